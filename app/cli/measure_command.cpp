@@ -1,0 +1,12 @@
+#include "app/cli/command_line.h"
+
+#include <ostream>
+
+namespace gauge::app {
+
+ExitCode measureCommand(const QStringList&, std::ostream&, std::ostream& err) {
+    err << "ostium-gauge measure: this verb is being built.\n";
+    return ExitCode::InternalError;
+}
+
+} // namespace gauge::app

@@ -1,0 +1,43 @@
+// Pictures cut from a volume along any plane, for measuring and for the screen.
+#pragma once
+
+#include "core/geometry/plane.h"
+#include "core/volume/volume.h"
+
+#include <vector>
+
+namespace gauge::core {
+
+/// A grid on a section: pixel (column, row) has its centre at section coordinates
+/// (column - (columns - 1) / 2, row - (rows - 1) / 2) * pixelMm about the frame's origin.
+struct SectionGrid {
+    SectionFrame frame;
+    int columns = 0;
+    int rows = 0;
+    double pixelMm = 1.0;
+
+    Eigen::Vector2d sectionFromPixel(double column, double row) const {
+        return {(column - 0.5 * (columns - 1)) * pixelMm, (row - 0.5 * (rows - 1)) * pixelMm};
+    }
+    Eigen::Vector2d pixelFromSection(const Eigen::Vector2d& ab) const {
+        return {ab.x() / pixelMm + 0.5 * (columns - 1), ab.y() / pixelMm + 0.5 * (rows - 1)};
+    }
+};
+
+/// Values of a section, row after row. Where the plane leaves the volume, `kOutsideVolume`.
+struct SectionImage {
+    SectionGrid grid;
+    std::vector<float> values;
+
+    float at(int column, int row) const {
+        return values[static_cast<std::size_t>(row) * static_cast<std::size_t>(grid.columns) +
+                      static_cast<std::size_t>(column)];
+    }
+};
+
+inline constexpr float kOutsideVolume = -32768.0f;
+
+/// Trilinear section. @errors none; grid sizes below 1 give an empty picture.
+SectionImage cutSection(const Volume& volume, const SectionGrid& grid);
+
+} // namespace gauge::core

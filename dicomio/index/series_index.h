@@ -1,0 +1,76 @@
+// What a folder holds: every DICOM series in it, found from the headers alone.
+// Neighbours: ../ct/ct_reader.h turns a CT series into volumes.
+#pragma once
+
+#include "core/parallel/progress.h"
+#include "core/result.h"
+
+#include <Eigen/Core>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace gauge::dicomio {
+
+/// Whether a series can be used: as it is, with a notice, or not at all (the messages say why).
+enum class SeriesStatus { Ok, Notice, Refused };
+
+/// One image file, or one frame of a multi-frame file, of a phase, in the order of its position along the slice
+/// normal where positions are known.
+struct ImageReference {
+    std::filesystem::path file;
+    std::string sopInstanceUid;
+    int frame = 0; ///< 0-based; 0 for single-frame objects
+};
+
+/// One cardiac phase of a series (the only one of an ungated series).
+struct PhaseEntry {
+    std::optional<double> percent; ///< of the R-R interval
+    std::optional<double> triggerMs; ///< from the R wave
+    std::string label;             ///< for people: "45 %", "320 ms", "ungated"
+    std::vector<ImageReference> images;
+};
+
+struct SeriesEntry {
+    std::string seriesUid;
+    std::string studyUid;
+    std::string patientId;
+    std::string patientName; ///< UTF-8, as shown to people
+    std::string modality;
+    std::string kind; ///< "ct", "ct-enhanced", "ultrasound", "x-ray", "report", "other"…
+    std::string description;
+    std::string frameOfReferenceUid;
+    std::vector<PhaseEntry> phases;
+    int imageCount = 0;
+    std::optional<Eigen::Vector3d> spacingMm; ///< along row, along column, between slices (perpendicular distance)
+    std::optional<double> tiltDeg;            ///< angle between slice normal and stacking direction
+    SeriesStatus status = SeriesStatus::Ok;
+    std::vector<core::Notice> messages;
+};
+
+struct SkippedFile {
+    std::filesystem::path file;
+    std::string reason;
+};
+
+struct SeriesIndex {
+    std::vector<SeriesEntry> series;
+    std::vector<SkippedFile> skipped;
+};
+
+struct IndexOptions {
+    bool verify = false; ///< also decode every image
+};
+
+/// Looks through `folder` and everything below it (a single file is a folder of one).
+/// @errors FileUnreadable when the folder cannot be read, NothingUsable when no series can be used (message says
+/// what was found instead), Cancelled.
+core::Result<SeriesIndex> indexFolder(const std::filesystem::path& folder, const IndexOptions& options = {},
+                                      const core::WorkContext& work = {});
+
+/// The same, but an index in which nothing is usable is returned too: for listing what is wrong.
+core::Result<SeriesIndex> listFolder(const std::filesystem::path& folder, const IndexOptions& options = {},
+                                     const core::WorkContext& work = {});
+
+} // namespace gauge::dicomio

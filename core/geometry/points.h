@@ -8,6 +8,7 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <Eigen/Geometry> // cross product
 
 namespace gauge::core {
 

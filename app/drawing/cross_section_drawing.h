@@ -1,0 +1,23 @@
+// The cross-section at a depth, seen from the atrium: contour, longest and shortest diameter, and a
+// key in the corner that says what each line measures.
+#pragma once
+
+#include "app/drawing/grey_image.h"
+#include "app/drawing/palette.h"
+#include "core/measure/section.h"
+
+#include <QPainter>
+
+namespace gauge::app {
+
+/// A map that shows `section` with its centre in the middle of `area` and `halfWidthMm` to the nearest edges.
+SectionMap crossSectionMap(const core::Section& section, const QRectF& area, double halfWidthMm);
+
+/// Half the side of a square that holds the section with some of its surroundings, mm.
+double fittingHalfWidthMm(const core::Section& section);
+
+/// Lines and labels over the picture. `map.frame` must be the section's own frame.
+void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section,
+                      Role role);
+
+} // namespace gauge::app

@@ -1,0 +1,44 @@
+// The depth strip: widths against distance along the axis, each with the band of its standard uncertainty, under the
+// long section and on the same horizontal axis.
+#pragma once
+
+#include "app/drawing/long_section_drawing.h"
+
+#include <QPainter>
+#include <optional>
+
+namespace gauge::app {
+
+/// The three widths of the strip, told apart by line style and brightness.
+enum class StripCurve { PerimeterDerived, Longest, Shortest };
+
+QString wordOf(StripCurve curve);
+QPen penOf(StripCurve curve);
+const core::Estimate& estimateOf(const core::Section& section, StripCurve curve);
+
+/// Vertical axis: 0 mm at the bottom of the plot, `topMm` at its top.
+struct WidthScale {
+    QRectF plot;
+    double topMm = 40.0;
+
+    double yFromMm(double mm) const { return plot.bottom() - mm / topMm * plot.height(); }
+};
+
+/// The plot inside a strip of the given area, scaled so that every curve fits.
+WidthScale widthScale(const core::AppendageMeasurement& measurement, const QRectF& area);
+
+struct DepthStripScene {
+    const core::AppendageMeasurement* measurement = nullptr;
+    std::vector<double> landingsMm; ///< the first is the one to drag
+    std::optional<double> cursorMm; ///< depth of the shown cross-section
+    std::optional<double> hoverMm;
+    bool active = false; ///< the landing marker is being dragged or pointed at
+};
+
+/// Paints curves, ostium, landing zones and tip. Curves are drawn where the profile was measured.
+void drawDepthStrip(QPainter& painter, const QRectF& area, const DepthScale& depth, const DepthStripScene& scene);
+
+/// The profile section nearest to `mm`, or null when the profile is empty.
+const core::ProfileSection* nearestProfile(const core::AppendageMeasurement& measurement, double mm);
+
+} // namespace gauge::app

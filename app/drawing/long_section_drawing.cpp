@@ -1,0 +1,162 @@
+#include "app/drawing/long_section_drawing.h"
+
+#include "app/drawing/marks_drawing.h"
+#include "app/format/quantity.h"
+
+#include <Eigen/Geometry>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+namespace gauge::app {
+namespace {
+
+/// Where a section's contour crosses the plane of `frame`: lowest and highest v, in section coordinates of `frame`.
+std::optional<std::pair<Eigen::Vector2d, Eigen::Vector2d>> crossing(const core::Section& section,
+                                                                    const core::SectionFrame& frame) {
+    std::optional<std::pair<Eigen::Vector2d, Eigen::Vector2d>> ends;
+    const std::size_t count = section.contour.size();
+    for (std::size_t i = 0; i < count; ++i) {
+        const core::PatientPoint a = section.frame.patientFromSection(section.contour[i]);
+        const core::PatientPoint b = section.frame.patientFromSection(section.contour[(i + 1) % count]);
+        const double da = core::signedDistanceMm(frame.plane(), a), db = core::signedDistanceMm(frame.plane(), b);
+        if ((da < 0) == (db < 0))
+            continue;
+        const Eigen::Vector2d at = frame.sectionFromPatient(a + (da / (da - db)) * (b - a));
+        if (!ends)
+            ends.emplace(at, at);
+        else if (at.y() < ends->first.y())
+            ends->first = at;
+        else if (at.y() > ends->second.y())
+            ends->second = at;
+    }
+    return ends;
+}
+
+void drawOutline(QPainter& painter, const SectionMap& map, const core::AppendageMeasurement& measurement) {
+    QPainterPath low, high;
+    for (const auto& entry : measurement.profile) {
+        const auto ends = crossing(entry.section, map.frame);
+        if (!ends)
+            continue;
+        const QPointF a = map.fromSection(ends->first), b = map.fromSection(ends->second);
+        low.elementCount() ? low.lineTo(a) : low.moveTo(a);
+        high.elementCount() ? high.lineTo(b) : high.moveTo(b);
+    }
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(QColor(255, 255, 255, 150), 1.2, Qt::DotLine));
+    painter.drawPath(low);
+    painter.drawPath(high);
+    painter.restore();
+}
+
+/// The axis, faint where it lies more than `kNearMm` off the shown plane.
+void drawAxis(QPainter& painter, const SectionMap& map, const core::AppendageAxis& axis) {
+    constexpr double kNearMm = 2.0;
+    std::vector<core::PatientPoint> points(axis.approach);
+    points.insert(points.end(), axis.points.begin(), axis.points.end());
+    QPainterPath near, far;
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+        const bool isNear = std::abs(core::signedDistanceMm(map.frame.plane(), points[i])) <= kNearMm;
+        QPainterPath& path = isNear ? near : far;
+        const QPointF from = map.fromPatient(points[i]);
+        if (path.elementCount() == 0 || (path.currentPosition() - from).manhattanLength() > 1e-6)
+            path.moveTo(from);
+        path.lineTo(map.fromPatient(points[i + 1]));
+    }
+    painter.save();
+    painter.setOpacity(0.45);
+    drawHaloPath(painter, far, penOf(Role::Axis, 1.5));
+    painter.restore();
+    drawHaloPath(painter, near, penOf(Role::Axis, 2.0));
+}
+
+/// The word "axis" on the atrium's side, where nothing else is drawn.
+void drawAxisWord(QPainter& painter, const QRectF& area, const SectionMap& map, const core::AppendageMeasurement& m) {
+    constexpr double kBeforeMm = -7.0;
+    const QPointF at = map.fromPatient(core::axisPointAt(m, kBeforeMm));
+    if (!m.axis.approach.empty() && area.contains(at))
+        drawLabel(painter, at, wordOf(Role::Axis), colourOf(Role::Axis), LabelSide::Below, area);
+}
+
+/// A plane seen edge-on or obliquely: the part of it inside the contour, with a short tail at both ends.
+void drawPlane(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section, Role role,
+               const QString& label, LabelSide side) {
+    const auto ends = crossing(section, map.frame);
+    if (!ends || (ends->second - ends->first).norm() < 0.5)
+        return;
+    constexpr double kTailMm = 3.0;
+    const Eigen::Vector2d along = (ends->second - ends->first).normalized() * kTailMm;
+    const QPointF a = map.fromSection(ends->first - along), b = map.fromSection(ends->second + along);
+    drawHaloLine(painter, a, b, penOf(role, 2.0));
+    if (label.isEmpty())
+        return;
+    const QPointF above = a.y() < b.y() ? a : b, below = a.y() < b.y() ? b : a;
+    drawLabel(painter, side == LabelSide::Above ? above : below, label, colourOf(role), side, area);
+}
+
+void drawMarkOn(QPainter& painter, const SectionMap& map, const core::PatientPoint& p, Role role) {
+    constexpr double kNearMm = 3.0, kFarOpacity = 0.4;
+    const bool isNear = std::abs(core::signedDistanceMm(map.frame.plane(), p)) <= kNearMm;
+    drawMarker(painter, map.fromPatient(p), role, isNear ? 1.0 : kFarOpacity);
+}
+
+} // namespace
+
+core::SectionFrame longSectionFrame(const core::AppendageMeasurement& measurement, double turnDeg) {
+    const core::Section& ostium = measurement.ostium.section;
+    const Eigen::Vector3d u = ostium.frame.normal.mm.normalized();
+    const core::PatientPoint tip = core::axisPointAt(measurement, measurement.axis.lengthMm);
+    const auto across = [&](const Eigen::Vector3d& d) -> Eigen::Vector3d { return d - d.dot(u) * u; };
+    constexpr double kOffAxisMm = 1.0; // nearer than this, the tip gives no direction
+    Eigen::Vector3d v = across((tip - ostium.center).mm);
+    if (v.norm() < kOffAxisMm)
+        v = across(-Eigen::Vector3d::UnitZ());
+    if (v.norm() < 1e-3)
+        v = across(Eigen::Vector3d::UnitY());
+    v.normalize();
+    if (v.z() > 0)
+        v = -v;
+    v = Eigen::AngleAxisd(turnDeg * M_PI / 180.0, u) * v;
+    return {ostium.center, {u}, {v}, {u.cross(v)}};
+}
+
+void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& map, const LongSectionScene& scene) {
+    painter.save();
+    painter.setClipRect(area);
+    const core::AppendageMeasurement& m = *scene.measurement;
+    drawOutline(painter, map, m);
+    drawAxis(painter, map, m.axis);
+    drawAxisWord(painter, area, map, m);
+    if (scene.cursorMm) {
+        const core::PatientPoint at = core::axisPointAt(m, *scene.cursorMm);
+        const Eigen::Vector2d c = map.frame.sectionFromPatient(at);
+        const Eigen::Vector2d d{core::axisDirectionAt(m, *scene.cursorMm).dot(map.frame.u),
+                                core::axisDirectionAt(m, *scene.cursorMm).dot(map.frame.v)};
+        if (d.norm() > 0.2) {
+            const Eigen::Vector2d across = Eigen::Vector2d(-d.y(), d.x()).normalized() * 14.0;
+            drawHaloLine(painter, map.fromSection(c - across), map.fromSection(c + across), penOf(Role::Section, 1.5));
+        }
+    }
+    drawPlane(painter, area, map, m.ostium.section, Role::Ostium,
+              m.ostium.proposed ? QStringLiteral("ostium, proposed") : wordOf(Role::Ostium), LabelSide::Above);
+    for (const auto* landing : scene.landings)
+        drawPlane(painter, area, map, landing->section, Role::Landing,
+                  wordOf(Role::Landing) + QLatin1Char(' ') + quantity(landing->depthMm, Unit::Millimetre),
+                  LabelSide::Below);
+    const QPointF tip = map.fromPatient(core::axisPointAt(m, m.axis.lengthMm));
+    drawMarker(painter, tip, Role::Tip);
+    drawLabel(painter, tip, wordOf(Role::Tip), colourOf(Role::Tip), LabelSide::Right, area);
+    if (scene.marks) {
+        if (scene.marks->circumflex)
+            drawMarkOn(painter, map, *scene.marks->circumflex, Role::Circumflex);
+        if (scene.marks->ridge)
+            drawMarkOn(painter, map, *scene.marks->ridge, Role::Ridge);
+    }
+    drawOrientation(painter, area, map.frame);
+    drawScaleBar(painter, area, map.pixelsPerMm);
+    painter.restore();
+}
+
+} // namespace gauge::app

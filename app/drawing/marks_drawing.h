@@ -1,0 +1,33 @@
+// Labels, points, orientation letters and scale bar: what every image view draws over its picture.
+#pragma once
+
+#include "app/drawing/palette.h"
+#include "core/geometry/plane.h"
+
+#include <QPainter>
+#include <QRectF>
+
+namespace gauge::app {
+
+/// Side of an anchor on which a label stands.
+enum class LabelSide { Right, Left, Above, Below };
+
+/// Text on a dark plate beside `anchor`, kept inside `bounds`. Returns the plate.
+QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour, LabelSide side,
+                 const QRectF& bounds, int pixelSize = 12);
+
+/// A marked point in the shape of its role: atrium and aorta circle, tip triangle, circumflex square, ridge diamond.
+/// Faint when the point lies off the shown plane.
+void drawMarker(QPainter& painter, const QPointF& at, Role role, double opacity = 1.0, double radius = 5.0);
+
+/// A line with its dark halo.
+void drawHaloLine(QPainter& painter, const QPointF& from, const QPointF& to, const QPen& pen);
+void drawHaloPath(QPainter& painter, const QPainterPath& path, const QPen& pen);
+
+/// Letters of the patient's directions at the four edges of a section view (u right, v down).
+void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame);
+
+/// A bar of 10 mm (or 1, 5, 20, 50 as it fits) at the lower left.
+void drawScaleBar(QPainter& painter, const QRectF& area, double pixelsPerMm);
+
+} // namespace gauge::app

@@ -1,0 +1,212 @@
+#include "app/report/measurement_pictures.h"
+
+#include "app/drawing/cross_section_drawing.h"
+#include "app/drawing/depth_strip_drawing.h"
+#include "app/drawing/marks_drawing.h"
+#include "app/drawing/scanner_section_drawing.h"
+#include "app/format/quantity.h"
+#include "app/format/words.h"
+#include "app/report/graphics_session.h"
+
+#include <QImage>
+#include <cmath>
+
+namespace gauge::app {
+namespace {
+
+using core::ErrorCode;
+using core::failure;
+using Files = std::vector<std::filesystem::path>;
+
+constexpr int kTitlePx = 34;
+
+core::Result<void> makeFolder(const std::filesystem::path& folder) {
+    std::error_code code;
+    std::filesystem::create_directories(folder, code);
+    if (code || !std::filesystem::is_directory(folder))
+        return failure(ErrorCode::OutputUnwritable, "Cannot make the folder " + folder.string() + " for the pictures: " +
+                                                        (code ? code.message() : "a file of that name is there") +
+                                                        ". Choose another folder.");
+    return {};
+}
+
+core::Result<void> save(const QImage& image, const std::filesystem::path& file, Files& written) {
+    if (!image.save(QString::fromStdString(file.string()), "PNG"))
+        return failure(ErrorCode::OutputUnwritable, "Cannot write the picture " + file.string() +
+                                                        ". Check that the folder can be written to and has room.");
+    written.push_back(file);
+    return {};
+}
+
+/// A canvas with a title line; the picture area is below it.
+struct Canvas {
+    QImage image;
+    QRectF area;
+
+    Canvas(int width, int height, const QString& title) : image(width, height, QImage::Format_RGB32) {
+        image.fill(tone::panel);
+        area = QRectF(0, kTitlePx, width, height - kTitlePx);
+        QPainter painter(&image);
+        painter.setFont(labelFont(14, true));
+        painter.setPen(tone::text);
+        painter.drawText(QRectF(12, 0, width - 24, kTitlePx), Qt::AlignVCenter | Qt::AlignLeft, title);
+    }
+};
+
+double endOfShownAxis(const core::AppendageMeasurement& m) { return std::max(m.axis.lengthMm, 5.0); }
+
+DepthScale fittingScale(const core::AppendageMeasurement& m, const QRectF& area) {
+    constexpr double kBeforeMm = 22.0, kBeyondMm = 14.0;
+    DepthScale scale;
+    scale.pixelsPerMm = area.width() / (kBeforeMm + endOfShownAxis(m) + kBeyondMm);
+    scale.zeroX = area.left() + kBeforeMm * scale.pixelsPerMm;
+    return scale;
+}
+
+QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasurement& m) {
+    Canvas canvas(1200, 760, QStringLiteral("Long section through the axis of the appendage"));
+    const DepthScale scale = fittingScale(m, canvas.area);
+    SectionMap map;
+    map.frame = longSectionFrame(m, 0.0);
+    map.pixelsPerMm = scale.pixelsPerMm;
+    const Eigen::Vector2d tip = map.frame.sectionFromPatient(core::axisPointAt(m, m.axis.lengthMm));
+    map.zero = {scale.zeroX, canvas.area.center().y() - 0.5 * tip.y() * scale.pixelsPerMm};
+    QPainter painter(&canvas.image);
+    painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}));
+    LongSectionScene scene;
+    scene.measurement = &m;
+    for (const auto& landing : m.landingZones)
+        scene.landings.push_back(&landing);
+    drawLongSection(painter, canvas.area, map, scene);
+    return canvas.image;
+}
+
+QImage sectionPicture(const core::Volume& volume, const core::Section& section, Role role, const QString& title) {
+    Canvas canvas(760, 760 + kTitlePx, title);
+    const SectionMap map = crossSectionMap(section, canvas.area, fittingHalfWidthMm(section));
+    QPainter painter(&canvas.image);
+    painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}));
+    drawCrossSection(painter, canvas.area, map, section, role);
+    return canvas.image;
+}
+
+QImage stripPicture(const core::AppendageMeasurement& m) {
+    Canvas canvas(1200, 400, QStringLiteral("Depth strip"));
+    DepthStripScene scene;
+    scene.measurement = &m;
+    for (const auto& landing : m.landingZones)
+        if (landing.kind == core::LandingKind::Axis)
+            scene.landingsMm.push_back(landing.depthMm);
+    QPainter painter(&canvas.image);
+    drawDepthStrip(painter, canvas.area, fittingScale(m, canvas.area), scene);
+    return canvas.image;
+}
+
+QString landingTitle(const core::LandingZone& landing) {
+    const QString where = landing.kind == core::LandingKind::Plug ? QStringLiteral(" beyond the ridge, oblique: ")
+                                                                  : QStringLiteral(" beyond the ostium: ");
+    return QStringLiteral("Landing zone, ") + quantity(landing.depthMm, Unit::Millimetre) + where +
+           QStringLiteral("perimeter-derived ") +
+           estimate(landing.section.metrics.perimeterDerivedDiameterMm, Unit::Millimetre);
+}
+
+QString ostiumTitle(const core::Ostium& ostium) {
+    return QString(ostium.proposed ? QStringLiteral("Ostium, proposed: ") : QStringLiteral("Ostium: ")) +
+           QStringLiteral("perimeter-derived ") +
+           estimate(ostium.section.metrics.perimeterDerivedDiameterMm, Unit::Millimetre);
+}
+
+std::vector<PlacedMark> placed(const core::AppendageMarks& marks) {
+    std::vector<PlacedMark> all{{Role::Atrium, marks.atrium}, {Role::Tip, marks.tip}};
+    if (marks.circumflex)
+        all.push_back({Role::Circumflex, *marks.circumflex});
+    if (marks.ridge)
+        all.push_back({Role::Ridge, *marks.ridge});
+    if (marks.aorta)
+        all.push_back({Role::Aorta, *marks.aorta});
+    return all;
+}
+
+const char* fileName(Role role) {
+    switch (role) {
+    case Role::Tip: return "tip.png";
+    case Role::Circumflex: return "circumflex.png";
+    case Role::Ridge: return "ridge.png";
+    case Role::Aorta: return "aorta.png";
+    default: return "atrium.png";
+    }
+}
+
+QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std::vector<PlacedMark>& all,
+                   const QString& reason) {
+    constexpr int kSide = 480, kReasonPx = 64;
+    constexpr double kHalfWidthMm = 45.0;
+    const int reasonPx = reason.isEmpty() ? 0 : kReasonPx;
+    Canvas canvas(3 * kSide, kSide + kTitlePx + reasonPx,
+                  QStringLiteral("Mark: ") + wordOf(mark.role) + QStringLiteral(" (") + placeWords(mark.point) +
+                      QLatin1Char(')'));
+    QPainter painter(&canvas.image);
+    int column = 0;
+    for (const ScannerAxis axis : {ScannerAxis::Axial, ScannerAxis::Coronal, ScannerAxis::Sagittal}) {
+        const QRectF area(kSide * column++, kTitlePx, kSide, kSide);
+        const SectionMap map{scannerFrame(axis, mark.point), area.center(), 0.5 * kSide / kHalfWidthMm};
+        painter.save();
+        painter.setClipRect(area);
+        painter.drawImage(area.topLeft(), cutGrey(volume, map, area, {}));
+        drawPlacedMarks(painter, area, map, all);
+        drawOrientation(painter, area, map.frame);
+        drawScaleBar(painter, area, map.pixelsPerMm);
+        drawLabel(painter, area.topLeft(), wordOf(axis), tone::text, LabelSide::Right, area);
+        painter.setPen(tone::border);
+        painter.drawRect(area.adjusted(0, 0, -1, -1));
+        painter.restore();
+    }
+    painter.setFont(labelFont(13));
+    painter.setPen(tone::warning);
+    painter.drawText(QRectF(12, kTitlePx + kSide, 3 * kSide - 24, reasonPx), Qt::AlignVCenter | Qt::TextWordWrap, reason);
+    return canvas.image;
+}
+
+} // namespace
+
+core::Result<Files> writePictures(const core::Volume& volume, const core::AppendageMeasurement& m,
+                                  const std::filesystem::path& folder) {
+    const GraphicsSession graphics;
+    if (auto made = makeFolder(folder); !made)
+        return tl::unexpected(made.error());
+    Files written;
+    std::vector<std::pair<std::string, QImage>> pictures;
+    pictures.emplace_back("long-section.png", longSectionPicture(volume, m));
+    pictures.emplace_back("ostium.png", sectionPicture(volume, m.ostium.section, Role::Ostium, ostiumTitle(m.ostium)));
+    int number = 1;
+    for (const auto& landing : m.landingZones) {
+        std::string file = "landing-zone";
+        if (number > 1)
+            file.append("-").append(std::to_string(number));
+        pictures.emplace_back(file.append(".png"),
+                              sectionPicture(volume, landing.section, Role::Landing, landingTitle(landing)));
+        ++number;
+    }
+    pictures.emplace_back("depth-strip.png", stripPicture(m));
+    for (const auto& [file, image] : pictures)
+        if (auto saved = save(image, folder / file, written); !saved)
+            return tl::unexpected(saved.error());
+    return written;
+}
+
+core::Result<Files> writeSeedPictures(const core::Volume& volume, const core::AppendageMarks& marks,
+                                      const std::filesystem::path& folder, const std::string& reason) {
+    const GraphicsSession graphics;
+    if (auto made = makeFolder(folder); !made)
+        return tl::unexpected(made.error());
+    Files written;
+    const std::vector<PlacedMark> all = placed(marks);
+    for (const auto& mark : all) {
+        const QImage image = seedPicture(volume, mark, all, QString::fromStdString(reason));
+        if (auto saved = save(image, folder / fileName(mark.role), written); !saved)
+            return tl::unexpected(saved.error());
+    }
+    return written;
+}
+
+} // namespace gauge::app

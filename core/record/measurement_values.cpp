@@ -1,0 +1,90 @@
+#include "core/record/measurement_values.h"
+
+namespace gauge::core {
+namespace {
+
+class ValueList {
+public:
+    ValueList(const CaseRecord& record, std::shared_ptr<const Provenance> provenance)
+        : m_record(record), m_provenance(std::move(provenance)) {
+        use(m_shared, input::kImages);
+        use(m_shared, input::kOstium);
+        for (const MarkKind kind : {MarkKind::Atrium, MarkKind::Tip, MarkKind::Circumflex, MarkKind::Ridge})
+            use(m_shared, input::mark(kind));
+    }
+
+    /// `extra`: an input beyond those on which every value rests.
+    void add(std::string id, const char* unit, const Estimate& estimate, std::string_view extra = {}) {
+        RecordedValue value;
+        value.id = std::move(id);
+        value.unit = unit;
+        value.estimate = estimate;
+        value.inputs = m_shared;
+        if (!extra.empty())
+            use(value.inputs, extra);
+        value.provenance = m_provenance;
+        m_values.push_back(std::move(value));
+    }
+
+    void addSection(const std::string& where, const Section& section, std::string_view extra = {}) {
+        const SectionMetrics& m = section.metrics;
+        const auto put = [&](const char* what, const char* unit, const Estimate& e) {
+            add(std::string(where).append("/").append(what), unit, e, extra);
+        };
+        put("area", "mm2", m.areaMm2);
+        put("perimeter", "mm", m.perimeterMm);
+        put("longest-diameter", "mm", m.longestDiameterMm);
+        put("shortest-diameter", "mm", m.shortestDiameterMm);
+        put("least-width", "mm", m.leastWidthMm);
+        put("mean-diameter", "mm", m.meanDiameterMm);
+        put("perimeter-derived-diameter", "mm", m.perimeterDerivedDiameterMm);
+        put("area-derived-diameter", "mm", m.areaDerivedDiameterMm);
+        put("eccentricity-index", "1", m.eccentricityIndex);
+    }
+
+    std::vector<RecordedValue> take() { return std::move(m_values); }
+
+private:
+    void use(std::vector<InputRevision>& inputs, std::string_view id) const {
+        inputs.push_back({std::string(id), revisionOf(m_record, id)});
+    }
+
+    const CaseRecord& m_record;
+    std::shared_ptr<const Provenance> m_provenance;
+    std::vector<InputRevision> m_shared;
+    std::vector<RecordedValue> m_values;
+};
+
+} // namespace
+
+std::vector<RecordedValue> recordedValues(const AppendageMeasurement& measurement, const CaseRecord& record,
+                                          std::shared_ptr<const Provenance> provenance) {
+    ValueList values(record, std::move(provenance));
+    values.addSection("ostium", measurement.ostium.section);
+    int number = 1;
+    for (const auto& landing : measurement.landingZones) {
+        const std::string where = "landing-" + std::to_string(number++);
+        values.addSection(where, landing.section, input::kLanding);
+        values.add(where + "/straight-depth", "mm", landing.straightDepthMm, input::kLanding);
+    }
+    values.add("depth/along-axis", "mm", measurement.depthAlongAxisMm);
+    values.add("depth/from-ostium-plane", "mm", measurement.depthFromOstiumPlaneMm);
+    values.add("volume", "mL", measurement.volumeMl);
+    if (measurement.turn) {
+        values.add("turn/angle", "deg", measurement.turn->angleDeg);
+        values.add("turn/at", "mm", measurement.turn->atMm);
+    }
+    const auto level = [](double hu) { return Estimate{hu, {}, "mean level"}; };
+    const Enhancement& e = measurement.enhancement;
+    values.add("enhancement/atrium", "HU", level(e.atriumHu));
+    values.add("enhancement/appendage", "HU", level(e.appendageHu));
+    values.add("enhancement/tip", "HU", level(e.tipHu));
+    const std::string aorta = input::mark(MarkKind::Aorta);
+    if (e.aortaHu)
+        values.add("enhancement/aorta", "HU", level(*e.aortaHu), aorta);
+    if (e.tipToAorta)
+        values.add("enhancement/tip-to-aorta", "1", level(*e.tipToAorta), aorta);
+    return values.take();
+}
+
+} // namespace gauge::core

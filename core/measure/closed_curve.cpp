@@ -1,0 +1,120 @@
+#include "core/measure/closed_curve.h"
+
+#include "core/geometry/planar_contour.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace gauge::core {
+namespace {
+
+constexpr double kTwoPi = 2.0 * std::numbers::pi;
+constexpr int kLeastOrder = 2;
+constexpr int kOrdersWithoutGain = 5;
+
+/// Fourier coefficients of equally spaced points up to `order`; least squares, since the base is orthogonal.
+void project(std::span<const Eigen::Vector2d> points, int order, Eigen::Matrix2Xd& cosine, Eigen::Matrix2Xd& sine) {
+    const auto n = static_cast<double>(points.size());
+    cosine.setZero(2, order + 1);
+    sine.setZero(2, order + 1);
+    for (int m = 0; m <= order; ++m) {
+        const double weight = (m == 0 ? 1.0 : 2.0) / n;
+        // Rotation by recurrence: one sine and cosine per harmonic instead of per point.
+        const double step = kTwoPi * m / n;
+        const double c1 = std::cos(step), s1 = std::sin(step);
+        double c = 1.0, s = 0.0;
+        for (const auto& p : points) {
+            cosine.col(m) += weight * c * p;
+            sine.col(m) += weight * s * p;
+            const double next = c * c1 - s * s1;
+            s = s * c1 + c * s1;
+            c = next;
+        }
+    }
+}
+
+} // namespace
+
+ClosedCurve ClosedCurve::fit(std::span<const Eigen::Vector2d> points, int order) {
+    ClosedCurve curve;
+    curve.m_order = order;
+    project(points, order, curve.m_cosine, curve.m_sine);
+    return curve;
+}
+
+Eigen::Vector2d ClosedCurve::at(double t) const {
+    Eigen::Vector2d p = m_cosine.col(0);
+    for (int m = 1; m <= m_order; ++m) {
+        const double a = kTwoPi * m * t;
+        p += std::cos(a) * m_cosine.col(m) + std::sin(a) * m_sine.col(m);
+    }
+    return p;
+}
+
+Eigen::Vector2d ClosedCurve::tangentAt(double t) const {
+    Eigen::Vector2d d = Eigen::Vector2d::Zero();
+    for (int m = 1; m <= m_order; ++m) {
+        const double a = kTwoPi * m * t;
+        d += kTwoPi * m * (std::cos(a) * m_sine.col(m) - std::sin(a) * m_cosine.col(m));
+    }
+    return d;
+}
+
+Eigen::Vector2d ClosedCurve::secondAt(double t) const {
+    Eigen::Vector2d d = Eigen::Vector2d::Zero();
+    for (int m = 1; m <= m_order; ++m) {
+        const double a = kTwoPi * m * t, w = kTwoPi * m;
+        d -= w * w * (std::cos(a) * m_cosine.col(m) + std::sin(a) * m_sine.col(m));
+    }
+    return d;
+}
+
+std::vector<Eigen::Vector2d> ClosedCurve::sample(std::size_t count) const {
+    std::vector<Eigen::Vector2d> points(count, m_cosine.col(0));
+    for (int m = 1; m <= m_order; ++m) {
+        const double step = kTwoPi * m / static_cast<double>(count);
+        const double c1 = std::cos(step), s1 = std::sin(step);
+        double c = 1.0, s = 0.0;
+        for (auto& p : points) {
+            p += c * m_cosine.col(m) + s * m_sine.col(m);
+            const double next = c * c1 - s * s1;
+            s = s * c1 + c * s1;
+            c = next;
+        }
+    }
+    return points;
+}
+
+ClosedCurve smoothClosedCurve(std::span<const Eigen::Vector2d> points, double noiseLengthMm, double finestMm) {
+    const double perimeter = perimeterMm(points);
+    const auto n = static_cast<double>(points.size());
+    const double independent = std::max(8.0, std::min(n, perimeter / noiseLengthMm));
+    const int highest = std::clamp(static_cast<int>(perimeter / finestMm), kLeastOrder,
+                                   std::max(kLeastOrder, static_cast<int>(0.4 * independent)));
+
+    const int last = std::min(highest, static_cast<int>((points.size() - 1) / 2));
+    double best = 0.0;
+    int bestOrder = kLeastOrder;
+    for (int order = kLeastOrder; order <= last; ++order) {
+        const auto fitted = ClosedCurve::fit(points, order).sample(points.size());
+        double power = 0.0;
+        for (std::size_t i = 0; i < points.size(); ++i)
+            power += (points[i] - fitted[i]).squaredNorm();
+        // Each harmonic frees 2 parameters across the curve (the 2 along it only move points on it).
+        const double parameters = 2.0 * order + 2.0;
+        if (independent - parameters - 1.0 <= 0.0)
+            break;
+        const double criterion = independent * std::log(std::max(power / n, 1e-8)) + 2.0 * parameters +
+                                 2.0 * parameters * (parameters + 1.0) / (independent - parameters - 1.0);
+        if (order == kLeastOrder || criterion < best) {
+            best = criterion;
+            bestOrder = order;
+        } else if (order - bestOrder >= kOrdersWithoutGain) {
+            break;
+        }
+    }
+    return ClosedCurve::fit(points, bestOrder);
+}
+
+} // namespace gauge::core

@@ -1,0 +1,82 @@
+#include "core/measure/edge_model.h"
+
+#include <Eigen/Dense>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+namespace gauge::core {
+namespace {
+
+constexpr double kEdgeReachMm = 0.6;
+constexpr double kPlaceStepMm = 0.1;
+constexpr double kWindowFromMm = -1.05, kWindowToMm = 2.1;
+constexpr double kNoEndMm = 6.0; // a wall whose end lies beyond the window
+
+double normalCdf(double z) {
+    return 0.5 * std::erfc(-z / std::numbers::sqrt2);
+}
+
+} // namespace
+
+EdgeModel::EdgeModel(double sigmaMm)
+    : m_first(profileColumn(kWindowFromMm)), m_count(profileColumn(kWindowToMm) - m_first + 1),
+      m_firstPlaceMm(-kEdgeReachMm) {
+    for (double e = -kEdgeReachMm; e <= kEdgeReachMm + 1e-9; e += kPlaceStepMm)
+        m_edges.push_back(e);
+    m_widths = {0.8, 1.0, 1.2, 1.4, 1.7, 2.0, 2.4, kNoEndMm};
+    const auto places = static_cast<Eigen::Index>(std::lround((2.0 * kEdgeReachMm + 2.4) / kPlaceStepMm)) + 1;
+    m_step.resize(m_count, places);
+    for (Eigen::Index p = 0; p < places; ++p)
+        for (int r = 0; r < m_count; ++r)
+            m_step(r, p) =
+                normalCdf((profileTime(m_first + r) - m_firstPlaceMm - kPlaceStepMm * static_cast<double>(p)) / sigmaMm);
+}
+
+Eigen::Index EdgeModel::placeIndex(double placeMm) const {
+    return static_cast<Eigen::Index>(std::lround((placeMm - m_firstPlaceMm) / kPlaceStepMm));
+}
+
+EdgeFit EdgeModel::fit(const Eigen::Ref<const Eigen::VectorXd>& profile, double bloodHu, double wallHu,
+                       double wallSdHu, double noiseHu) const {
+    // Unknowns: d = B - W and q = O - W. value = B - d F1 + q F2. Prior on d from the wall's level; a weak one on q,
+    // which only keeps it finite where no second step is seen.
+    const Eigen::VectorXd drop = Eigen::VectorXd::Constant(m_count, bloodHu) - profile.segment(m_first, m_count);
+    const double priorWeight = (noiseHu / wallSdHu) * (noiseHu / wallSdHu);
+    const double beyondWeight = (noiseHu / 1000.0) * (noiseHu / 1000.0);
+    const double priorDrop = bloodHu - wallHu;
+
+    struct Candidate {
+        double cost, drop;
+    };
+    const auto solve = [&](double edge, double width) -> Candidate {
+        const auto f1 = m_step.col(placeIndex(edge));
+        const double a11 = f1.squaredNorm() + priorWeight, b1 = f1.dot(drop) + priorWeight * priorDrop;
+        if (width >= kNoEndMm) {
+            const double d = b1 / a11;
+            return {(drop - d * f1).squaredNorm() + priorWeight * (d - priorDrop) * (d - priorDrop), d};
+        }
+        const auto f2 = m_step.col(placeIndex(edge + width));
+        const double a12 = -f1.dot(f2), a22 = f2.squaredNorm() + beyondWeight, b2 = -f2.dot(drop);
+        const double det = a11 * a22 - a12 * a12;
+        const double d = (b1 * a22 - b2 * a12) / det, q = (a11 * b2 - a12 * b1) / det;
+        return {(drop - d * f1 + q * f2).squaredNorm() + priorWeight * (d - priorDrop) * (d - priorDrop) +
+                    beyondWeight * q * q,
+                d};
+    };
+
+    EdgeFit best;
+    double least = std::numeric_limits<double>::max();
+    for (const double width : m_widths) {
+        for (const double edge : m_edges) {
+            const Candidate c = solve(edge, width);
+            if (c.cost < least) {
+                least = c.cost;
+                best = {edge, bloodHu - c.drop, width, std::sqrt(c.cost / m_count)};
+            }
+        }
+    }
+    return best;
+}
+
+} // namespace gauge::core

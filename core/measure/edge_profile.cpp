@@ -1,0 +1,255 @@
+#include "core/measure/edge_profile.h"
+
+#include "core/geometry/planar_contour.h"
+#include "core/measure/edge_model.h"
+#include "core/volume/sampling.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <optional>
+
+namespace gauge::core {
+namespace {
+
+constexpr double kSpacingMm = 0.35;        // of border points: below half a voxel nothing new is seen
+constexpr double kSmoothOutlineMm = 0.7;   // outline noise is calmed over this before normals are taken
+constexpr double kAverageMm = 0.45;        // profiles are averaged along the border over this (standard deviation)
+constexpr double kLevelWindowMm = 2.5;     // levels are taken over this to each side along the border
+constexpr double kOutlierMm = 0.7;         // a border point this far from its neighbours' median is no border
+constexpr double kReachMm = 1.2;           // the border is sought this far from the outline
+constexpr double kPlateauFromMm = -3.0, kPlateauToMm = -1.2;
+
+/// Values along normals: row i belongs to outline point i, column c to t = kProfileFromMm + c * kProfileStepMm.
+struct Profiles {
+    std::vector<Eigen::Vector2d> points;
+    std::vector<Eigen::Vector2d> normals; // outward
+    Eigen::MatrixXd values;
+    double stepMm = 0.0; // between points
+};
+
+std::size_t wrap(std::ptrdiff_t i, std::size_t n) {
+    const auto s = static_cast<std::ptrdiff_t>(n);
+    return static_cast<std::size_t>(((i % s) + s) % s);
+}
+
+std::vector<double> halfKernel(double sigma) {
+    const int reach = std::max(1, static_cast<int>(std::ceil(2.5 * sigma)));
+    std::vector<double> k(static_cast<std::size_t>(reach) + 1);
+    for (int i = 0; i <= reach; ++i)
+        k[static_cast<std::size_t>(i)] = std::exp(-0.5 * i * i / (sigma * sigma));
+    double sum = k[0];
+    for (std::size_t i = 1; i < k.size(); ++i)
+        sum += 2.0 * k[i];
+    for (double& w : k)
+        w /= sum;
+    return k;
+}
+
+/// Circular Gaussian mean of the rows.
+template <class Get, class Set>
+void averageAround(std::size_t n, double sigmaPoints, const Get& get, const Set& set) {
+    const auto kernel = halfKernel(std::max(sigmaPoints, 0.3));
+    for (std::size_t i = 0; i < n; ++i) {
+        auto sum = (kernel[0] * get(i)).eval();
+        for (std::size_t d = 1; d < kernel.size(); ++d) {
+            const auto step = static_cast<std::ptrdiff_t>(d), at = static_cast<std::ptrdiff_t>(i);
+            sum += kernel[d] * (get(wrap(at - step, n)) + get(wrap(at + step, n)));
+        }
+        set(i, sum);
+    }
+}
+
+Profiles sampleProfiles(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline) {
+    Profiles profiles;
+    const double perimeter = perimeterMm(outline);
+    const auto n = static_cast<std::size_t>(std::clamp(perimeter / kSpacingMm, 24.0, 600.0));
+    const auto even = resampleByArcLength(outline, n);
+    profiles.stepMm = perimeter / static_cast<double>(n);
+    // A small blob must not be smoothed away.
+    const double calm = std::min(kSmoothOutlineMm, 0.05 * perimeter);
+    profiles.points.resize(n);
+    averageAround(
+        n, calm / profiles.stepMm, [&](std::size_t i) -> const Eigen::Vector2d& { return even[i]; },
+        [&](std::size_t i, const Eigen::Vector2d& p) { profiles.points[i] = p; });
+    profiles.normals.resize(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        const Eigen::Vector2d along = profiles.points[wrap(static_cast<std::ptrdiff_t>(i) + 1, n)] -
+                                      profiles.points[wrap(static_cast<std::ptrdiff_t>(i) - 1, n)];
+        profiles.normals[i] = Eigen::Vector2d(along.y(), -along.x()).normalized();
+    }
+    const TrilinearSampler sample(volume);
+    const Eigen::Affine3d& toVoxel = volume.voxelFromPatient();
+    profiles.values.resize(kProfileCount, static_cast<Eigen::Index>(n));
+    for (std::size_t i = 0; i < n; ++i) {
+        const Eigen::Vector2d& p = profiles.points[i];
+        const Eigen::Vector2d& m = profiles.normals[i];
+        const Eigen::Vector3d start =
+            toVoxel * frame.patientFromSection(p + kProfileFromMm * m).mm;
+        const Eigen::Vector3d step =
+            toVoxel.linear() * (m.x() * frame.u.mm + m.y() * frame.v.mm) * kProfileStepMm;
+        for (int c = 0; c < kProfileCount; ++c)
+            profiles.values(c, static_cast<Eigen::Index>(i)) = sample.atVoxel(start + c * step);
+    }
+    return profiles;
+}
+
+/// Depth to which the inside of point i is blood: half the way to the opposite border at most.
+double plateauDepth(const Profiles& profiles) {
+    const double area = std::abs(signedAreaMm2(profiles.points));
+    return std::min(-kPlateauFromMm, 0.9 * std::sqrt(area / std::numbers::pi));
+}
+
+/// Blood level at each point: mean over the plateau inside and a window along the border.
+std::vector<double> bloodLevels(const Profiles& profiles, const SectionGuide& guide) {
+    const std::size_t n = profiles.points.size();
+    std::vector<double> level(n, guide.bloodHu);
+    const double depth = plateauDepth(profiles);
+    const double nearest = std::max(-kPlateauToMm, 2.5 * guide.edgeSigmaMm);
+    const int from = profileColumn(-depth), to = profileColumn(-nearest);
+    if (to - from < 2)
+        return level; // too small to hold a plateau: the level of its surroundings stands
+    const auto window = std::max(2.0, kLevelWindowMm / profiles.stepMm);
+    std::vector<Eigen::Matrix<double, 1, 1>> inner(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        // The median resists a neighbouring wall that a deep profile may touch.
+        std::vector<double> v;
+        for (int c = from; c <= to; ++c)
+            v.push_back(profiles.values(c, static_cast<Eigen::Index>(i)));
+        std::nth_element(v.begin(), v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2), v.end());
+        inner[i](0) = v[v.size() / 2];
+    }
+    averageAround(
+        n, window, [&](std::size_t i) -> const Eigen::Matrix<double, 1, 1>& { return inner[i]; },
+        [&](std::size_t i, const Eigen::Matrix<double, 1, 1>& v) { level[i] = v(0); });
+    return level;
+}
+
+/// Fits the edge model once a sector (about 2.5 mm of border).
+struct SectorFit {
+    std::vector<std::size_t> at; // middle point of each sector
+    std::vector<EdgeFit> fits;
+};
+
+SectorFit fitSectors(const Profiles& profiles, const std::vector<double>& blood, const SectionGuide& guide,
+                     double sigmaMm) {
+    const std::size_t n = profiles.points.size();
+    Eigen::MatrixXd wide(kProfileCount, static_cast<Eigen::Index>(n));
+    averageAround(
+        n, 0.5 * kLevelWindowMm / profiles.stepMm,
+        [&](std::size_t i) { return profiles.values.col(static_cast<Eigen::Index>(i)); },
+        [&](std::size_t i, const Eigen::VectorXd& v) { wide.col(static_cast<Eigen::Index>(i)) = v; });
+    const auto sectors = std::max<std::size_t>(
+        6, static_cast<std::size_t>(std::lround(static_cast<double>(n) * profiles.stepMm / kLevelWindowMm)));
+    const EdgeModel model(sigmaMm);
+    SectorFit result;
+    const double share = static_cast<double>(n) / static_cast<double>(sectors);
+    for (std::size_t s = 0; s < sectors; ++s) {
+        const auto i = std::min(n - 1, static_cast<std::size_t>((static_cast<double>(s) + 0.5) * share));
+        // Noise left after averaging along the border, for the weight of the wall's prior.
+        const double noise = std::sqrt(guide.noiseLineDensity / (1.77 * kLevelWindowMm));
+        result.at.push_back(i);
+        result.fits.push_back(model.fit(wide.col(static_cast<Eigen::Index>(i)), blood[i], guide.wallHu,
+                                        guide.wallSdHu, std::max(noise, 2.0)));
+    }
+    return result;
+}
+
+/// Wall level at every point, linear between sector middles.
+std::vector<double> wallLevels(const SectorFit& sectors, std::size_t n) {
+    std::vector<double> wall(n);
+    const std::size_t count = sectors.at.size();
+    for (std::size_t s = 0; s < count; ++s) {
+        const std::size_t next = (s + 1) % count;
+        const std::size_t from = sectors.at[s];
+        const std::size_t span = next > s ? sectors.at[next] - from : n - from + sectors.at[next];
+        for (std::size_t d = 0; d < span; ++d) {
+            const double t = static_cast<double>(d) / static_cast<double>(span);
+            wall[(from + d) % n] = (1.0 - t) * sectors.fits[s].wallHu + t * sectors.fits[next].wallHu;
+        }
+    }
+    return wall;
+}
+
+/// Falling crossing of `level` nearest to t = 0.
+std::optional<double> crossing(const Eigen::Ref<const Eigen::VectorXd>& profile, double level) {
+    std::optional<double> best;
+    for (int c = 0; c + 1 < kProfileCount; ++c) {
+        const double a = profile(c), b = profile(c + 1);
+        if (a < level || b >= level)
+            continue;
+        const double t = profileTime(c) + kProfileStepMm * (a - level) / (a - b);
+        if (std::abs(t) <= kReachMm && (!best || std::abs(t) < std::abs(*best)))
+            best = t;
+    }
+    return best;
+}
+
+/// Replaces missing and outlying shifts by the median of their neighbours.
+std::vector<double> mended(const std::vector<std::optional<double>>& shifts, double stepMm) {
+    const std::size_t n = shifts.size();
+    const auto reach = static_cast<std::ptrdiff_t>(std::max(2.0, 1.5 / stepMm));
+    std::vector<double> result(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        std::vector<double> near;
+        for (std::ptrdiff_t d = -reach; d <= reach; ++d)
+            if (const auto& s = shifts[wrap(static_cast<std::ptrdiff_t>(i) + d, n)])
+                near.push_back(*s);
+        double median = 0.0;
+        if (!near.empty()) {
+            std::nth_element(near.begin(), near.begin() + static_cast<std::ptrdiff_t>(near.size() / 2), near.end());
+            median = near[near.size() / 2];
+        }
+        result[i] = shifts[i] && std::abs(*shifts[i] - median) <= kOutlierMm ? *shifts[i] : median;
+    }
+    return result;
+}
+
+} // namespace
+
+EdgeSet locateEdges(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline,
+                    const SectionGuide& guide) {
+    const Profiles profiles = sampleProfiles(volume, frame, outline);
+    const std::size_t n = profiles.points.size();
+    const auto blood = bloodLevels(profiles, guide);
+    const SectorFit sectors = fitSectors(profiles, blood, guide, guide.edgeSigmaMm);
+    const auto wall = wallLevels(sectors, n);
+
+    std::vector<std::optional<double>> shifts(n);
+    averageAround(
+        n, kAverageMm / profiles.stepMm,
+        [&](std::size_t i) { return profiles.values.col(static_cast<Eigen::Index>(i)); },
+        [&](std::size_t i, const Eigen::VectorXd& v) { shifts[i] = crossing(v, 0.5 * (blood[i] + wall[i])); });
+    const auto shift = mended(shifts, profiles.stepMm);
+
+    EdgeSet edges;
+    edges.points.resize(n);
+    edges.slopeHuPerMm.resize(n);
+    const double toSlope = 1.0 / (guide.edgeSigmaMm * std::sqrt(2.0 * std::numbers::pi));
+    for (std::size_t i = 0; i < n; ++i) {
+        edges.points[i] = profiles.points[i] + shift[i] * profiles.normals[i];
+        edges.slopeHuPerMm[i] = std::max(1.0, (blood[i] - wall[i]) * toSlope);
+        edges.bloodHu += blood[i] / static_cast<double>(n);
+        edges.wallHu += wall[i] / static_cast<double>(n);
+        edges.meanSlopeHuPerMm += edges.slopeHuPerMm[i] / static_cast<double>(n);
+    }
+    double misfit = 0.0;
+    for (const auto& fit : sectors.fits)
+        misfit += fit.misfitHu * fit.misfitHu / static_cast<double>(sectors.fits.size());
+    edges.residualHu = std::sqrt(misfit);
+    return edges;
+}
+
+double edgeMisfitHu(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline,
+                    const SectionGuide& guide, double sigmaMm) {
+    const Profiles profiles = sampleProfiles(volume, frame, outline);
+    const auto blood = bloodLevels(profiles, guide);
+    double sum = 0.0;
+    const auto sectors = fitSectors(profiles, blood, guide, sigmaMm);
+    for (const auto& fit : sectors.fits)
+        sum += fit.misfitHu * fit.misfitHu;
+    return std::sqrt(sum / static_cast<double>(sectors.fits.size()));
+}
+
+} // namespace gauge::core

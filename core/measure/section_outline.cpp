@@ -1,0 +1,244 @@
+#include "core/measure/section_outline.h"
+
+#include "core/geometry/planar_contour.h"
+#include "core/measure/marching_squares.h"
+#include "core/volume/section_image.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdint>
+#include <string>
+
+namespace gauge::core {
+namespace {
+
+constexpr double kPixelMm = 0.3;
+constexpr double kSearchMm = 2.0;
+constexpr double kInsideDepthMm = 1.2;
+
+/// A square picture of the section about the origin.
+struct Field {
+    SectionImage image;
+    int side = 0;
+
+    std::size_t index(int x, int y) const {
+        return static_cast<std::size_t>(y) * static_cast<std::size_t>(side) + static_cast<std::size_t>(x);
+    }
+    bool onBorder(int x, int y) const { return x == 0 || y == 0 || x == side - 1 || y == side - 1; }
+};
+
+using Mask = std::vector<std::uint8_t>;
+
+/// 1-2-1 smoothing along both axes: enough to calm single voxels, too little to move a border.
+void calm(Field& field) {
+    std::vector<float>& v = field.image.values;
+    std::vector<float> rowwise(v.size());
+    const auto mix = [](float a, float b, float c) {
+        // A place outside the volume keeps its mark.
+        return a == kOutsideVolume || b == kOutsideVolume || c == kOutsideVolume ? b : 0.25f * (a + 2.0f * b + c);
+    };
+    for (int y = 0; y < field.side; ++y)
+        for (int x = 0; x < field.side; ++x)
+            rowwise[field.index(x, y)] = mix(v[field.index(std::max(x - 1, 0), y)], v[field.index(x, y)],
+                                             v[field.index(std::min(x + 1, field.side - 1), y)]);
+    for (int y = 0; y < field.side; ++y)
+        for (int x = 0; x < field.side; ++x)
+            v[field.index(x, y)] = mix(rowwise[field.index(x, std::max(y - 1, 0))], rowwise[field.index(x, y)],
+                                       rowwise[field.index(x, std::min(y + 1, field.side - 1))]);
+}
+
+Field fieldOf(const Volume& volume, const SectionFrame& frame, double reachMm) {
+    Field field;
+    field.side = 2 * static_cast<int>(std::ceil(reachMm / kPixelMm)) + 1;
+    field.image = cutSection(volume, SectionGrid{frame, field.side, field.side, kPixelMm});
+    calm(field);
+    return field;
+}
+
+/// Flood by the four neighbours; returns whether the border of the field was reached.
+bool flood(const Field& field, const Mask& allowed, std::size_t start, Mask& filled) {
+    filled.assign(allowed.size(), 0);
+    std::vector<std::size_t> stack{start};
+    filled[start] = 1;
+    bool open = false;
+    const auto side = static_cast<std::size_t>(field.side);
+    while (!stack.empty()) {
+        const std::size_t i = stack.back();
+        stack.pop_back();
+        const int x = static_cast<int>(i % side), y = static_cast<int>(i / side);
+        if (field.onBorder(x, y)) {
+            open = true;
+            continue;
+        }
+        for (const std::size_t n : {i - 1, i + 1, i - side, i + side}) {
+            if (allowed[n] && !filled[n]) {
+                filled[n] = 1;
+                stack.push_back(n);
+            }
+        }
+    }
+    return open;
+}
+
+/// City-block-and-diagonal (3-4 chamfer) distance to the background in pixels, within 6 % of Euclid.
+std::vector<float> insideDistance(const Field& field, const Mask& mask) {
+    const int side = field.side;
+    std::vector<float> d(mask.size());
+    for (std::size_t i = 0; i < d.size(); ++i)
+        d[i] = mask[i] ? 1e6f : 0.0f;
+    constexpr float kStraight = 0.96f, kDiagonal = 1.36f;
+    const auto relax = [&](int x, int y, int dx, int dy, float step) {
+        const int nx = x + dx, ny = y + dy;
+        if (nx >= 0 && ny >= 0 && nx < side && ny < side)
+            d[field.index(x, y)] = std::min(d[field.index(x, y)], d[field.index(nx, ny)] + step);
+    };
+    for (int y = 0; y < side; ++y)
+        for (int x = 0; x < side; ++x) {
+            relax(x, y, -1, 0, kStraight);
+            relax(x, y, 0, -1, kStraight);
+            relax(x, y, -1, -1, kDiagonal);
+            relax(x, y, 1, -1, kDiagonal);
+        }
+    for (int y = side - 1; y >= 0; --y)
+        for (int x = side - 1; x >= 0; --x) {
+            relax(x, y, 1, 0, kStraight);
+            relax(x, y, 0, 1, kStraight);
+            relax(x, y, 1, 1, kDiagonal);
+            relax(x, y, -1, 1, kDiagonal);
+        }
+    return d;
+}
+
+/// Index of the blood pixel nearest to the middle of the field, within the search distance.
+std::ptrdiff_t startPixel(const Field& field, const Mask& blood) {
+    const int middle = field.side / 2, reach = static_cast<int>(kSearchMm / kPixelMm);
+    std::ptrdiff_t best = -1;
+    int bestDistance = reach * reach + 1;
+    for (int y = middle - reach; y <= middle + reach; ++y)
+        for (int x = middle - reach; x <= middle + reach; ++x) {
+            const int distance = (x - middle) * (x - middle) + (y - middle) * (y - middle);
+            if (distance < bestDistance && blood[field.index(x, y)]) {
+                bestDistance = distance;
+                best = static_cast<std::ptrdiff_t>(field.index(x, y));
+            }
+        }
+    return best;
+}
+
+/// Cuts thin bridges: keeps what can be reached from `start` through places at least `radius` pixels inside, grown
+/// back within the mask. A blob that is thin at the start is left as it is.
+void cutBridges(const Field& field, Mask& blob, std::size_t start, float radius) {
+    const auto depth = insideDistance(field, blob);
+    Mask core(blob.size());
+    for (std::size_t i = 0; i < blob.size(); ++i)
+        core[i] = depth[i] > radius;
+    // The start climbs to a place deep enough.
+    const auto side = static_cast<std::size_t>(field.side);
+    std::size_t at = start;
+    for (;;) {
+        std::size_t next = at;
+        for (const std::size_t n : {at - 1, at + 1, at - side, at + side, at - side - 1, at - side + 1, at + side - 1,
+                                    at + side + 1})
+            if (depth[n] > depth[next])
+                next = n;
+        if (next == at)
+            break;
+        at = next;
+    }
+    if (!core[at])
+        return;
+    Mask kept;
+    flood(field, core, at, kept);
+    // Grow back to the border: each pass adds one ring.
+    const int rings = static_cast<int>(std::ceil(radius)) + 1;
+    for (int ring = 0; ring < rings; ++ring) {
+        Mask grown = kept;
+        for (int y = 1; y < field.side - 1; ++y)
+            for (int x = 1; x < field.side - 1; ++x) {
+                const std::size_t i = field.index(x, y);
+                if (blob[i] && !kept[i] &&
+                    (kept[i - 1] || kept[i + 1] || kept[i - side] || kept[i + side]))
+                    grown[i] = 1;
+            }
+        kept.swap(grown);
+    }
+    blob.swap(kept);
+}
+
+/// Values for contouring: the picture where it belongs to the blob or borders on it, low elsewhere.
+std::vector<float> isolated(const Field& field, const Mask& blob, double level) {
+    std::vector<float> values(blob.size(), static_cast<float>(level - 1000.0));
+    const auto side = static_cast<std::size_t>(field.side);
+    for (int y = 1; y < field.side - 1; ++y)
+        for (int x = 1; x < field.side - 1; ++x) {
+            const std::size_t i = field.index(x, y);
+            const float v = field.image.values[i];
+            if (blob[i])
+                values[i] = std::max(v, static_cast<float>(level) + 1e-3f);
+            else if (blob[i - 1] || blob[i + 1] || blob[i - side] || blob[i + side])
+                values[i] = std::min(v, static_cast<float>(level) - 1e-3f);
+        }
+    return values;
+}
+
+} // namespace
+
+Result<Outline> traceOutline(const Volume& volume, const SectionFrame& frame, const OutlineOptions& options) {
+    for (double reach = options.firstReachMm;; reach = std::min(2.0 * reach, options.greatestReachMm)) {
+        const Field field = fieldOf(volume, frame, reach);
+        Mask blood(field.image.values.size());
+        for (std::size_t i = 0; i < blood.size(); ++i)
+            blood[i] = field.image.values[i] > options.levelHu;
+        const std::ptrdiff_t start = startPixel(field, blood);
+        if (start < 0)
+            return failure(ErrorCode::SectionNotFound,
+                           "Cannot measure this section: no blood was found within " +
+                               std::to_string(static_cast<int>(kSearchMm)) +
+                               " mm of its middle. Move the plane so that it crosses the filled appendage.");
+        Mask blob;
+        bool open = flood(field, blood, static_cast<std::size_t>(start), blob);
+        if (!open || reach >= options.greatestReachMm) {
+            cutBridges(field, blob, static_cast<std::size_t>(start),
+                       static_cast<float>(options.bridgeRadiusMm / kPixelMm));
+            open = false;
+            for (int n = 0; n < field.side; ++n)
+                open = open || blob[field.index(n, 0)] || blob[field.index(n, field.side - 1)] ||
+                       blob[field.index(0, n)] || blob[field.index(field.side - 1, n)] ||
+                       blob[field.index(1, n)] || blob[field.index(field.side - 2, n)] ||
+                       blob[field.index(n, 1)] || blob[field.index(n, field.side - 2)];
+            if (open)
+                return failure(ErrorCode::SectionOpen,
+                               "Cannot measure this section: its blood runs on beyond " +
+                                   std::to_string(static_cast<int>(reach)) +
+                                   " mm, so the plane opens into a chamber. Move it towards the tip or tilt it.");
+            const auto loops = isoContours(isolated(field, blob, options.levelHu), field.side, field.side,
+                                           static_cast<float>(options.levelHu));
+            Outline outline;
+            double greatest = 0.0;
+            for (const auto& loop : loops) {
+                if (loop.size() < 3)
+                    continue;
+                const double area = std::abs(signedAreaMm2(loop));
+                if (area > greatest) {
+                    greatest = area;
+                    outline.contour = loop;
+                }
+            }
+            if (outline.contour.size() < 8)
+                return failure(ErrorCode::SectionNotFound,
+                               "Cannot measure this section: the blood in it is smaller than a voxel or two.");
+            for (auto& p : outline.contour)
+                p = field.image.grid.sectionFromPixel(p.x(), p.y());
+            if (signedAreaMm2(outline.contour) < 0.0)
+                std::reverse(outline.contour.begin(), outline.contour.end());
+            const auto depth = insideDistance(field, blob);
+            for (std::size_t i = 0; i < depth.size(); ++i)
+                if (depth[i] * kPixelMm > kInsideDepthMm && field.image.values[i] != kOutsideVolume)
+                    outline.insideHu.push_back(field.image.values[i]);
+            return outline;
+        }
+    }
+}
+
+} // namespace gauge::core

@@ -18,10 +18,6 @@ constexpr double kRayStepMm = 0.4;
 constexpr double kOpenShare = 0.04;   // more open rays than one in 32
 constexpr double kOpenWeight = 0.1;
 
-double halfLevelAt(const BloodPool& pool, const PatientPoint& p) {
-    return 0.5 * (pool.levels.nearestTo(p) + pool.contrast.wallHu);
-}
-
 /// Distance from `from` along the unit `direction` to the first place below `level`.
 double rayToWall(const BloodPool& pool, const PatientPoint& from, const Eigen::Vector3d& direction, double level,
                  double reachMm, bool& open) {
@@ -78,6 +74,17 @@ bool liesInBlood(const BloodPool& pool, const std::vector<PatientPoint>& points)
 }
 
 } // namespace
+
+double halfLevelAt(const BloodPool& pool, const PatientPoint& p) {
+    return 0.5 * (pool.levels.nearestTo(p) + pool.contrast.wallHu);
+}
+
+std::optional<double> distanceToWallMm(const BloodPool& pool, const PatientPoint& from,
+                                       const PatientVector& direction, double reachMm) {
+    bool open = false;
+    const double t = rayToWall(pool, from, direction.mm, halfLevelAt(pool, from), reachMm, open);
+    return open ? std::nullopt : std::optional(t);
+}
 
 double AxisSlice::areaDerivedRadiusMm() const {
     return std::sqrt(areaMm2 / std::numbers::pi);
@@ -148,19 +155,22 @@ Result<Polyline> centreLine(const BloodPool& pool, const std::vector<PatientPoin
 }
 
 std::vector<PatientPoint> prolongedToWall(const BloodPool& pool, const std::vector<PatientPoint>& line) {
-    if (line.size() < 2)
+    constexpr double kFreeMm = 1.5, kDirectionMm = 3.0, kReachMm = 15.0, kStepMm = 0.5;
+    std::size_t first = 0;
+    while (first + 8 < line.size() && interpolate(pool.depth, line[first]) < kFreeMm)
+        ++first;
+    const auto rest = Polyline::make(std::span(line).subspan(first));
+    if (!rest)
         return line;
-    const std::size_t back = std::min<std::size_t>(line.size() - 1, 6);
-    const Eigen::Vector3d direction = (line.front() - line[back]).normalized().mm;
-    bool open = false;
-    const double length = rayToWall(pool, line.front(), direction, halfLevelAt(pool, line.front()), 15.0, open);
+    const PatientVector out = -rest->tangentAt(0.5 * kDirectionMm, 0.5 * kDirectionMm);
+    const auto length = distanceToWallMm(pool, line[first], out, kReachMm);
     std::vector<PatientPoint> result;
-    if (!open && length > 0.05) {
-        const auto steps = static_cast<int>(std::ceil(length / 0.5));
+    if (length && *length > 0.05) {
+        const auto steps = static_cast<int>(std::ceil(*length / kStepMm));
         for (int i = steps; i >= 1; --i)
-            result.push_back({line.front().mm + length * i / steps * direction});
+            result.push_back(line[first] + (*length * i / steps) * out);
     }
-    result.insert(result.end(), line.begin(), line.end());
+    result.insert(result.end(), rest->points().begin(), rest->points().end());
     return result;
 }
 

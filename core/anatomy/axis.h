@@ -7,6 +7,7 @@
 #include "core/result.h"
 
 #include <array>
+#include <optional>
 #include <vector>
 
 namespace gauge::core {
@@ -34,7 +35,16 @@ AxisSlice sliceAt(const BloodPool& pool, const SectionFrame& frame, double reach
 /// @errors SectionNotFound when no line inside the pool results.
 Result<Polyline> centreLine(const BloodPool& pool, const std::vector<PatientPoint>& way);
 
-/// The way prolonged straight on from its first point, away from its second, to the wall.
+/// Blood level halfway to the wall at a place: what counts as blood there.
+double halfLevelAt(const BloodPool& pool, const PatientPoint& p);
+
+/// Distance from `from` along the unit `direction` to the wall; nullopt when there is none within `reachMm`; 0 when
+/// `from` is not in blood.
+std::optional<double> distanceToWallMm(const BloodPool& pool, const PatientPoint& from,
+                                       const PatientVector& direction, double reachMm);
+
+/// The line with its first end renewed: what lies within 1.5 mm of the wall there follows voxels, so it is cut off and
+/// the rest prolonged straight on to the wall.
 std::vector<PatientPoint> prolongedToWall(const BloodPool& pool, const std::vector<PatientPoint>& line);
 
 } // namespace gauge::core

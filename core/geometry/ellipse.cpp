@@ -20,8 +20,7 @@ double ellipticEOfFlat(double q) {
 Eigen::Vector2d nearestInQuadrant(double a, double b, const Eigen::Vector2d& p) {
     if (p.y() <= 1e-200 * b) {
         const double reach = a * a - b * b; // a times the half length of the evolute on the major axis
-        if (a * p.x() >= reach)
-            return {a, 0.0};
+        if (a * p.x() >= reach) return {a, 0.0};
         const double c = a * p.x() / reach;
         return {a * c, b * std::sqrt(1.0 - c * c)};
     }
@@ -33,8 +32,7 @@ Eigen::Vector2d nearestInQuadrant(double a, double b, const Eigen::Vector2d& p) 
         const double u = n / (w + k), v = z / w;
         const double g = u * u + v * v - 1.0;
         const double following = w + 0.5 * g / (u * u / (w + k) + v * v / w);
-        if (!(following > w * (1.0 + 4.0 * std::numeric_limits<double>::epsilon())))
-            break;
+        if (!(following > w * (1.0 + 4.0 * std::numeric_limits<double>::epsilon()))) break;
         w = following;
     }
     return {(k + 1.0) * p.x() / (w + k), p.y() / w};
@@ -44,10 +42,8 @@ Eigen::Vector2d nearestInQuadrant(double a, double b, const Eigen::Vector2d& p) 
 
 double completeEllipticE(double axisRatio) {
     assert(axisRatio >= 0.0 && axisRatio <= 1.0);
-    if (axisRatio == 0.0)
-        return 1.0;
-    if (axisRatio < 1e-3)
-        return ellipticEOfFlat(axisRatio);
+    if (axisRatio == 0.0) return 1.0;
+    if (axisRatio < 1e-3) return ellipticEOfFlat(axisRatio);
     // E = pi / (2 M) * (1 - sum 2^(n-1) c_n^2) with M the mean of 1 and q, c_0^2 = 1 - q^2, c_n = (a - b)/2.
     double a = 1.0, b = axisRatio, sum = 0.5 * (1.0 - axisRatio) * (1.0 + axisRatio), power = 0.5;
     while (a - b > 1e-9 * a) { // the next c would be (a - b)^2 / (16 a): below rounding
@@ -70,8 +66,8 @@ double areaMm2(const Ellipse& e) {
 }
 
 Eigen::Vector2d pointAt(const Ellipse& e, double t) {
-    return e.center + Eigen::Rotation2Dd(e.angleRad) *
-                          Eigen::Vector2d(e.semiMajorMm * std::cos(t), e.semiMinorMm * std::sin(t));
+    return e.center +
+           Eigen::Rotation2Dd(e.angleRad) * Eigen::Vector2d(e.semiMajorMm * std::cos(t), e.semiMinorMm * std::sin(t));
 }
 
 double chordMm(const Ellipse& e, double directionRad) {

@@ -35,9 +35,7 @@ Spread spreadOf(Points points) {
 
 std::size_t differentPlaces(Points points) {
     std::vector<Eigen::Vector2d> seen(points.begin(), points.end());
-    const auto before = [](const auto& a, const auto& b) {
-        return a.x() != b.x() ? a.x() < b.x() : a.y() < b.y();
-    };
+    const auto before = [](const auto& a, const auto& b) { return a.x() != b.x() ? a.x() < b.x() : a.y() < b.y(); };
     std::sort(seen.begin(), seen.end(), before);
     return static_cast<std::size_t>(std::unique(seen.begin(), seen.end()) - seen.begin());
 }
@@ -60,8 +58,8 @@ Result<Spread> checkPoints(Points points) {
         scatter += (p - spread.mean) * (p - spread.mean).transpose();
     const Eigen::Vector2d squares = Eigen::SelfAdjointEigenSolver<Eigen::Matrix2d>(scatter).eigenvalues();
     if (!(squares(0) > 1e-14 * squares(1)))
-        return failure(ErrorCode::Degenerate, kAttempt + "the " + std::to_string(points.size()) +
-                                                  " points lie on a straight line.");
+        return failure(ErrorCode::Degenerate,
+                       kAttempt + "the " + std::to_string(points.size()) + " points lie on a straight line.");
     return spread;
 }
 
@@ -70,19 +68,15 @@ std::optional<Ellipse> ellipseOfConic(const Eigen::Matrix<double, 6, 1>& k) {
     Eigen::Matrix2d quadratic;
     quadratic << k(0), 0.5 * k(1), 0.5 * k(1), k(2);
     const Eigen::Vector2d linear(k(3), k(4));
-    if (!(quadratic.determinant() > 0.0))
-        return std::nullopt;
+    if (!(quadratic.determinant() > 0.0)) return std::nullopt;
     const Eigen::Vector2d center = -0.5 * quadratic.inverse() * linear;
     const double level = -(k(5) + 0.5 * linear.dot(center));
     const Eigen::SelfAdjointEigenSolver<Eigen::Matrix2d> axes(quadratic * (level < 0.0 ? -1.0 : 1.0));
-    if (level == 0.0 || !(axes.eigenvalues()(0) > 0.0))
-        return std::nullopt;
+    if (level == 0.0 || !(axes.eigenvalues()(0) > 0.0)) return std::nullopt;
     const Eigen::Vector2d major = axes.eigenvectors().col(0);
     double angle = std::atan2(major.y(), major.x());
-    if (angle <= -0.5 * std::numbers::pi)
-        angle += std::numbers::pi;
-    if (angle > 0.5 * std::numbers::pi)
-        angle -= std::numbers::pi;
+    if (angle <= -0.5 * std::numbers::pi) angle += std::numbers::pi;
+    if (angle > 0.5 * std::numbers::pi) angle -= std::numbers::pi;
     return Ellipse{center, std::sqrt(std::abs(level) / axes.eigenvalues()(0)),
                    std::sqrt(std::abs(level) / axes.eigenvalues()(1)), angle};
 }
@@ -147,8 +141,8 @@ struct Linearised {
         for (std::size_t k = 0; k < points.size(); ++k) {
             const auto i = static_cast<Eigen::Index>(k);
             const Eigen::Vector2d foot = nearestPoint(e, points[k]);
-            const Eigen::Vector2d unit = inverse * (foot - e.center);       // (cos t, sin t)
-            const Eigen::Vector2d normal = (inverse * unit).normalized();   // S symmetric
+            const Eigen::Vector2d unit = inverse * (foot - e.center);     // (cos t, sin t)
+            const Eigen::Vector2d normal = (inverse * unit).normalized(); // S symmetric
             distances(i) = normal.dot(points[k] - foot);
             derivatives.row(i) << -normal.x(), -normal.y(), -normal.dot(unit),
                 -(normal.x() * unit.x() - normal.y() * unit.y()), -(normal.x() * unit.y() + normal.y() * unit.x());
@@ -172,8 +166,7 @@ struct Refined {
 std::optional<Refined> refine(Shape shape, const std::vector<Eigen::Vector2d>& points) {
     constexpr double kSettled = 1e-11, kRunaway = 1e4;
     constexpr int kMostSteps = 2000;
-    if (!shape.isEllipse())
-        return std::nullopt;
+    if (!shape.isEllipse()) return std::nullopt;
     Linearised at(shape, points);
     double damping = 1e-3;
     for (int step = 0; step < kMostSteps; ++step) {
@@ -184,22 +177,18 @@ std::optional<Refined> refine(Shape shape, const std::vector<Eigen::Vector2d>& p
         const Vector5 move = -damped.ldlt().solve(gradient);
         const bool tiny = move.norm() < kSettled * shape.parameters.norm();
         const Shape moved{shape.parameters + move};
-        if (!move.allFinite() || moved.parameters.norm() > kRunaway)
-            return std::nullopt;
+        if (!move.allFinite() || moved.parameters.norm() > kRunaway) return std::nullopt;
         if (moved.isEllipse()) {
             Linearised there(moved, points);
             if (there.squares() < at.squares()) {
                 shape = moved;
                 at = std::move(there);
                 damping = std::max(1e-12, 0.2 * damping);
-                if (!tiny)
-                    continue;
+                if (!tiny) continue;
             }
         }
-        if (tiny && !at.stationary())
-            return std::nullopt;
-        if (tiny)
-            return Refined{shape, at.squares(), at.derivatives.transpose() * at.derivatives};
+        if (tiny && !at.stationary()) return std::nullopt;
+        if (tiny) return Refined{shape, at.squares(), at.derivatives.transpose() * at.derivatives};
         damping = std::max(1e-12, damping) * 4.0;
     }
     return std::nullopt;
@@ -253,8 +242,7 @@ Result<Ellipse> directInFrame(Points points, const std::vector<Eigen::Vector2d>&
 
 Result<Ellipse> fitEllipseDirect(std::span<const Eigen::Vector2d> points) {
     const auto spread = checkPoints(points);
-    if (!spread)
-        return tl::make_unexpected(spread.error());
+    if (!spread) return tl::make_unexpected(spread.error());
     return directInFrame(points, scaled(points, *spread)).map([&](const Ellipse& e) { return unscaled(e, *spread); });
 }
 
@@ -262,27 +250,23 @@ Result<EllipseFit> fitEllipse(std::span<const Eigen::Vector2d> points, const Ell
     if (options.pointSigmaMm && !(*options.pointSigmaMm > 0.0 && std::isfinite(*options.pointSigmaMm)))
         return failure(ErrorCode::InvalidArgument, kAttempt + "the points' standard uncertainty must be above 0.");
     const auto spread = checkPoints(points);
-    if (!spread)
-        return tl::make_unexpected(spread.error());
+    if (!spread) return tl::make_unexpected(spread.error());
     const auto local = scaled(points, *spread);
     const auto direct = directInFrame(points, local);
-    if (!direct)
-        return tl::make_unexpected(direct.error());
+    if (!direct) return tl::make_unexpected(direct.error());
 
     auto best = refine(Shape::of(*direct), local);
     const auto fromCircle = refine(Shape{Vector5(0, 0, 1, 0, 0)}, local);
-    if (fromCircle && (!best || fromCircle->squares < best->squares))
-        best = fromCircle;
-    if (!best)
-        return notAnEllipse(points, "the best ellipse grows without bound or flattens to a segment");
+    if (fromCircle && (!best || fromCircle->squares < best->squares)) best = fromCircle;
+    if (!best) return notAnEllipse(points, "the best ellipse grows without bound or flattens to a segment");
 
     const auto n = static_cast<double>(points.size());
     EllipseFit fit{unscaled(best->shape.ellipse(), *spread), spread->size * std::sqrt(best->squares / n), {}};
     if (options.pointSigmaMm || points.size() > 5) {
-        const double sigma = options.pointSigmaMm ? *options.pointSigmaMm / spread->size
-                                                  : std::sqrt(best->squares / (n - 5.0));
-        Matrix5 covariance = covarianceOfAxes(
-            best->shape, sigma * sigma * best->normal.ldlt().solve(Matrix5(Matrix5::Identity())));
+        const double sigma =
+            options.pointSigmaMm ? *options.pointSigmaMm / spread->size : std::sqrt(best->squares / (n - 5.0));
+        Matrix5 covariance =
+            covarianceOfAxes(best->shape, sigma * sigma * best->normal.ldlt().solve(Matrix5(Matrix5::Identity())));
         covariance.topRows<4>() *= spread->size;
         covariance.leftCols<4>() *= spread->size;
         fit.covariance = covariance;

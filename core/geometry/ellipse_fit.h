@@ -37,8 +37,8 @@ Result<Ellipse> fitEllipseDirect(std::span<const Eigen::Vector2d> points);
 /// damped Gauss-Newton from the direct fit and from the circle of the same mean radius; the better of the two.
 /// @errors those of fitEllipseDirect; NotAnEllipse also when the best ellipse grows without bound or flattens to a
 /// segment (points of a parabola, a hyperbola or a line pair), or the iteration does not settle.
-/// Accuracy: parameters to 1e-7 of the size (the sum of squares is flat to rounding there). Source: [Gander1994] for the criterion; parameters chosen so that a
-/// circle is no singular case.
+/// Accuracy: parameters to 1e-7 of the size (the sum of squares is flat to rounding there).
+/// Source: [Gander1994] for the criterion; parameters chosen so that a circle is no singular case.
 Result<EllipseFit> fitEllipse(std::span<const Eigen::Vector2d> points, const EllipseFitOptions& options = {});
 
 } // namespace gauge::core

@@ -128,12 +128,10 @@ bool contains(ContourView contour, const Eigen::Vector2d& point) {
 
 std::vector<Eigen::Vector2d> convexHull(std::span<const Eigen::Vector2d> points) {
     std::vector<Eigen::Vector2d> sorted(points.begin(), points.end());
-    std::sort(sorted.begin(), sorted.end(), [](const auto& a, const auto& b) {
-        return std::tuple(a.x(), a.y()) < std::tuple(b.x(), b.y());
-    });
+    std::sort(sorted.begin(), sorted.end(),
+              [](const auto& a, const auto& b) { return std::tuple(a.x(), a.y()) < std::tuple(b.x(), b.y()); });
     sorted.erase(std::unique(sorted.begin(), sorted.end()), sorted.end());
-    if (sorted.size() < 3)
-        return sorted;
+    if (sorted.size() < 3) return sorted;
 
     std::vector<Eigen::Vector2d> hull;
     hull.reserve(sorted.size() + 1);
@@ -149,13 +147,11 @@ std::vector<Eigen::Vector2d> convexHull(std::span<const Eigen::Vector2d> points)
 Caliper maximumCaliper(ContourView contour) {
     assert(contour.size() >= 3);
     const auto hull = convexHull(contour);
-    if (hull.size() < 3)
-        return caliperOfLine(hull);
+    if (hull.size() < 3) return caliperOfLine(hull);
     Caliper best;
     const auto consider = [&](std::size_t a, std::size_t b) {
         const Caliper candidate = caliper(hull[a], hull[b]);
-        if (candidate.lengthMm > best.lengthMm)
-            best = candidate;
+        if (candidate.lengthMm > best.lengthMm) best = candidate;
     };
     std::size_t far = 1;
     for (std::size_t i = 0; i < hull.size(); ++i) {
@@ -177,8 +173,7 @@ Caliper maximumCaliper(ContourView contour) {
 Caliper minimumCaliper(ContourView contour) {
     assert(contour.size() >= 3);
     const auto hull = convexHull(contour);
-    if (hull.size() < 3)
-        return {hull.front(), hull.front(), 0.0};
+    if (hull.size() < 3) return {hull.front(), hull.front(), 0.0};
     Caliper best;
     best.lengthMm = std::numeric_limits<double>::infinity();
     std::size_t far = 1;
@@ -187,8 +182,7 @@ Caliper minimumCaliper(ContourView contour) {
         while (turn(hull[i], hull[end], hull[next(far, hull.size())]) > turn(hull[i], hull[end], hull[far]))
             far = next(far, hull.size());
         const Caliper candidate = widthAcrossSide(hull, i, far);
-        if (candidate.lengthMm < best.lengthMm)
-            best = candidate;
+        if (candidate.lengthMm < best.lengthMm) best = candidate;
     }
     return best;
 }

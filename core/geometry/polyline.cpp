@@ -30,8 +30,7 @@ Result<Polyline> Polyline::make(std::span<const PatientPoint> points) {
             return failure(ErrorCode::NonFinite, "Cannot follow the line: point " + std::to_string(i + 1) + " of " +
                                                      std::to_string(points.size()) + " is not a finite number.");
         const double step = line.m_points.empty() ? 0.0 : distanceMm(line.m_points.back(), points[i]);
-        if (!line.m_points.empty() && step == 0.0)
-            continue;
+        if (!line.m_points.empty() && step == 0.0) continue;
         line.m_distances.push_back(line.m_distances.empty() ? 0.0 : line.m_distances.back() + step);
         line.m_points.push_back(points[i]);
     }
@@ -59,8 +58,7 @@ PatientVector Polyline::tangentAt(double sMm, double halfWindowMm) const {
     const double s = std::clamp(sMm, 0.0, lengthMm());
     const std::size_t i = segmentAt(s);
     const PatientVector segment = m_points[i + 1] - m_points[i];
-    if (halfWindowMm == 0.0)
-        return segment.normalized();
+    if (halfWindowMm == 0.0) return segment.normalized();
     const PatientVector chord = pointAt(s + halfWindowMm) - pointAt(s - halfWindowMm);
     return chord.norm() > 0.0 ? chord.normalized() : segment.normalized();
 }
@@ -71,8 +69,7 @@ Polyline::Place Polyline::nearestTo(const PatientPoint& p) const {
         const PatientVector segment = m_points[i + 1] - m_points[i];
         const double t = std::clamp((p - m_points[i]).dot(segment) / segment.dot(segment), 0.0, 1.0);
         const double distance = distanceMm(p, m_points[i] + t * segment);
-        if (distance < best.distanceMm)
-            best = {m_distances[i] + t * (m_distances[i + 1] - m_distances[i]), distance};
+        if (distance < best.distanceMm) best = {m_distances[i] + t * (m_distances[i + 1] - m_distances[i]), distance};
     }
     return best;
 }
@@ -81,15 +78,12 @@ Polyline::Turn Polyline::maximumTurn(double spanMm) const {
     assert(spanMm > 0.0);
     Turn best{0.0, 0.5 * lengthMm()};
     for (const double s : m_distances) {
-        if (s < spanMm || s > lengthMm() - spanMm)
-            continue;
+        if (s < spanMm || s > lengthMm() - spanMm) continue;
         const PatientPoint here = pointAt(s);
         const PatientVector before = here - pointAt(s - spanMm), after = pointAt(s + spanMm) - here;
-        if (before.norm() == 0.0 || after.norm() == 0.0)
-            continue;
+        if (before.norm() == 0.0 || after.norm() == 0.0) continue;
         const double angle = angleBetweenDeg(before, after);
-        if (angle > best.angleDeg)
-            best = {angle, s};
+        if (angle > best.angleDeg) best = {angle, s};
     }
     return best;
 }

@@ -23,8 +23,7 @@ struct Pentadiagonal {
         auto& [d, e, f] = band;
         const std::size_t n = d.size();
         for (std::size_t i = 0; i < n; ++i) {
-            if (i >= 2)
-                d[i] -= d[i - 2] * f[i - 2] * f[i - 2];
+            if (i >= 2) d[i] -= d[i - 2] * f[i - 2] * f[i - 2];
             if (i >= 1) {
                 d[i] -= d[i - 1] * e[i - 1] * e[i - 1];
                 e[i] -= d[i - 1] * e[i - 1] * f[i - 1];
@@ -36,10 +35,8 @@ struct Pentadiagonal {
             rhs[i] -= e[i - 1] * rhs[i - 1] + (i >= 2 ? f[i - 2] * rhs[i - 2] : Row(Row::Zero()));
         for (std::size_t i = n; i-- > 0;) {
             rhs[i] /= d[i];
-            if (i + 1 < n)
-                rhs[i] -= e[i] * rhs[i + 1];
-            if (i + 2 < n)
-                rhs[i] -= f[i] * rhs[i + 2];
+            if (i + 1 < n) rhs[i] -= e[i] * rhs[i + 1];
+            if (i + 2 < n) rhs[i] -= f[i] * rhs[i + 2];
         }
         return rhs;
     }
@@ -67,8 +64,7 @@ Pentadiagonal reinschMatrix(const std::vector<double>& h, const std::vector<Seco
                        c * q[j].after * q[j].after;
         if (j + 1 < q.size())
             m.band[1][j] = h[j + 1] / 6.0 + b * q[j].at * q[j + 1].before + c * q[j].after * q[j + 1].at;
-        if (j + 2 < q.size())
-            m.band[2][j] = c * q[j].after * q[j + 2].before;
+        if (j + 2 < q.size()) m.band[2][j] = c * q[j].after * q[j + 2].before;
     }
     return m;
 }
@@ -83,8 +79,8 @@ Result<void> checkInput(std::span<const PatientPoint> points, std::span<const do
                                                        " weights were given for " + std::to_string(points.size()) +
                                                        " points.");
     if (!(lambda >= 0.0) || !std::isfinite(lambda))
-        return failure(ErrorCode::InvalidArgument, attempt + "lambda is " + std::to_string(lambda) +
-                                                       "; it must be finite and not negative.");
+        return failure(ErrorCode::InvalidArgument,
+                       attempt + "lambda is " + std::to_string(lambda) + "; it must be finite and not negative.");
     for (std::size_t i = 0; i < points.size(); ++i) {
         const std::string which = "point " + std::to_string(i + 1) + " of " + std::to_string(points.size());
         if (!points[i].mm.allFinite())
@@ -103,8 +99,7 @@ Result<void> checkInput(std::span<const PatientPoint> points, std::span<const do
 
 Result<SpaceSpline> SpaceSpline::smooth(std::span<const PatientPoint> points, std::span<const double> weights,
                                         double lambda) {
-    if (auto ok = checkInput(points, weights, lambda); !ok)
-        return tl::make_unexpected(ok.error());
+    if (auto ok = checkInput(points, weights, lambda); !ok) return tl::make_unexpected(ok.error());
 
     const std::size_t n = points.size();
     SpaceSpline spline;
@@ -116,8 +111,7 @@ Result<SpaceSpline> SpaceSpline::smooth(std::span<const PatientPoint> points, st
         h.push_back(distanceMm(points[i - 1], points[i]));
         spline.m_t[i] = spline.m_t[i - 1] + h.back();
     }
-    if (n == 2)
-        return spline;
+    if (n == 2) return spline;
 
     const auto q = secondDifferences(h);
     std::vector<Row> rhs;
@@ -143,8 +137,9 @@ PatientPoint SpaceSpline::pointAt(double t) const {
     const double held = std::clamp(t, m_t.front(), m_t.back());
     const std::size_t i = intervalAt(held);
     const double h = m_t[i + 1] - m_t[i], b = (held - m_t[i]) / h, a = 1.0 - b;
-    const Eigen::Vector3d inside = a * m_g[i].mm + b * m_g[i + 1].mm +
-                                   h * h / 6.0 * ((a * a * a - a) * m_second[i].mm + (b * b * b - b) * m_second[i + 1].mm);
+    const Eigen::Vector3d inside =
+        a * m_g[i].mm + b * m_g[i + 1].mm +
+        h * h / 6.0 * ((a * a * a - a) * m_second[i].mm + (b * b * b - b) * m_second[i + 1].mm);
     return {inside + (t - held) * derivativeAt(held).mm};
 }
 
@@ -157,8 +152,7 @@ PatientVector SpaceSpline::derivativeAt(double t) const {
 }
 
 PatientVector SpaceSpline::secondDerivativeAt(double t) const {
-    if (t <= m_t.front() || t >= m_t.back())
-        return {};
+    if (t <= m_t.front() || t >= m_t.back()) return {};
     const std::size_t i = intervalAt(t);
     const double b = (t - m_t[i]) / (m_t[i + 1] - m_t[i]);
     return {(1.0 - b) * m_second[i].mm + b * m_second[i + 1].mm};

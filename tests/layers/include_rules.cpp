@@ -68,8 +68,7 @@ const Rule kRules[] = {
 std::optional<std::string> includedBy(const std::string& line) {
     static const std::regex pattern(R"re(^\s*#\s*include\s*[<"]([^">]+)[">])re");
     std::smatch match;
-    if (!std::regex_search(line, match, pattern))
-        return std::nullopt;
+    if (!std::regex_search(line, match, pattern)) return std::nullopt;
     return match[1].str();
 }
 
@@ -103,8 +102,7 @@ std::vector<Crossing> findCrossings(const fs::path& root) {
         std::ifstream in(path);
         std::string line;
         for (int number = 1; std::getline(in, line); ++number)
-            if (const auto included = includedBy(line))
-                checkLine(file, number, *included, out);
+            if (const auto included = includedBy(line)) checkLine(file, number, *included, out);
     });
     return out;
 }

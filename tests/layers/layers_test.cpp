@@ -98,9 +98,9 @@ TEST(Layers, LetsAllowedIncludesPass) {
 }
 
 TEST(Repository, TopLevelHoldsOnlyWhatBelongsThere) {
-    const std::set<std::string> allowed{"CMakeLists.txt", "CMakePresets.json", "README.md", "DEVELOPERS.md", "LICENSE",
-                                        "app", "core", "dicomio", "tests", "resources", "sample-data",
-                                        "build"}; // build: made by building, not kept
+    const std::set<std::string> allowed{
+        "CMakeLists.txt", "CMakePresets.json", "README.md",   "DEVELOPERS.md", "LICENSE", "app", "core", "dicomio",
+        "tests",          "resources",         "sample-data", "build"}; // build: made by building, not kept
     for (const auto& entry : fs::directory_iterator(kRoot)) {
         const std::string name = entry.path().filename().string();
         EXPECT_TRUE(name.starts_with('.') || allowed.contains(name)) << name << " does not belong at the top level";
@@ -113,11 +113,9 @@ TEST(Repository, TopLevelHoldsOnlyWhatBelongsThere) {
 TEST(Repository, EveryScriptParses) {
     std::vector<fs::path> scripts{kRoot / ".ci/run"};
     for (const auto* room : {"app", "core", "dicomio", "tests", "resources", "sample-data"}) {
-        if (!fs::exists(kRoot / room))
-            continue;
+        if (!fs::exists(kRoot / room)) continue;
         for (const auto& entry : fs::recursive_directory_iterator(kRoot / room))
-            if (entry.path().extension() == ".sh")
-                scripts.push_back(entry.path());
+            if (entry.path().extension() == ".sh") scripts.push_back(entry.path());
     }
     EXPECT_GE(scripts.size(), 3u) << "app/run.sh, tests/run.sh and .ci/run at least";
     for (const auto& script : scripts)

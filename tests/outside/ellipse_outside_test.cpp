@@ -35,7 +35,7 @@ const Case kCases[] = {
     {{{3, -7}, 12, 8, 0.5}, 2 * kPi, 60, 0.3},
     {{{120, 85}, 15, 14, -1.1}, 2 * kPi, 40, 0.5}, // near circle, away from the origin
     {{{0, 0}, 18, 6, 1.4}, 2 * kPi, 25, 0.4},
-    {{{5, 5}, 14, 9, -0.2}, 1.3 * kPi, 50, 0.2},   // part of the way round
+    {{{5, 5}, 14, 9, -0.2}, 1.3 * kPi, 50, 0.2}, // part of the way round
 };
 
 void expectSameEllipse(const Ellipse& e, const nlohmann::json& other, double tolerance) {
@@ -84,9 +84,9 @@ TEST(EllipseOutside, GeometricFitEqualsScipysOnAnotherFormulation) {
         const auto fit = fitEllipse(points);
         ASSERT_TRUE(fit);
         const auto& t = c.truth;
-        const auto other = askPython("geometric_fit", {{"points", toJson(points)},
-                                                       {"start", {t.center.x(), t.center.y(), t.semiMajorMm,
-                                                                  t.semiMinorMm, t.angleRad}}});
+        const auto other = askPython(
+            "geometric_fit", {{"points", toJson(points)},
+                              {"start", {t.center.x(), t.center.y(), t.semiMajorMm, t.semiMinorMm, t.angleRad}}});
         SCOPED_TRACE(seed);
         const double squares = std::pow(fit->rmsDistanceMm, 2) * c.points;
         EXPECT_NEAR(squares, other["squares"].get<double>(), 1e-9);

@@ -33,7 +33,8 @@ const Shape kShapes[] = {
      },
      std::numbers::pi * 14.0 * 9.0},
     // r = 10 + 2 cos 3t: area = pi (100 + 2).
-    {"three lobes", [](double x, double y) { return 10.0 + 2.0 * std::cos(3.0 * std::atan2(y, x)) - std::hypot(x, y); },
+    {"three lobes",
+     [](double x, double y) { return 10.0 + 2.0 * std::cos(3.0 * std::atan2(y, x)) - std::hypot(x, y); },
      std::numbers::pi * 102.0},
 };
 
@@ -58,9 +59,8 @@ std::vector<Eigen::Vector2d> pointsOf(const nlohmann::json& json) {
 TEST(ContourOutside, LengthAndAreaEqualThoseOfScikitImagesContour) {
     for (const auto& shape : kShapes) {
         SCOPED_TRACE(shape.name);
-        const auto other = askPython("contour_of_level", {{"image", picture(shape)},
-                                                          {"level", 0.0},
-                                                          {"point", {kSide / 2.0, kSide / 2.0}}});
+        const auto other = askPython(
+            "contour_of_level", {{"image", picture(shape)}, {"level", 0.0}, {"point", {kSide / 2.0, kSide / 2.0}}});
         const auto contour = pointsOf(other["points"]);
         EXPECT_NEAR(perimeterMm(contour), other["length"].get<double>(), 1e-9);
         EXPECT_NEAR(std::abs(signedAreaMm2(contour)), other["area"].get<double>(), 1e-6);
@@ -75,9 +75,8 @@ TEST(ContourOutside, AgreesWithPixelMeasuresToAPixelOrTwo) {
     for (const auto& shape : kShapes) {
         SCOPED_TRACE(shape.name);
         const auto image = picture(shape);
-        const auto contour = pointsOf(askPython("contour_of_level", {{"image", image},
-                                                                     {"level", 0.0},
-                                                                     {"point", {kSide / 2.0, kSide / 2.0}}})["points"]);
+        const auto contour = pointsOf(askPython(
+            "contour_of_level", {{"image", image}, {"level", 0.0}, {"point", {kSide / 2.0, kSide / 2.0}}})["points"]);
         const auto pixels = askPython("pixel_measures", {{"image", image}, {"level", 0.0}});
         EXPECT_NEAR(std::abs(signedAreaMm2(contour)) / pixels["area"].get<double>(), 1.0, 0.005);
         EXPECT_NEAR(perimeterMm(contour) / pixels["perimeter"].get<double>(), 1.0, 0.03);
@@ -115,10 +114,9 @@ TEST(SmoothingSplineOutside, EqualsThatOfScipy) {
     for (const double lambda : {0.1, 5.0, 200.0}) {
         const auto spline = SpaceSpline::smooth(points, weights, lambda);
         ASSERT_TRUE(spline);
-        const auto other = askPython("smoothing_spline", {{"t", spline->knots()},
-                                                          {"y", toJson(plain)},
-                                                          {"weights", weights},
-                                                          {"lam", lambda}});
+        const auto other =
+            askPython("smoothing_spline",
+                      {{"t", spline->knots()}, {"y", toJson(plain)}, {"weights", weights}, {"lam", lambda}});
         for (std::size_t i = 0; i < points.size(); ++i)
             for (int k = 0; k < 3; ++k)
                 EXPECT_NEAR(spline->values()[i].mm[k], other[i][static_cast<std::size_t>(k)].get<double>(), 1e-6)

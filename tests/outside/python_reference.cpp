@@ -18,8 +18,7 @@ struct Exchange {
 
     Exchange() {
         std::string pattern = (fs::temp_directory_path() / "gauge-outside-XXXXXX").string();
-        if (mkdtemp(pattern.data()) == nullptr)
-            throw std::runtime_error("cannot make a folder like " + pattern);
+        if (mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("cannot make a folder like " + pattern);
         folder = pattern;
     }
     ~Exchange() {

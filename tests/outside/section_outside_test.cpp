@@ -105,7 +105,8 @@ TEST(SectionOutside, PerimeterDoesNotGrowWithNoiseWhereThePlainContourDoes) {
     const auto clean = tube(kNeck, 0.0, 1), noisy = tube(kNeck, 40.0, 2);
     const SectionFrame frame = frameOf(kPlanes[0]);
     const double truth = perimeterMm(kNeck);
-    const double plain = contourByScikitImage(cutSection(*noisy, gridAbout(frame)))["length"].get<double>() * kPixelMm;
+    const double plain =
+        contourByScikitImage(cutSection(*noisy, gridAbout(frame)))["length"].get<double>() * kPixelMm;
     const auto section = measured(*noisy, frame);
     ASSERT_TRUE(section) << section.error().message;
     EXPECT_GT(plain, 1.01 * truth);

@@ -46,7 +46,8 @@ TEST(VolumeOutside, DistanceEqualsScipysExactEuclideanTransform) {
     // A few balls, so that there are long distances, and specks of background in them.
     for (std::size_t i = 0; i < grid.count(); ++i) {
         const Eigen::Vector3d n = grid.node(i).cast<double>();
-        const bool ball = (n - Eigen::Vector3d(14, 15, 12)).norm() < 11 || (n - Eigen::Vector3d(30, 20, 14)).norm() < 9;
+        const bool ball =
+            (n - Eigen::Vector3d(14, 15, 12)).norm() < 11 || (n - Eigen::Vector3d(30, 20, 14)).norm() < 9;
         mask[i] = ball && std::uniform_int_distribution<int>(0, 200)(random) != 0;
     }
     const auto other =
@@ -81,8 +82,8 @@ TEST(VolumeOutside, TrilinearValuesEqualScipys) {
                             std::uniform_real_distribution<>(-2, 15)(random),
                             std::uniform_real_distribution<>(-2, 12)(random));
     const std::vector<std::int16_t> voxels(volume->data(), volume->data() + volume->voxelCount());
-    const auto other = askPython(
-        "trilinear", {{"values", voxels}, {"shape", shapeOf(volume->size())}, {"places", toJson(places)}});
+    const auto other =
+        askPython("trilinear", {{"values", voxels}, {"shape", shapeOf(volume->size())}, {"places", toJson(places)}});
     const TrilinearSampler sample(*volume);
     for (std::size_t i = 0; i < places.size(); ++i)
         EXPECT_NEAR(sample.atVoxel(places[i]), other[i].get<double>(), 1e-9);
@@ -99,13 +100,12 @@ TEST(VolumeOutside, ObliqueSectionOfATiltedStackEqualsScipys) {
             places.push_back(volume->voxelFrom(p).ijk);
         }
     const std::vector<std::int16_t> voxels(volume->data(), volume->data() + volume->voxelCount());
-    const auto other = askPython(
-        "trilinear", {{"values", voxels}, {"shape", shapeOf(volume->size())}, {"places", toJson(places)}});
+    const auto other =
+        askPython("trilinear", {{"values", voxels}, {"shape", shapeOf(volume->size())}, {"places", toJson(places)}});
     const SectionImage image = cutSection(*volume, grid);
     std::size_t inside = 0;
     for (std::size_t i = 0; i < places.size(); ++i) {
-        if (image.values[i] == kOutsideVolume)
-            continue;
+        if (image.values[i] == kOutsideVolume) continue;
         ++inside;
         ASSERT_NEAR(image.values[i], other[i].get<double>(), kFloatRounding) << i;
     }

@@ -189,8 +189,7 @@ TEST(FitEllipse, RefusesPointsOfAParabola) {
     const auto fit = fitEllipse(parabola);
     ASSERT_FALSE(fit) << fit->ellipse.semiMajorMm;
     EXPECT_EQ(fit.error().code, ErrorCode::NotAnEllipse);
-    EXPECT_TRUE(fit.error().message.starts_with(
-        "Cannot fit an ellipse: the 21 points do not lie along an ellipse ("))
+    EXPECT_TRUE(fit.error().message.starts_with("Cannot fit an ellipse: the 21 points do not lie along an ellipse ("))
         << fit.error().message;
 }
 

@@ -31,9 +31,17 @@ Ellipse anyEllipse() {
 TEST(CompleteEllipticE, MatchesTheTable) {
     const struct {
         double m, e;
-    } rows[] = {{0.0, 1.57079632679490}, {0.1, 1.53075763689776}, {0.2, 1.48903505809585}, {0.3, 1.44536306441267},
-                {0.4, 1.39939213889743}, {0.5, 1.35064388104768}, {0.6, 1.29842803504691}, {0.7, 1.24167056794582},
-                {0.8, 1.17848992432784}, {0.9, 1.10477473270407}, {1.0, 1.0}};
+    } rows[] = {{0.0, 1.57079632679490},
+                {0.1, 1.53075763689776},
+                {0.2, 1.48903505809585},
+                {0.3, 1.44536306441267},
+                {0.4, 1.39939213889743},
+                {0.5, 1.35064388104768},
+                {0.6, 1.29842803504691},
+                {0.7, 1.24167056794582},
+                {0.8, 1.17848992432784},
+                {0.9, 1.10477473270407},
+                {1.0, 1.0}};
     for (const auto& row : rows)
         EXPECT_NEAR(completeEllipticE(std::sqrt(1.0 - row.m)), row.e, kPrintedTolerance) << "m = " << row.m;
 }
@@ -42,7 +50,8 @@ TEST(CompleteEllipticE, AgreesWithTheStandardLibrary) {
     constexpr double kLibraryTolerance = 1e-12; // libstdc++ itself is off by up to 3e-13 (against 40 digits)
     for (int i = 1; i <= 1000; ++i) {
         const double q = i / 1000.0;
-        EXPECT_NEAR(completeEllipticE(q), std::comp_ellint_2(std::sqrt((1.0 - q) * (1.0 + q))), kLibraryTolerance) << q;
+        EXPECT_NEAR(completeEllipticE(q), std::comp_ellint_2(std::sqrt((1.0 - q) * (1.0 + q))), kLibraryTolerance)
+            << q;
     }
 }
 
@@ -68,11 +77,12 @@ TEST(CompleteEllipticE, ReachesBothEnds) {
 TEST(EllipsePerimeter, MatchesTheTable) {
     const struct {
         double a, b, perimeter;
-    } rows[] = {{1, 0.5, 4.844224110273838},  {5, 3, 25.52699886339813},   {10, 8, 56.72333577794897},
-                {12, 8, 63.46175835716236},   {13, 9, 69.68742708723019},  {15, 10, 79.32719794645295},
+    } rows[] = {{1, 0.5, 4.844224110273838}, {5, 3, 25.52699886339813},  {10, 8, 56.72333577794897},
+                {12, 8, 63.46175835716236},  {13, 9, 69.68742708723019}, {15, 10, 79.32719794645295},
                 {10, 9.5, 61.27112636604973}};
     for (const auto& row : rows)
-        EXPECT_NEAR(perimeterMm(Ellipse{{3, 4}, row.a, row.b, 0.3}), row.perimeter, kEllipticTolerance * row.perimeter)
+        EXPECT_NEAR(perimeterMm(Ellipse{{3, 4}, row.a, row.b, 0.3}), row.perimeter,
+                    kEllipticTolerance * row.perimeter)
             << row.a << " x " << row.b;
 }
 

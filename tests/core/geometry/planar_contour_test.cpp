@@ -46,8 +46,7 @@ double leastExtentAcrossVertexPairs(const Contour& c) {
     double best = std::numeric_limits<double>::infinity();
     for (const auto& a : c)
         for (const auto& b : c) {
-            if (a == b)
-                continue;
+            if (a == b) continue;
             const Eigen::Vector2d u = (b - a).normalized();
             best = std::min(best, extentAlong(c, {-u.y(), u.x()}).lengthMm);
         }
@@ -222,8 +221,10 @@ RC_GTEST_PROP(Contours, MeasuresFollowRigidMotionAndScale, ()) {
     RC_ASSERT(std::abs(signedAreaMm2(moved) - scale * scale * signedAreaMm2(c)) < 100 * tolerance);
     RC_ASSERT(std::abs(perimeterMm(moved) - scale * perimeterMm(c)) < tolerance + kRoundingMm);
     RC_ASSERT((areaCentroid(moved) - scale * move(areaCentroid(c))).norm() < 10 * (tolerance + kRoundingMm));
-    RC_ASSERT(std::abs(maximumCaliper(moved).lengthMm - scale * maximumCaliper(c).lengthMm) < tolerance + kRoundingMm);
-    RC_ASSERT(std::abs(minimumCaliper(moved).lengthMm - scale * minimumCaliper(c).lengthMm) < tolerance + kRoundingMm);
+    RC_ASSERT(std::abs(maximumCaliper(moved).lengthMm - scale * maximumCaliper(c).lengthMm) <
+              tolerance + kRoundingMm);
+    RC_ASSERT(std::abs(minimumCaliper(moved).lengthMm - scale * minimumCaliper(c).lengthMm) <
+              tolerance + kRoundingMm);
 }
 
 RC_GTEST_PROP(Calipers, EqualTheirBruteForceTwins, ()) {

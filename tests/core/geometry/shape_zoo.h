@@ -48,9 +48,9 @@ inline std::vector<NamedContour> shapeZoo() {
 
 /// A star-shaped contour with 3 to 40 vertices and radii of 1 to 20 mm: convex or not, never crossing itself.
 inline rc::Gen<Contour> starContours() {
-    const auto radii = rc::gen::resize(
-        40, rc::gen::suchThat(rc::gen::container<std::vector<int>>(rc::gen::inRange(1000, 20000)),
-                              [](const auto& r) { return r.size() >= 3; }));
+    const auto radii =
+        rc::gen::resize(40, rc::gen::suchThat(rc::gen::container<std::vector<int>>(rc::gen::inRange(1000, 20000)),
+                                              [](const auto& r) { return r.size() >= 3; }));
     return rc::gen::map(radii, [](const std::vector<int>& r) {
         Contour out;
         for (std::size_t i = 0; i < r.size(); ++i) {

@@ -21,8 +21,7 @@ std::vector<PatientPoint> noisyHelix(int n, double noiseMm, unsigned seed) {
     for (int i = 0; i < n; ++i) {
         const double t = 3.0 * i / n;
         Eigen::Vector3d p(15 * std::cos(t), 15 * std::sin(t), 8 * t);
-        if (noiseMm > 0)
-            p += Eigen::Vector3d(noise(random), noise(random), noise(random));
+        if (noiseMm > 0) p += Eigen::Vector3d(noise(random), noise(random), noise(random));
         out.push_back({p});
     }
     return out;
@@ -39,15 +38,16 @@ std::vector<double> unevenWeights(std::size_t n) {
 /// K = Q R^-1 Q^T (Green and Silverman 1994, sec. 2.1, from memory).
 Eigen::MatrixXd roughness(const std::vector<double>& t) {
     const auto n = static_cast<Eigen::Index>(t.size());
-    const auto h = [&](Eigen::Index i) { return t[static_cast<std::size_t>(i + 1)] - t[static_cast<std::size_t>(i)]; };
+    const auto h = [&](Eigen::Index i) {
+        return t[static_cast<std::size_t>(i + 1)] - t[static_cast<std::size_t>(i)];
+    };
     Eigen::MatrixXd q = Eigen::MatrixXd::Zero(n, n - 2), r = Eigen::MatrixXd::Zero(n - 2, n - 2);
     for (Eigen::Index j = 0; j < n - 2; ++j) {
         q(j, j) = 1 / h(j);
         q(j + 1, j) = -1 / h(j) - 1 / h(j + 1);
         q(j + 2, j) = 1 / h(j + 1);
         r(j, j) = (h(j) + h(j + 1)) / 3;
-        if (j > 0)
-            r(j, j - 1) = r(j - 1, j) = h(j) / 6;
+        if (j > 0) r(j, j - 1) = r(j - 1, j) = h(j) / 6;
     }
     return q * r.ldlt().solve(Eigen::MatrixXd(q.transpose()));
 }

@@ -39,8 +39,7 @@ std::shared_ptr<const Volume> tiltedVolume() {
 double nearestBackgroundMm(const BoxMask& mask, const Eigen::Vector3i& node) {
     double best = std::numeric_limits<double>::infinity();
     for (std::size_t i = 0; i < mask.values.size(); ++i)
-        if (!mask[i])
-            best = std::min(best, (mask.grid.node(i) - node).cast<double>().norm() * mask.grid.stepMm);
+        if (!mask[i]) best = std::min(best, (mask.grid.node(i) - node).cast<double>().norm() * mask.grid.stepMm);
     return best;
 }
 

@@ -46,10 +46,9 @@ SectionGrid gridOn(const SectionFrame& frame, int columns, int rows, double pixe
 } // namespace
 
 TEST(TrilinearSampler, HandValues) {
-    const auto volume =
-        Volume::make({2, 2, 2}, {0, 10, 20, 30, 40, 50, 60, 100}, Eigen::Affine3d::Identity(),
-                     VoxelQuantity::HounsfieldUnits, "")
-            .value();
+    const auto volume = Volume::make({2, 2, 2}, {0, 10, 20, 30, 40, 50, 60, 100}, Eigen::Affine3d::Identity(),
+                                     VoxelQuantity::HounsfieldUnits, "")
+                            .value();
     const TrilinearSampler sample(*volume);
     EXPECT_DOUBLE_EQ(sample({{0, 0, 0}}), 0.0);
     EXPECT_DOUBLE_EQ(sample({{1, 1, 1}}), 100.0);
@@ -107,8 +106,7 @@ TEST(CutSection, ObliqueThroughATiltedStackHasItsExactAffine) {
     for (int row = 0; row < 17; ++row)
         for (int column = 0; column < 21; ++column) {
             const PatientPoint p = frame.patientFromSection(image.grid.sectionFromPixel(column, row));
-            if (!volume->contains(p))
-                continue;
+            if (!volume->contains(p)) continue;
             ++inside;
             EXPECT_NEAR(image.at(column, row), linearValue(volume->voxelFrom(p).ijk), kFloatRounding);
         }

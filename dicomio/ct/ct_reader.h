@@ -28,10 +28,11 @@ struct CtVolume {
 
 /// The series to measure when the person names none: the usable CT series with most slices (in one phase).
 /// @errors NothingUsable, or NotFound when `seriesUid` is given and absent or refused (message says why).
-core::Result<const SeriesEntry*> chooseCtSeries(const SeriesIndex& index, const std::optional<std::string>& seriesUid);
+core::Result<const SeriesEntry*> chooseCtSeries(const SeriesIndex& index,
+                                                const std::optional<std::string>& seriesUid);
 
-/// Index of the phase nearest to `percent` (45 when none is asked for) in `series.phases`; of a series without
-/// percentages, the first with most images.
+/// Index of the phase nearest to `percent` (45 when none is asked for) in `series.phases`; of a series
+/// without percentages, the first with most images.
 /// @errors NotFound when a percent is asked for and the series knows none.
 core::Result<std::size_t> choosePhase(const SeriesEntry& series, std::optional<double> percent);
 
@@ -39,6 +40,7 @@ core::Result<std::size_t> choosePhase(const SeriesEntry& series, std::optional<d
 /// @errors those of the geometry proof (SliceMissing, SliceDuplicate, SpacingUneven, SizesMixed,
 /// OrientationsMixed, SpacingInvalid, GeometryContradictory), of the files (FileUnreadable, FileDamaged,
 /// TransferSyntaxUnsupported, AttributeMissing, AttributeInvalid), and Cancelled.
-core::Result<CtVolume> readCtPhase(const SeriesEntry& series, std::size_t phase, const core::WorkContext& work = {});
+core::Result<CtVolume> readCtPhase(const SeriesEntry& series, std::size_t phase,
+                                   const core::WorkContext& work = {});
 
 } // namespace gauge::dicomio

@@ -16,8 +16,8 @@ namespace gauge::dicomio {
 /// Whether a series can be used: as it is, with a notice, or not at all (the messages say why).
 enum class SeriesStatus { Ok, Notice, Refused };
 
-/// One image file, or one frame of a multi-frame file, of a phase, in the order of its position along the slice
-/// normal where positions are known.
+/// One image file, or one frame of a multi-frame file, of a phase, in the order of its position along the
+/// slice normal where positions are known.
 struct ImageReference {
     std::filesystem::path file;
     std::string sopInstanceUid;
@@ -26,9 +26,9 @@ struct ImageReference {
 
 /// One cardiac phase of a series (the only one of an ungated series).
 struct PhaseEntry {
-    std::optional<double> percent; ///< of the R-R interval
+    std::optional<double> percent;   ///< of the R-R interval
     std::optional<double> triggerMs; ///< from the R wave
-    std::string label;             ///< for people: "45 %", "320 ms", "ungated"
+    std::string label;               ///< for people: "45 %", "320 ms", "ungated"
     std::vector<ImageReference> images;
 };
 
@@ -43,8 +43,12 @@ struct SeriesEntry {
     std::string frameOfReferenceUid;
     std::vector<PhaseEntry> phases;
     int imageCount = 0;
-    std::optional<Eigen::Vector3d> spacingMm; ///< along row, along column, between slices (perpendicular distance)
-    std::optional<double> tiltDeg;            ///< angle between slice normal and stacking direction
+    std::optional<Eigen::Vector3d>
+        spacingMm;                 ///< along row, along column, between slices (perpendicular distance)
+    std::optional<double> tiltDeg; ///< angle between slice normal and stacking direction
+    /// A volume with proved geometry can be made of it (of at least one phase). Series that are only listed,
+    /// such as ultrasound, have a status of Notice and are not measurable.
+    bool measurable = false;
     SeriesStatus status = SeriesStatus::Ok;
     std::vector<core::Notice> messages;
 };
@@ -64,8 +68,8 @@ struct IndexOptions {
 };
 
 /// Looks through `folder` and everything below it (a single file is a folder of one).
-/// @errors FileUnreadable when the folder cannot be read, NothingUsable when no series can be used (message says
-/// what was found instead), Cancelled.
+/// @errors FileUnreadable when the folder cannot be read, NothingUsable when no series can be used (message
+/// says what was found instead), Cancelled.
 core::Result<SeriesIndex> indexFolder(const std::filesystem::path& folder, const IndexOptions& options = {},
                                       const core::WorkContext& work = {});
 

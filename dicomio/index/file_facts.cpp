@@ -1,0 +1,127 @@
+#include "dicomio/index/file_facts.h"
+
+#include "dicomio/ct/ct_requirements.h"
+#include "dicomio/scan/character_set.h"
+
+#include <algorithm>
+
+namespace gauge::dicomio {
+namespace {
+
+struct KnownClass {
+    std::string_view uid; ///< after the root of storage classes
+    std::string_view kind;
+};
+
+constexpr std::string_view kStorageRoot = "1.2.840.10008.5.1.4.1.1.";
+
+constexpr KnownClass kClasses[] = {
+    {"2", "ct"},
+    {"2.1", "ct-enhanced"},
+    {"2.2", "ct-enhanced"}, // legacy converted
+    {"3", "ultrasound"},    // retired
+    {"3.1", "ultrasound"},
+    {"6", "ultrasound"}, // retired
+    {"6.1", "ultrasound"},
+    {"6.2", "ultrasound"},
+    {"1", "x-ray"},
+    {"1.1", "x-ray"},
+    {"1.1.1", "x-ray"},
+    {"12.1", "x-ray"},
+    {"12.1.1", "x-ray"},
+    {"12.2", "x-ray"},
+    {"12.2.1", "x-ray"},
+    {"12.3", "x-ray"}, // retired
+    {"7", "secondary-capture"},
+    {"7.1", "secondary-capture"},
+    {"7.2", "secondary-capture"},
+    {"7.3", "secondary-capture"},
+    {"7.4", "secondary-capture"},
+    {"104.1", "report"},
+};
+
+constexpr int kCentimetres = 3; // PS3.3 C.8.5.5.1.15
+
+bool ultrasoundScale(const Dataset& dataset) {
+    for (const Dataset& region : dataset.items(tags::SequenceOfUltrasoundRegions)) {
+        const auto units = region.integer(tags::PhysicalUnitsXDirection);
+        const auto delta = region.number(tags::PhysicalDeltaX);
+        if (units && *units == kCentimetres && delta && *delta && **delta != 0.0) return true;
+    }
+    return dataset.firstItem(tags::SharedFunctionalGroupsSequence) &&
+           dataset.firstItem(tags::SharedFunctionalGroupsSequence)->has(tags::PixelMeasuresSequence);
+}
+
+bool hasPositive(const Dataset& dataset, Tag tag) {
+    const auto numbers = dataset.numbers(tag);
+    return numbers && *numbers &&
+           std::all_of((*numbers)->begin(), (*numbers)->end(), [](double v) { return v > 0.0; });
+}
+
+/// Geometry of every frame, up to the first that cannot be read.
+void takeSlices(const ScannedFile& scanned, FileFacts& facts) {
+    for (int frame = 0; frame < scanned.format->frames; ++frame) {
+        auto slice = sliceFacts(scanned, frame);
+        if (!slice) {
+            core::Error error = std::move(slice.error());
+            error.message = "Cannot place " + scanned.path.string() + " in the patient: " + error.message;
+            facts.geometryError = std::move(error);
+            facts.slices.clear();
+            return;
+        }
+        facts.slices.push_back(std::move(*slice));
+    }
+}
+
+} // namespace
+
+std::string kindOf(std::string_view sopClassUid) {
+    if (sopClassUid.substr(0, kStorageRoot.size()) != kStorageRoot) return "other";
+    const std::string_view end = sopClassUid.substr(kStorageRoot.size());
+    for (const KnownClass& known : kClasses)
+        if (known.uid == end) return std::string(known.kind);
+    return end.substr(0, 3) == "88." ? "report" : "other";
+}
+
+core::Result<FileFacts> fileFacts(const ScannedFile& scanned) {
+    const Dataset& dataset = scanned.dataset;
+    const auto sets = dataset.texts(tags::SpecificCharacterSet);
+    const auto text = [&](Tag tag) { return toUtf8(dataset.text(tag), sets); };
+    FileFacts facts;
+    facts.path = scanned.path;
+    facts.sopInstanceUid = text(tags::SopInstanceUid);
+    facts.seriesUid = text(tags::SeriesInstanceUid);
+    facts.studyUid = text(tags::StudyInstanceUid);
+    facts.patientId = text(tags::PatientId);
+    facts.patientName = text(tags::PatientName);
+    facts.modality = text(tags::Modality);
+    facts.kind = kindOf(scanned.sopClassUid());
+    facts.description = text(tags::SeriesDescription);
+    facts.frameOfReferenceUid = text(tags::FrameOfReferenceUid);
+    facts.syntax = scanned.syntax;
+    facts.lossy =
+        (scanned.format && !scanned.syntax.lossless && scanned.syntax.coding != PixelCoding::Jpeg2000) ||
+        dataset.text(tags::LossyImageCompression) == "01";
+    facts.format = scanned.format;
+    facts.pixels = scanned.pixels;
+    facts.frames = scanned.format ? scanned.format->frames : 0;
+    facts.notices = scanned.notices;
+    if (facts.seriesUid.empty())
+        return core::failure(core::ErrorCode::AttributeMissing,
+                             describe(tags::SeriesInstanceUid) +
+                                 (dataset.has(tags::SeriesInstanceUid) ? " is empty." : " is absent.") +
+                                 " Nothing tells to which series the file belongs.",
+                             {{"tag", describe(tags::SeriesInstanceUid)}, {"file", scanned.path.string()}});
+    if (facts.kind == "ultrasound") facts.hasLengthScale = ultrasoundScale(dataset);
+    if (facts.kind == "x-ray")
+        facts.hasLengthScale =
+            hasPositive(dataset, tags::ImagerPixelSpacing) || hasPositive(dataset, tags::PixelSpacing);
+    const bool placed = facts.kind == "ct" || facts.kind == "ct-enhanced" ||
+                        (facts.kind == "other" && dataset.has(tags::ImagePositionPatient));
+    if (placed && scanned.format) takeSlices(scanned, facts);
+    for (SliceFacts& slice : facts.slices)
+        slice.phase.description = facts.description;
+    return facts;
+}
+
+} // namespace gauge::dicomio

@@ -1,0 +1,170 @@
+#include "dicomio/pixel/codestream_header.h"
+
+#include <algorithm>
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace gauge::dicomio {
+namespace {
+
+using core::failure;
+
+tl::unexpected<core::Error> damaged(const std::string& finding) {
+    return failure(core::ErrorCode::FileDamaged, finding, {{"tag", describe(tags::PixelData)}});
+}
+
+/// Big-endian numbers at places of a span, nullopt beyond its end.
+class Bytes {
+public:
+    explicit Bytes(std::span<const std::byte> data) : m_data(data) {}
+    std::size_t size() const { return m_data.size(); }
+    std::optional<std::uint32_t> at(std::size_t place, int count) const {
+        if (place > m_data.size() || static_cast<std::size_t>(count) > m_data.size() - place)
+            return std::nullopt;
+        std::uint32_t value = 0;
+        for (int i = 0; i < count; ++i)
+            value = value << 8 | static_cast<std::uint32_t>(m_data[place + static_cast<std::size_t>(i)]);
+        return value;
+    }
+
+private:
+    std::span<const std::byte> m_data;
+};
+
+struct FrameHeader {
+    std::uint32_t width = 0;
+    std::uint32_t height = 0;
+    std::uint32_t components = 0;
+    std::uint32_t bits = 0;
+};
+
+core::Result<void> agrees(const FrameHeader& found, const PixelFormat& format, const std::string& coding) {
+    const auto wanted = [&](int v) { return static_cast<std::uint32_t>(v); };
+    if (found.width == wanted(format.columns) && found.height == wanted(format.rows) &&
+        found.components == wanted(format.samplesPerPixel) && found.bits >= 1 &&
+        found.bits <= wanted(format.bitsAllocated))
+        return {};
+    return damaged("The " + coding + " frame is " + std::to_string(found.width) + " x " +
+                   std::to_string(found.height) + " with " + std::to_string(found.components) +
+                   " components of " + std::to_string(found.bits) + " bits, but the attributes say " +
+                   std::to_string(format.columns) + " x " + std::to_string(format.rows) + " with " +
+                   std::to_string(format.samplesPerPixel) + " samples in " +
+                   std::to_string(format.bitsAllocated) + " bits.");
+}
+
+bool isFrameStart(std::uint32_t marker) {
+    if (marker == 0xFFF7) // JPEG-LS
+        return true;
+    return marker >= 0xFFC0 && marker <= 0xFFCF && marker != 0xFFC4 && marker != 0xFFC8 && marker != 0xFFCC;
+}
+
+/// Walks the marker segments of JPEG (ITU-T T.81 annex B) and JPEG-LS (T.87 annex C) to the frame header.
+std::optional<FrameHeader> jpegHeader(const Bytes& bytes) {
+    if (bytes.at(0, 2) != 0xFFD8u) return std::nullopt;
+    std::size_t place = 2;
+    while (true) {
+        const auto marker = bytes.at(place, 2);
+        if (!marker || *marker < 0xFF01) return std::nullopt;
+        if (*marker == 0xFFFF) { // fill byte
+            ++place;
+            continue;
+        }
+        if (isFrameStart(*marker)) {
+            const auto bits = bytes.at(place + 4, 1), height = bytes.at(place + 5, 2),
+                       width = bytes.at(place + 7, 2), components = bytes.at(place + 9, 1);
+            if (!bits || !height || !width || !components) return std::nullopt;
+            return FrameHeader{*width, *height, *components, *bits};
+        }
+        const auto length = bytes.at(place + 2, 2);
+        if (*marker == 0xFFDA || !length || *length < 2) // the scan starts without a frame header
+            return std::nullopt;
+        place += 2 + *length;
+    }
+}
+
+core::Result<void> checkJpeg(const Bytes& bytes, const PixelFormat& format, const std::string& coding) {
+    const auto header = jpegHeader(bytes);
+    if (!header) return damaged("The " + coding + " frame has no frame header.");
+    return agrees(*header, format, coding);
+}
+
+/// The SIZ segment, which follows SOC (ITU-T T.800 A.5.1).
+core::Result<void> checkJpeg2000(const Bytes& bytes, const PixelFormat& format) {
+    constexpr std::size_t kSiz = 4; // after SOC and the SIZ marker: Lsiz
+    if (bytes.at(0, 4) != 0xFF4FFF51u)
+        return damaged("The JPEG 2000 frame does not start with a code stream.");
+    const auto field = [&](std::size_t place, int count) {
+        return bytes.at(kSiz + place, count).value_or(0);
+    };
+    const std::uint32_t x = field(4, 4), y = field(8, 4), x0 = field(12, 4), y0 = field(16, 4);
+    const std::uint32_t tileX = field(20, 4), tileY = field(24, 4), tileX0 = field(28, 4),
+                        tileY0 = field(32, 4);
+    const std::uint32_t components = field(36, 2);
+    if (x <= x0 || y <= y0 || tileX == 0 || tileY == 0 || tileX0 > x0 || tileY0 > y0 || components == 0)
+        return damaged("The JPEG 2000 frame has an impossible size segment.");
+    FrameHeader header{x - x0, y - y0, components, 0};
+    for (std::uint32_t c = 0; c < components && c < 4; ++c) {
+        const std::size_t place = 38 + 3 * static_cast<std::size_t>(c);
+        header.bits = std::max(header.bits, (field(place, 1) & 0x7F) + 1);
+        if (field(place + 1, 1) != 1 || field(place + 2, 1) != 1)
+            return damaged("The JPEG 2000 frame has subsampled components, which is not supported.");
+    }
+    if (auto same = agrees(header, format, "JPEG 2000"); !same) return same;
+    constexpr std::uint64_t kMaxTiles = 65535; // T.800 A.4.2
+    const std::uint64_t across = (std::uint64_t{x} - tileX0 + tileX - 1) / tileX;
+    const std::uint64_t down = (std::uint64_t{y} - tileY0 + tileY - 1) / tileY;
+    if (across * down > kMaxTiles)
+        return damaged("The JPEG 2000 frame claims " + std::to_string(across * down) + " tiles.");
+    return {};
+}
+
+/// PS3.5 G.5: the number of segments and their offsets, little endian, in 64 bytes.
+core::Result<void> checkRle(std::span<const std::byte> frame, const PixelFormat& format) {
+    const auto u32 = [&](std::size_t place) {
+        std::uint32_t value = 0;
+        for (std::size_t i = 0; i < 4; ++i)
+            value |= static_cast<std::uint32_t>(frame[place + i]) << (8 * i);
+        return value;
+    };
+    constexpr std::size_t kHeaderBytes = 64;
+    constexpr std::uint64_t kBestRatio = 64; // two bytes make at most 128
+    if (frame.size() < kHeaderBytes) return damaged("The RLE frame is shorter than its header.");
+    const auto segments = static_cast<std::uint32_t>(format.samplesPerPixel * (format.bitsAllocated / 8));
+    if (u32(0) != segments || segments > 15)
+        return damaged("The RLE frame has " + std::to_string(u32(0)) +
+                       " segments where its attributes need " + std::to_string(segments) + ".");
+    for (std::uint32_t s = 0; s < segments; ++s) {
+        const std::uint32_t begin = u32(4 + 4 * s);
+        if (begin < kHeaderBytes || begin > frame.size() || (s > 0 && begin < u32(4 * s)))
+            return damaged("The RLE frame has its segment " + std::to_string(s + 1) + " outside of itself.");
+    }
+    if (format.frameBytes() > kBestRatio * frame.size())
+        return damaged("The RLE frame of " + std::to_string(frame.size()) + " bytes cannot hold " +
+                       std::to_string(format.frameBytes()) + " bytes of pixels.");
+    return {};
+}
+
+} // namespace
+
+core::Result<void> checkCodestream(std::span<const std::byte> frame, PixelCoding coding,
+                                   const PixelFormat& format) {
+    switch (coding) {
+    case PixelCoding::Native:
+        return {};
+    case PixelCoding::Rle:
+        return checkRle(frame, format);
+    case PixelCoding::Jpeg:
+        return checkJpeg(Bytes(frame), format, "JPEG");
+    case PixelCoding::JpegLs:
+        return checkJpeg(Bytes(frame), format, "JPEG-LS");
+    case PixelCoding::Jpeg2000:
+        return checkJpeg2000(Bytes(frame), format);
+    case PixelCoding::Unsupported:
+        break;
+    }
+    return failure(core::ErrorCode::TransferSyntaxUnsupported,
+                   "Its pixels are coded in a way that cannot be decoded.");
+}
+
+} // namespace gauge::dicomio

@@ -1,0 +1,125 @@
+#include "dicomio/pixel/decoders.h"
+#include "dicomio/toolkit.h"
+
+#include <dcmtk/config/osconfig.h>
+
+#include <algorithm>
+#include <dcmtk/dcmdata/dcpixel.h>
+#include <dcmtk/dcmdata/dcpixseq.h>
+#include <dcmtk/dcmdata/dcpxitem.h>
+#include <dcmtk/dcmdata/dctk.h>
+#include <dcmtk/dcmdata/dcxfer.h>
+#include <memory>
+
+namespace gauge::dicomio {
+namespace {
+
+using core::failure;
+
+Uint16 u16(int value) {
+    return static_cast<Uint16>(value);
+}
+
+/// A data set that holds nothing but the frame: what the codec needs to know, and one fragment.
+OFCondition describeFrame(DcmDataset& dataset, const PixelFormat& format) {
+    struct Field {
+        DcmTagKey tag;
+        int value;
+    };
+    const Field fields[] = {
+        {DCM_SamplesPerPixel, format.samplesPerPixel},
+        {DCM_Rows, format.rows},
+        {DCM_Columns, format.columns},
+        {DCM_BitsAllocated, format.bitsAllocated},
+        {DCM_BitsStored, format.bitsStored},
+        {DCM_HighBit, format.highBit},
+        {DCM_PixelRepresentation, format.isSigned ? 1 : 0},
+    };
+    for (const Field& field : fields)
+        if (const auto status = dataset.putAndInsertUint16(field.tag, u16(field.value)); status.bad())
+            return status;
+    if (format.samplesPerPixel > 1)
+        dataset.putAndInsertUint16(DCM_PlanarConfiguration, format.planar ? 1 : 0);
+    dataset.putAndInsertString(DCM_NumberOfFrames, "1");
+    return dataset.putAndInsertString(DCM_PhotometricInterpretation, format.photometric.c_str());
+}
+
+OFCondition insertFragment(DcmDataset& dataset, std::span<const std::byte> frame, E_TransferSyntax syntax) {
+    auto sequence = std::make_unique<DcmPixelSequence>(DCM_PixelSequenceTag);
+    OFCondition status = sequence->insert(new DcmPixelItem(DCM_PixelItemTag));
+    if (status.bad()) return status;
+    auto item = std::make_unique<DcmPixelItem>(DCM_PixelItemTag);
+    std::vector<Uint8> even(frame.size() + frame.size() % 2);
+    std::transform(frame.begin(), frame.end(), even.begin(),
+                   [](std::byte b) { return static_cast<Uint8>(b); });
+    status = item->putUint8Array(even.data(), static_cast<unsigned long>(even.size()));
+    if (status.good()) status = sequence->insert(item.release());
+    if (status.bad()) return status;
+    auto pixels = std::make_unique<DcmPixelData>(DCM_PixelData);
+    pixels->putOriginalRepresentation(syntax, nullptr, sequence.release());
+    return dataset.insert(pixels.release(), OFTrue);
+}
+
+/// The decoded samples, turned from planes to pixel by pixel where need be.
+template <class T>
+std::vector<std::uint16_t> interleaved(const T* data, const PixelFormat& format, bool planar) {
+    const auto pixels = static_cast<std::size_t>(format.pixelsPerFrame());
+    const auto samples = static_cast<std::size_t>(format.samplesPerPixel);
+    std::vector<std::uint16_t> words(pixels * samples);
+    if (!planar)
+        std::copy(data, data + words.size(), words.begin());
+    else
+        for (std::size_t p = 0; p < pixels; ++p)
+            for (std::size_t s = 0; s < samples; ++s)
+                words[p * samples + s] = data[s * pixels + p];
+    return words;
+}
+
+core::Result<DecodedSamples> samplesOf(DcmDataset& dataset, const PixelFormat& format) {
+    const auto damaged = [](const std::string& finding) {
+        return failure(core::ErrorCode::FileDamaged, "Decoding gave " + finding + ".",
+                       {{"tag", describe(tags::PixelData)}});
+    };
+    Uint16 bits = 0, planar = 0;
+    DcmElement* element = nullptr;
+    dataset.findAndGetUint16(DCM_BitsAllocated, bits);
+    dataset.findAndGetUint16(DCM_PlanarConfiguration, planar);
+    if (dataset.findAndGetElement(DCM_PixelData, element).bad() || !element) return damaged("no pixels");
+    const std::uint64_t wanted = format.pixelsPerFrame() * static_cast<std::uint64_t>(format.samplesPerPixel);
+    const auto found = element->getLength(EXS_LittleEndianExplicit);
+    if ((bits != 8 && bits != 16) || found < wanted * bits / 8)
+        return damaged(std::to_string(found) + " bytes in " + std::to_string(bits) + "-bit samples for " +
+                       std::to_string(wanted) + " samples");
+    const bool planes = planar == 1 && format.samplesPerPixel > 1;
+    if (bits == 16) {
+        Uint16* data = nullptr;
+        if (element->getUint16Array(data).bad() || !data) return damaged("no pixels");
+        return DecodedSamples{interleaved(data, format, planes), {}};
+    }
+    Uint8* data = nullptr;
+    if (element->getUint8Array(data).bad() || !data) return damaged("no pixels");
+    return DecodedSamples{interleaved(data, format, planes), {}};
+}
+
+} // namespace
+
+core::Result<DecodedSamples> decodeByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
+                                             const PixelFormat& format) {
+    initialiseToolkit();
+    if (format.bitsAllocated != 8 && format.bitsAllocated != 16)
+        return failure(core::ErrorCode::ObjectUnsupported, "Compressed pixels in " +
+                                                               std::to_string(format.bitsAllocated) +
+                                                               " bits cannot be decoded.");
+    const E_TransferSyntax from = DcmXfer(syntax.uid.c_str()).getXfer();
+    DcmDataset dataset;
+    OFCondition status = describeFrame(dataset, format);
+    if (status.good()) status = insertFragment(dataset, frame, from);
+    if (status.good()) status = dataset.chooseRepresentation(EXS_LittleEndianExplicit, nullptr);
+    if (status.bad())
+        return failure(core::ErrorCode::FileDamaged,
+                       "Its " + syntax.name + " pixels cannot be decoded: " + status.text() + ".",
+                       {{"tag", describe(tags::PixelData)}});
+    return samplesOf(dataset, format);
+}
+
+} // namespace gauge::dicomio

@@ -1,0 +1,92 @@
+// Names of the DICOM attributes that the readers use: tag numbers and keywords of PS3.6.
+#pragma once
+
+#include <compare>
+#include <cstdint>
+#include <string>
+
+namespace gauge::dicomio {
+
+/// The tag of an attribute, (group,element).
+struct Tag {
+    std::uint16_t group = 0;
+    std::uint16_t element = 0;
+    constexpr auto operator<=>(const Tag&) const = default;
+};
+
+/// "(0028,0030) PixelSpacing"; the number alone for an attribute that the readers do not use.
+std::string describe(Tag tag);
+
+/// True for the attributes whose values the scanner keeps; everything else is walked over.
+bool isWanted(Tag tag);
+
+namespace tags {
+inline constexpr Tag TransferSyntaxUid{0x0002, 0x0010};
+inline constexpr Tag MediaStorageSopClassUid{0x0002, 0x0002};
+inline constexpr Tag SpecificCharacterSet{0x0008, 0x0005};
+inline constexpr Tag ImageType{0x0008, 0x0008};
+inline constexpr Tag SopClassUid{0x0008, 0x0016};
+inline constexpr Tag SopInstanceUid{0x0008, 0x0018};
+inline constexpr Tag Modality{0x0008, 0x0060};
+inline constexpr Tag SeriesDescription{0x0008, 0x103E};
+inline constexpr Tag FrameType{0x0008, 0x9007};
+inline constexpr Tag PatientName{0x0010, 0x0010};
+inline constexpr Tag PatientId{0x0010, 0x0020};
+inline constexpr Tag SliceThickness{0x0018, 0x0050};
+inline constexpr Tag SpacingBetweenSlices{0x0018, 0x0088};
+inline constexpr Tag TriggerTime{0x0018, 0x1060};
+inline constexpr Tag GantryDetectorTilt{0x0018, 0x1120};
+inline constexpr Tag ImagerPixelSpacing{0x0018, 0x1164};
+inline constexpr Tag SequenceOfUltrasoundRegions{0x0018, 0x6011};
+inline constexpr Tag PhysicalUnitsXDirection{0x0018, 0x6024};
+inline constexpr Tag PhysicalDeltaX{0x0018, 0x602C};
+inline constexpr Tag CardiacSynchronizationSequence{0x0018, 0x9118};
+inline constexpr Tag CtImageFrameTypeSequence{0x0018, 0x9329};
+inline constexpr Tag StudyInstanceUid{0x0020, 0x000D};
+inline constexpr Tag SeriesInstanceUid{0x0020, 0x000E};
+inline constexpr Tag InstanceNumber{0x0020, 0x0013};
+inline constexpr Tag ImagePositionPatient{0x0020, 0x0032};
+inline constexpr Tag ImageOrientationPatient{0x0020, 0x0037};
+inline constexpr Tag FrameOfReferenceUid{0x0020, 0x0052};
+inline constexpr Tag TemporalPositionIdentifier{0x0020, 0x0100};
+inline constexpr Tag FrameContentSequence{0x0020, 0x9111};
+inline constexpr Tag PlanePositionSequence{0x0020, 0x9113};
+inline constexpr Tag PlaneOrientationSequence{0x0020, 0x9116};
+inline constexpr Tag TemporalPositionIndex{0x0020, 0x9128};
+inline constexpr Tag NominalCardiacTriggerDelayTime{0x0020, 0x9153};
+inline constexpr Tag NominalPercentageOfCardiacPhase{0x0020, 0x9241};
+inline constexpr Tag TemporalPositionSequence{0x0020, 0x9310};
+inline constexpr Tag TemporalPositionTimeOffset{0x0020, 0x930D};
+inline constexpr Tag SamplesPerPixel{0x0028, 0x0002};
+inline constexpr Tag PhotometricInterpretation{0x0028, 0x0004};
+inline constexpr Tag PlanarConfiguration{0x0028, 0x0006};
+inline constexpr Tag NumberOfFrames{0x0028, 0x0008};
+inline constexpr Tag Rows{0x0028, 0x0010};
+inline constexpr Tag Columns{0x0028, 0x0011};
+inline constexpr Tag PixelSpacing{0x0028, 0x0030};
+inline constexpr Tag BitsAllocated{0x0028, 0x0100};
+inline constexpr Tag BitsStored{0x0028, 0x0101};
+inline constexpr Tag HighBit{0x0028, 0x0102};
+inline constexpr Tag PixelRepresentation{0x0028, 0x0103};
+inline constexpr Tag PixelPaddingValue{0x0028, 0x0120};
+inline constexpr Tag PixelPaddingRangeLimit{0x0028, 0x0121};
+inline constexpr Tag RescaleIntercept{0x0028, 0x1052};
+inline constexpr Tag RescaleSlope{0x0028, 0x1053};
+inline constexpr Tag RescaleType{0x0028, 0x1054};
+inline constexpr Tag RedPaletteDescriptor{0x0028, 0x1101};
+inline constexpr Tag LossyImageCompression{0x0028, 0x2110};
+inline constexpr Tag PixelMeasuresSequence{0x0028, 0x9110};
+inline constexpr Tag PixelValueTransformationSequence{0x0028, 0x9145};
+inline constexpr Tag SharedFunctionalGroupsSequence{0x5200, 0x9229};
+inline constexpr Tag PerFrameFunctionalGroupsSequence{0x5200, 0x9230};
+inline constexpr Tag ExtendedOffsetTable{0x7FE0, 0x0001};
+inline constexpr Tag ExtendedOffsetTableLengths{0x7FE0, 0x0002};
+inline constexpr Tag FloatPixelData{0x7FE0, 0x0008};
+inline constexpr Tag DoubleFloatPixelData{0x7FE0, 0x0009};
+inline constexpr Tag PixelData{0x7FE0, 0x0010};
+inline constexpr Tag Item{0xFFFE, 0xE000};
+inline constexpr Tag ItemDelimitation{0xFFFE, 0xE00D};
+inline constexpr Tag SequenceDelimitation{0xFFFE, 0xE0DD};
+} // namespace tags
+
+} // namespace gauge::dicomio

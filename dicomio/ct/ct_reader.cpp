@@ -335,6 +335,11 @@ Result<CtVolume> readCtPhase(const SeriesEntry& series, std::size_t phase, const
     result.tiltDeg = geometry->tiltDeg;
     nameSlices(*source, *geometry, result);
     result.notices.insert(result.notices.begin(), geometry->notices.begin(), geometry->notices.end());
+    for (const core::Notice& message : series.messages) // what the index found travels with the data
+        if (std::none_of(result.notices.begin(), result.notices.end(), [&](const core::Notice& n) {
+                return n.code == message.code && n.text == message.text;
+            }))
+            result.notices.push_back(message);
     return result;
 }
 

@@ -1,0 +1,23 @@
+#include "app/commands/images_commands.h"
+
+#include "app/document/case_document.h"
+
+namespace gauge::app {
+namespace {
+
+core::SetImages choosing(const CaseDocument& document, core::ImagesUsed images) {
+    images.revision = document.nextRevision();
+    return {std::move(images)};
+}
+
+} // namespace
+
+ChooseImages::ChooseImages(CaseDocument& document, core::ImagesUsed images)
+    : EditCommand(document, QStringLiteral("Choose the phase ") + QString::fromStdString(images.phaseLabel),
+                  choosing(document, images)) {}
+
+void setFirstImages(CaseDocument& document, core::ImagesUsed images) {
+    document.apply(choosing(document, std::move(images)));
+}
+
+} // namespace gauge::app

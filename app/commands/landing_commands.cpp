@@ -1,0 +1,30 @@
+#include "app/commands/landing_commands.h"
+
+#include "app/document/case_document.h"
+
+namespace gauge::app {
+namespace {
+
+core::SetLanding moving(const CaseDocument& document, double depthMm) {
+    core::LandingPlanes landing = document.record().landing;
+    if (landing.depthsMm.empty())
+        landing.depthsMm.push_back(depthMm);
+    landing.depthsMm.front() = depthMm;
+    landing.revision = document.nextRevision();
+    return {landing};
+}
+
+} // namespace
+
+MoveLanding::MoveLanding(CaseDocument& document, double depthMm, int gesture)
+    : EditCommand(document, QStringLiteral("Move the landing zone"), moving(document, depthMm)), m_gesture(gesture) {}
+
+bool MoveLanding::mergeWith(const QUndoCommand* other) {
+    const auto* next = static_cast<const MoveLanding*>(other); // the same id()
+    if (next->m_gesture != m_gesture)
+        return false;
+    replaceEdit(next->edit());
+    return true;
+}
+
+} // namespace gauge::app

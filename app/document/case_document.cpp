@@ -1,0 +1,53 @@
+#include "app/document/case_document.h"
+
+#include "app/commands/edit_command.h"
+
+#include <QDateTime>
+
+namespace gauge::app {
+namespace {
+
+CaseDocument::Part partOf(const core::Edit& edit) {
+    static_assert(std::variant_size_v<core::Edit> == 5);
+    constexpr CaseDocument::Part parts[] = {CaseDocument::Part::Images, CaseDocument::Part::Marks,
+                                            CaseDocument::Part::Ostium, CaseDocument::Part::Landing,
+                                            CaseDocument::Part::Values};
+    return parts[edit.index()];
+}
+
+} // namespace
+
+CaseDocument::CaseDocument(QObject* parent) : QObject(parent) {}
+
+bool CaseDocument::push(std::unique_ptr<EditCommand> command) {
+    if (core::changesNothing(m_record, command->edit()))
+        return false;
+    m_undo.push(command.release()); // the stack owns it and calls redo()
+    return true;
+}
+
+core::Edit CaseDocument::apply(const core::Edit& edit) {
+    core::Edit inverse = core::apply(m_record, edit);
+    m_journal.append(edit, currentAuthor().toStdString(), currentTime().toStdString());
+    emit changed(partOf(edit));
+    return inverse;
+}
+
+void CaseDocument::clear() {
+    m_undo.clear();
+    m_record = {};
+    m_journal = {};
+    emit changed(Part::Everything);
+}
+
+QString currentAuthor() {
+    const QString user = qEnvironmentVariable("USER");
+    return user.isEmpty() ? qEnvironmentVariable("USERNAME") : user;
+}
+
+QString currentTime() {
+    const QDateTime now = QDateTime::currentDateTime();
+    return now.toOffsetFromUtc(now.offsetFromUtc()).toString(Qt::ISODate);
+}
+
+} // namespace gauge::app

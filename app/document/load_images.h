@@ -1,0 +1,37 @@
+// From a folder, or a choice within it, to the volume that is measured. Run by a job; no window, no Qt.
+#pragma once
+
+#include "core/record/case_record.h"
+#include "dicomio/ct/ct_reader.h"
+#include "dicomio/index/series_index.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace gauge::app {
+
+struct LoadedImages {
+    std::shared_ptr<const dicomio::SeriesIndex> index;
+    std::size_t series = 0; ///< in index->series
+    std::size_t phase = 0;  ///< in that series
+    dicomio::CtVolume ct;
+
+    core::ImagesUsed used() const;
+};
+
+/// Looks through the folder, chooses the series with most slices and the phase nearest 45 %, and loads it.
+/// Progress: looking through counts for the first fifth. @errors those of indexFolder, chooseCtSeries, readCtPhase.
+core::Result<LoadedImages> loadFolder(const std::filesystem::path& folder, const core::WorkContext& work);
+
+/// Loads one phase of a series of the index. @errors those of readCtPhase; InvalidArgument beyond the lists.
+core::Result<LoadedImages> loadPhase(std::shared_ptr<const dicomio::SeriesIndex> index, std::size_t series,
+                                     std::size_t phase, const core::WorkContext& work);
+
+/// Place of the images in the index, if they are there.
+std::optional<std::pair<std::size_t, std::size_t>> find(const dicomio::SeriesIndex& index,
+                                                        const core::ImagesUsed& images);
+
+/// How the record names a phase of the index.
+core::ImagesUsed imagesUsed(const dicomio::SeriesIndex& index, std::size_t series, std::size_t phase);
+
+} // namespace gauge::app

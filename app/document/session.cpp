@@ -1,0 +1,288 @@
+#include "app/document/session.h"
+
+#include "app/commands/images_commands.h"
+#include "app/commands/landing_commands.h"
+#include "app/commands/mark_commands.h"
+#include "app/commands/ostium_commands.h"
+#include "app/document/teaching_case.h"
+#include "app/drawing/mark_roles.h"
+#include "core/record/measurement_values.h"
+
+#include <QDir>
+#include <algorithm>
+
+namespace gauge::app {
+namespace {
+
+using Kind = Message::Kind;
+
+constexpr double kLandingMarginMm = 0.5;
+
+QString text(const core::Error& error) { return QString::fromStdString(error.message); }
+
+} // namespace
+
+Session::Session(QObject* parent) : QObject(parent), m_measure(core::measureAppendage) {
+    connect(&m_document, &CaseDocument::changed, this, &Session::onChanged);
+    for (const JobRunner* job : {&m_load, &m_measureJob}) {
+        connect(job, &JobRunner::started, this, &Session::workChanged);
+        connect(job, &JobRunner::finished, this, &Session::workChanged);
+        connect(job, &JobRunner::progressed, this, &Session::progressed);
+    }
+}
+
+void Session::say(Kind kind, const QString& words) {
+    m_message = {kind, words};
+    emit messageChanged();
+}
+
+void Session::openFolder(const QString& folder) {
+    m_folder = QDir::toNativeSeparators(QDir(folder).absolutePath());
+    say(Kind::Working, tr("Looking through %1 …").arg(m_folder));
+    const std::filesystem::path path = m_folder.toStdString();
+    m_load.start<LoadedImages>([path](const core::WorkContext& work) { return loadFolder(path, work); },
+                               [this](core::Result<LoadedImages> images) { loaded(std::move(images), true); });
+}
+
+void Session::loaded(core::Result<LoadedImages> images, bool asNewCase) {
+    if (!images) {
+        const bool cancelled = images.error().code == core::ErrorCode::Cancelled;
+        say(cancelled ? Kind::Information : Kind::Error,
+            cancelled ? tr("Loading was cancelled.") : text(images.error()));
+        if (!asNewCase) {
+            m_measurement.reset();
+            m_failure = images.error();
+            emit measurementChanged();
+        }
+        return;
+    }
+    if (asNewCase) {
+        open(std::move(*images));
+        placeTeachingMarks();
+        return;
+    }
+    m_images = std::move(*images);
+    say(Kind::Information, tr("Loaded %1.").arg(phaseWords()));
+    emit imagesChanged();
+    measure();
+}
+
+void Session::open(LoadedImages images) {
+    m_measureJob.drop();
+    m_measurement.reset();
+    m_preview.reset();
+    m_failure.reset();
+    m_images = std::move(images);
+    m_document.clear();
+    setFirstImages(m_document, m_images->used());
+    say(Kind::Information, tr("Loaded %1. Mark the atrium and the tip of the appendage: then it is measured.").arg(phaseWords()));
+    emit imagesChanged();
+    emit measurementChanged();
+}
+
+void Session::placeTeachingMarks() {
+    const auto marks = findTeachingMarks(m_folder.toStdString());
+    if (!marks) {
+        say(Kind::Warning, text(marks.error()));
+        return;
+    }
+    if (!*marks)
+        return;
+    m_document.undoStack().beginMacro(tr("Place the marks of the teaching case"));
+    for (const auto& [kind, point] : (*marks)->points)
+        m_document.push(std::make_unique<PlaceMark>(m_document, kind, point));
+    m_document.undoStack().endMacro();
+    say(Kind::Information, tr("This is the invented teaching case: its marks were placed for you. Undo takes them back, "
+                              "so that you can mark it yourself."));
+}
+
+void Session::chooseImages(std::size_t series, std::size_t phase) {
+    if (!m_images || series >= m_images->index->series.size() || phase >= m_images->index->series[series].phases.size())
+        return;
+    const core::ImagesUsed images = imagesUsed(*m_images->index, series, phase);
+    const bool sameFrame = record().images && images.frameOfReferenceUid == record().images->frameOfReferenceUid;
+    if (sameFrame) {
+        m_document.push(std::make_unique<ChooseImages>(m_document, images));
+        return;
+    }
+    m_document.undoStack().beginMacro(tr("Choose another series"));
+    if (record().ostium)
+        m_document.push(std::make_unique<ReleaseOstium>(m_document));
+    for (const core::MarkKind kind : core::kMarkKinds)
+        if (record().marks.contains(kind))
+            m_document.push(std::make_unique<RemoveMark>(m_document, kind));
+    m_document.push(std::make_unique<ChooseImages>(m_document, images));
+    m_document.undoStack().endMacro();
+}
+
+void Session::cancel() {
+    m_load.cancel();
+    m_measureJob.cancel();
+}
+
+void Session::placeMark(core::MarkKind kind, const core::PatientPoint& point) {
+    m_document.push(std::make_unique<PlaceMark>(m_document, kind, point));
+}
+
+void Session::removeMark(core::MarkKind kind) { m_document.push(std::make_unique<RemoveMark>(m_document, kind)); }
+
+void Session::confirmOstium() {
+    if (!m_measurement)
+        return;
+    const core::Section& section = m_measurement->ostium.section;
+    m_document.push(std::make_unique<ConfirmOstium>(m_document, core::Plane{section.center, section.frame.normal}));
+}
+
+void Session::releaseOstium() { m_document.push(std::make_unique<ReleaseOstium>(m_document)); }
+
+double Session::heldLandingDepth(double depthMm) const {
+    const double most = (m_measurement ? m_measurement->axis.lengthMm : 0.0) - kLandingMarginMm;
+    return std::clamp(depthMm, kLandingMarginMm, std::max(kLandingMarginMm, most));
+}
+
+void Session::previewLanding(double depthMm) {
+    if (!m_measurement || !volume())
+        return;
+    auto zone = core::landingZoneAt(*volume(), *m_measurement, heldLandingDepth(depthMm));
+    if (!zone) {
+        say(Kind::Warning, text(zone.error()));
+        return;
+    }
+    m_preview = std::move(*zone);
+    emit landingChanged();
+}
+
+void Session::moveLanding(double depthMm, int gesture) {
+    const bool wasPreviewing = m_preview.has_value();
+    m_preview.reset();
+    const bool pushed = m_measurement && m_document.push(std::make_unique<MoveLanding>(
+                                             m_document, heldLandingDepth(depthMm), gesture));
+    if (wasPreviewing && !pushed)
+        emit landingChanged();
+}
+
+const core::LandingZone* Session::landing() const {
+    if (m_preview)
+        return &*m_preview;
+    if (!m_measurement)
+        return nullptr;
+    const auto& zones = m_measurement->landingZones;
+    const auto first = std::find_if(zones.begin(), zones.end(),
+                                    [](const auto& zone) { return zone.kind == core::LandingKind::Axis; });
+    return first == zones.end() ? nullptr : &*first;
+}
+
+void Session::onChanged(CaseDocument::Part part) {
+    using Part = CaseDocument::Part;
+    switch (part) {
+    case Part::Images: reloadIfImagesDiffer(); break;
+    case Part::Marks:
+    case Part::Ostium: measure(); break;
+    case Part::Landing: refreshLandings(); break;
+    case Part::Values:
+    case Part::Everything: break;
+    }
+}
+
+/// False after a phase that the record names could not be loaded: nothing may be measured on another one.
+bool Session::imagesAreThoseOfTheRecord() const {
+    return record().images && find(*m_images->index, *record().images) == std::pair(m_images->series, m_images->phase);
+}
+
+void Session::reloadIfImagesDiffer() {
+    if (!m_images || !record().images)
+        return;
+    const auto place = find(*m_images->index, *record().images);
+    if (!place || *place == std::pair(m_images->series, m_images->phase))
+        return;
+    say(Kind::Working, tr("Loading %1 …").arg(QString::fromStdString(record().images->phaseLabel)));
+    m_measureJob.drop();
+    m_load.start<LoadedImages>(
+        [index = m_images->index, at = *place](const core::WorkContext& work) {
+            return loadPhase(index, at.first, at.second, work);
+        },
+        [this](core::Result<LoadedImages> images) { loaded(std::move(images), false); });
+}
+
+void Session::measure() {
+    if (!m_images || m_load.isRunning() || !imagesAreThoseOfTheRecord())
+        return;
+    const auto marks = appendageMarks(record());
+    if (!marks) {
+        m_measureJob.drop();
+        m_measurement.reset();
+        m_failure.reset();
+        emit measurementChanged();
+        return;
+    }
+    core::AppendageOptions options;
+    options.landingDepthsMm = record().landing.depthsMm;
+    options.plugLandingMm = record().landing.plugMm;
+    m_measureJob.start<core::AppendageMeasurement>(
+        [measure = m_measure, volume = m_images->ct.volume, marks = *marks, options](const core::WorkContext& work) {
+            return measure(volume, marks, options, work);
+        },
+        [this](core::Result<core::AppendageMeasurement> result) { measured(std::move(result)); });
+}
+
+void Session::measured(core::Result<core::AppendageMeasurement> result) {
+    m_preview.reset();
+    if (!result) {
+        m_measurement.reset();
+        m_failure = result.error();
+        if (result.error().code == core::ErrorCode::Cancelled)
+            m_failure->message = tr("Measuring was cancelled. Move a mark to measure again.").toStdString();
+        say(Kind::Error, text(*m_failure));
+        emit measurementChanged();
+        return;
+    }
+    m_failure.reset();
+    m_measurement = std::move(*result);
+    if (m_message.kind == Kind::Error || m_message.kind == Kind::Working)
+        say(Kind::Nothing, {});
+    emit measurementChanged();
+    recordValues();
+}
+
+/// After an edit of the landing planes alone: those of the axis are cut anew, the rest of the measurement stands.
+void Session::refreshLandings() {
+    if (!m_measurement || !volume() || m_measureJob.isRunning()) {
+        measure();
+        return;
+    }
+    std::vector<core::LandingZone> zones;
+    for (const double depthMm : record().landing.depthsMm) {
+        auto zone = core::landingZoneAt(*volume(), *m_measurement, depthMm);
+        if (zone)
+            zones.push_back(std::move(*zone));
+        else
+            say(Kind::Warning, text(zone.error()));
+    }
+    for (auto& zone : m_measurement->landingZones)
+        if (zone.kind == core::LandingKind::Plug)
+            zones.push_back(zone);
+    m_measurement->landingZones = std::move(zones);
+    emit landingChanged();
+    recordValues();
+}
+
+void Session::recordValues() {
+    core::Provenance provenance;
+    provenance.sopInstanceUids = m_images->ct.sopInstanceUids;
+    provenance.frameOfReferenceUid = m_images->ct.volume->frameOfReferenceUid();
+    provenance.phase = m_images->ct.phaseLabel;
+    provenance.state = "before the procedure";
+    provenance.author = currentAuthor().toStdString();
+    provenance.time = currentTime().toStdString();
+    m_document.apply(core::SetValues{core::recordedValues(
+        *m_measurement, record(), std::make_shared<const core::Provenance>(std::move(provenance)))});
+}
+
+QString Session::phaseWords() const {
+    const auto& series = m_images->index->series[m_images->series];
+    const QString what = series.description.empty() ? tr("the series") : QString::fromStdString(series.description);
+    const QString phase = QString::fromStdString(m_images->ct.phaseLabel);
+    return m_images->ct.phasePercent ? tr("%1, phase %2").arg(what, phase) : what;
+}
+
+} // namespace gauge::app

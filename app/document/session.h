@@ -1,0 +1,109 @@
+// What is open: the case, the images that it is measured on, and the measurement that follows. Loads and measures in
+// the background whenever the record says so: views only read this and push commands.
+//
+//   openFolder -> images -> record -> (atrium and tip marked) -> measurement -> values in the record
+#pragma once
+
+#include "app/document/case_document.h"
+#include "app/document/load_images.h"
+#include "app/jobs/job_runner.h"
+#include "core/anatomy/appendage.h"
+
+#include <QObject>
+#include <QString>
+#include <functional>
+#include <memory>
+#include <optional>
+
+namespace gauge::app {
+
+/// One sentence or two for the message line.
+struct Message {
+    enum class Kind { Nothing, Information, Working, Warning, Error };
+    Kind kind = Kind::Nothing;
+    QString text;
+
+    bool operator==(const Message&) const = default;
+};
+
+class Session : public QObject {
+    Q_OBJECT
+public:
+    /// The engine; replaced in tests.
+    using Measure = std::function<core::Result<core::AppendageMeasurement>(
+        const std::shared_ptr<const core::Volume>&, const core::AppendageMarks&, const core::AppendageOptions&,
+        const core::WorkContext&)>;
+
+    explicit Session(QObject* parent = nullptr);
+    void setMeasure(Measure measure) { m_measure = std::move(measure); }
+
+    CaseDocument& document() { return m_document; }
+    const core::CaseRecord& record() const { return m_document.record(); }
+
+    /// Opens the images of a folder as a new case. What was open stays until they are there.
+    void openFolder(const QString& folder);
+    /// The same from images that are already loaded.
+    void open(LoadedImages images);
+    /// Measures another phase; undoable. Marks are kept within one frame of reference and removed with another.
+    void chooseImages(std::size_t series, std::size_t phase);
+    void cancel();
+
+    // Edits of the person; undoable.
+    void placeMark(core::MarkKind kind, const core::PatientPoint& point);
+    void removeMark(core::MarkKind kind);
+    void confirmOstium();
+    void releaseOstium();
+    /// Shows a landing plane while it is dragged; nothing is recorded.
+    void previewLanding(double depthMm);
+    /// Records it. Calls with one gesture number are one step of undo.
+    void moveLanding(double depthMm, int gesture);
+    /// A landing depth that lies on the axis: at least 0.5 mm from the ostium and from the tip.
+    double heldLandingDepth(double depthMm) const;
+
+    const LoadedImages* images() const { return m_images ? &*m_images : nullptr; }
+    const core::Volume* volume() const { return m_images ? m_images->ct.volume.get() : nullptr; }
+    const core::AppendageMeasurement* measurement() const { return m_measurement ? &*m_measurement : nullptr; }
+    /// The landing plane to show: the dragged one while dragging, else the record's first. Null when there is none.
+    const core::LandingZone* landing() const;
+    bool isPreviewing() const { return m_preview.has_value(); }
+    /// Why there is no measurement; nothing while there is one or one is being made.
+    const std::optional<core::Error>& failure() const { return m_failure; }
+    bool isLoading() const { return m_load.isRunning(); }
+    bool isMeasuring() const { return m_measureJob.isRunning(); }
+    const QString& folderBeingOpened() const { return m_folder; }
+    const Message& message() const { return m_message; }
+    void say(Message::Kind kind, const QString& text);
+
+signals:
+    void imagesChanged();
+    void measurementChanged();
+    void landingChanged();
+    void workChanged();
+    void progressed(double share);
+    void messageChanged();
+
+private:
+    void loaded(core::Result<LoadedImages> images, bool asNewCase);
+    void placeTeachingMarks();
+    void onChanged(CaseDocument::Part part);
+    bool imagesAreThoseOfTheRecord() const;
+    void reloadIfImagesDiffer();
+    void measure();
+    void measured(core::Result<core::AppendageMeasurement> result);
+    void refreshLandings();
+    void recordValues();
+    QString phaseWords() const;
+
+    CaseDocument m_document;
+    std::optional<LoadedImages> m_images;
+    std::optional<core::AppendageMeasurement> m_measurement;
+    std::optional<core::LandingZone> m_preview;
+    std::optional<core::Error> m_failure;
+    JobRunner m_load;
+    JobRunner m_measureJob;
+    Measure m_measure;
+    Message m_message;
+    QString m_folder;
+};
+
+} // namespace gauge::app

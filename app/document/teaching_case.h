@@ -1,0 +1,23 @@
+// The teaching case written by `ostium-gauge sample FOLDER`: its marks lie beside the images, so that a new user sees
+// the whole measurement at once.
+#pragma once
+
+#include "core/record/case_record.h"
+#include "core/result.h"
+
+#include <filesystem>
+#include <map>
+#include <optional>
+
+namespace gauge::app {
+
+struct TeachingMarks {
+    std::map<core::MarkKind, core::PatientPoint> points;
+};
+
+/// Looks for answers.json of ours in `folder` and the folder above it. Nothing when there is none, or another program's
+/// file of that name.
+/// @errors RecordUnreadable when the file is ours but its marks cannot be read (message names the file).
+core::Result<std::optional<TeachingMarks>> findTeachingMarks(const std::filesystem::path& folder);
+
+} // namespace gauge::app

@@ -1,0 +1,70 @@
+#include "app/models/view_state.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gauge::app {
+
+void ViewState::setWindow(const GreyWindow& window) {
+    constexpr double kLeastWidthHu = 20.0, kMostWidthHu = 4000.0, kFarthestHu = 3000.0;
+    const GreyWindow held{std::clamp(window.centerHu, -kFarthestHu, kFarthestHu),
+                          std::clamp(window.widthHu, kLeastWidthHu, kMostWidthHu)};
+    if (held == m_window)
+        return;
+    m_window = held;
+    emit windowChanged();
+}
+
+void ViewState::showOstium() {
+    m_depthKind = Depth::Ostium;
+    emit depthChanged();
+}
+
+void ViewState::showLanding() {
+    m_depthKind = Depth::Landing;
+    emit depthChanged();
+}
+
+void ViewState::showDepth(double mm) {
+    m_depthKind = Depth::Free;
+    m_cursorMm = mm;
+    emit depthChanged();
+}
+
+void ViewState::setTurnDeg(double deg) {
+    double turned = std::remainder(deg, 360.0);
+    if (turned <= -180.0)
+        turned += 360.0;
+    if (turned == m_turnDeg)
+        return;
+    m_turnDeg = turned;
+    emit turnChanged();
+}
+
+void ViewState::setDepthScale(const DepthScale& scale) {
+    if (scale == m_scale)
+        return;
+    m_scale = scale;
+    emit scaleChanged();
+}
+
+void ViewState::setCrossing(const core::PatientPoint& point) {
+    m_crossing = point;
+    emit crossingChanged();
+}
+
+void ViewState::arm(std::optional<core::MarkKind> kind) {
+    if (kind == m_armed)
+        return;
+    m_armed = kind;
+    emit armedChanged();
+}
+
+void ViewState::setPage(Page page) {
+    if (page == m_page)
+        return;
+    m_page = page;
+    emit pageChanged();
+}
+
+} // namespace gauge::app

@@ -1,0 +1,69 @@
+// What the views share and no case contains: grey window, depth of the shown cross-section, turn of the long section,
+// the horizontal axis of long section and depth strip, the place where scanner-axis sections cross, the armed mark.
+#pragma once
+
+#include "app/drawing/grey_image.h"
+#include "app/drawing/long_section_drawing.h"
+#include "core/record/case_record.h"
+
+#include <QObject>
+#include <optional>
+
+namespace gauge::app {
+
+class ViewState : public QObject {
+    Q_OBJECT
+public:
+    enum class Page { Appendage, Scanner };
+    Q_ENUM(Page)
+    /// Which cross-section is shown: one of the two decisions, or any depth.
+    enum class Depth { Ostium, Landing, Free };
+    Q_ENUM(Depth)
+
+    using QObject::QObject;
+
+    const GreyWindow& window() const { return m_window; }
+    void setWindow(const GreyWindow& window);
+
+    Depth depthKind() const { return m_depthKind; }
+    double cursorMm() const { return m_cursorMm; } ///< meaningful for Depth::Free
+    void showOstium();
+    void showLanding();
+    void showDepth(double mm);
+
+    double turnDeg() const { return m_turnDeg; }
+    void setTurnDeg(double deg); ///< kept within (-180, 180]
+
+    const DepthScale& depthScale() const { return m_scale; }
+    void setDepthScale(const DepthScale& scale);
+
+    const core::PatientPoint& crossing() const { return m_crossing; }
+    void setCrossing(const core::PatientPoint& point);
+
+    std::optional<core::MarkKind> armed() const { return m_armed; }
+    void arm(std::optional<core::MarkKind> kind);
+
+    Page page() const { return m_page; }
+    void setPage(Page page);
+
+signals:
+    void windowChanged();
+    void depthChanged();
+    void turnChanged();
+    void scaleChanged();
+    void crossingChanged();
+    void armedChanged();
+    void pageChanged();
+
+private:
+    GreyWindow m_window;
+    Depth m_depthKind = Depth::Landing;
+    double m_cursorMm = 0.0;
+    double m_turnDeg = 0.0;
+    DepthScale m_scale;
+    core::PatientPoint m_crossing;
+    std::optional<core::MarkKind> m_armed;
+    Page m_page = Page::Scanner;
+};
+
+} // namespace gauge::app

@@ -74,8 +74,8 @@ Plan planFor(Shape shape, Random& random) {
         break;
     case Shape::MultiLobed:
         oval(20.0, 28.0, 0.7, 0.9);
-        plan.neck = random.uniform(13.0, 16.0);
-        plan.turnDeg = random.uniform(18.0, 38.0);
+        plan.neck = random.uniform(11.5, 14.0);
+        plan.turnDeg = random.uniform(20.0, 38.0);
         plan.bendRadius = random.uniform(16.0, 22.0);
         plan.sideLobes = random.whole(1, 2);
         plan.bendTowardsDeg = random.sign() * random.uniform(0.0, 35.0) + (random.unit() < 0.5 ? 0.0 : 180.0);
@@ -173,12 +173,12 @@ void addSideLobes(Scene& scene, const Plan& plan, Random& random) {
                                       : radians(90.0 + random.uniform(-15.0, 15.0));
         const CentreCurve::Frame frame = trunk.at(plan.neck - random.uniform(3.0, 5.0));
         const Eigen::Vector3d side = std::cos(towards) * frame.normal + std::sin(towards) * frame.binormal;
-        const double angle = radians(random.uniform(42.0, 55.0));
+        const double angle = radians(random.uniform(38.0, 50.0));
         Tube lobe;
-        const double length = random.uniform(15.0, 20.0);
+        const double length = random.uniform(20.0, 26.0);
         lobe.curve = CentreCurve(frame.point, std::cos(angle) * frame.tangent + std::sin(angle) * side,
                                  frame.tangent, 0.0, {{length, 0.0, 0.0}});
-        const double width = random.uniform(4.8, 6.2);
+        const double width = random.uniform(4.8, 6.0);
         lobe.semiA = {{{4.0, width}, {length - 4.0, 0.9 * width}}};
         lobe.semiB = {{{4.0, 0.9 * width}, {length - 4.0, 0.8 * width}}};
         lobe.baseCapMm = 2.0;
@@ -196,7 +196,7 @@ void addUpperLeftVein(Scene& scene, const Mouth& mouth, const Plan& plan, Phanto
         vein.curve = CentreCurve(start, direction, mouth.alongRidge, 0.0, pieces);
         vein.semiA = radius;
         vein.semiB = radius * flat;
-        vein.baseCapMm = 4.0;
+        vein.baseCapMm = 14.0;
         vein.tipCapMm = 4.0;
         return vein;
     };

@@ -17,6 +17,9 @@ namespace {
 constexpr int kSlabSlices = 16;
 /// Cells to a block of the first level; blocks that hold one tissue are filled at once.
 constexpr int kBlockCells = 16;
+/// Where blood has a course of levels, blocks of this many cells get one level: below 0.5 mm, which the blur
+/// joins.
+constexpr int kLevelCells = 2;
 /// Finer cells are needed where the blur is narrow against the voxel.
 constexpr double kCoarseBlurInVoxels = 0.45;
 
@@ -61,8 +64,10 @@ private:
         return m_sceneFromCell * (first.cast<double>().array() + 0.5 * (cells - 1)).matrix();
     }
 
+    /// `sample` is shared by the whole descent: what a level leaves out of its mask keeps the value found
+    /// there.
     void divide(const Eigen::Vector3i& first, int cells, SceneSampler::Mask mask,
-                SceneSampler::Sample sample) {
+                SceneSampler::Sample& sample) {
         if ((first.array() >= m_size.array()).any()) return;
         const Eigen::Vector3d x = place(first, cells);
         m_sampler.evaluate(x, mask, sample);
@@ -71,7 +76,8 @@ private:
             return;
         }
         const double radius = 0.5 * cells * m_cellMm.norm();
-        if (m_sampler.isUniform(sample, radius + 0.5 * m_ramp) && m_sampler.levelIsConstant(sample, radius)) {
+        if (m_sampler.isUniform(sample, radius + 0.5 * m_ramp) &&
+            (cells <= kLevelCells || m_sampler.levelIsConstant(sample, radius))) {
             paint(first, cells, static_cast<float>(m_sampler.hu(x, sample, m_ramp)));
             return;
         }
@@ -276,11 +282,14 @@ core::Result<std::shared_ptr<const core::Volume>> rasterise(const Scene& scene, 
                 cells[axis] = plan.cells(axis == 2 ? slices : grid.size[axis]);
             }
             FineSlab fine(sampler, sceneFromVoxel * voxelFromCell, cellMm, cells);
-            const auto cy = static_cast<std::size_t>(cells.y()), cz = static_cast<std::size_t>(cells.z());
-            auto values =
-                passAlongRows(fine.fill(), cz * cy, static_cast<std::size_t>(cells.x()), plans[0], nx);
-            values = pass(values, cz, cy, nx, plans[1], ny);
-            values = pass(values, 1, cz, nx * ny, plans[2], static_cast<std::size_t>(slices));
+            const auto cx = static_cast<std::size_t>(cells.x());
+            const auto cy = static_cast<std::size_t>(cells.y());
+            const auto cz = static_cast<std::size_t>(cells.z());
+            const auto nz = static_cast<std::size_t>(slices);
+            // Across slices first: that pass thins the data for the others.
+            auto values = pass(fine.fill(), 1, cz, cy * cx, plans[2], nz);
+            values = pass(values, nz, cy, cx, plans[1], ny);
+            values = passAlongRows(values, nz * ny, cx, plans[0], nx);
             if (options.noiseSdHu > 0.0) {
                 const auto noise = slabNoise(grid, options, first, slices);
                 for (std::size_t i = 0; i < values.size(); ++i)
@@ -288,7 +297,8 @@ core::Result<std::shared_ptr<const core::Volume>> rasterise(const Scene& scene, 
             }
             std::int16_t* out = voxels.data() + nx * ny * static_cast<std::size_t>(first);
             for (std::size_t i = 0; i < values.size(); ++i)
-                out[i] = static_cast<std::int16_t>(std::lround(std::clamp(values[i], -1024.0f, 3071.0f)));
+                out[i] =
+                    static_cast<std::int16_t>(std::floor(std::clamp(values[i], -1024.0f, 3071.0f) + 0.5f));
             const std::lock_guard lock(reporting);
             work.report(static_cast<double>(++finished) / slabs);
         }

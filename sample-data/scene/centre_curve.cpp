@@ -31,25 +31,29 @@ CentreCurve::CentreCurve(const Eigen::Vector3d& start, const Eigen::Vector3d& ta
         piece.start = frame;
         piece.inward = piece.cosTowards * frame.normal + piece.sinTowards * frame.binormal;
         piece.across = frame.tangent.cross(piece.inward);
+        piece.end = along(piece, given.lengthMm);
         m_pieces.push_back(piece);
         m_lastS += given.lengthMm;
-        frame = along(piece, given.lengthMm);
+        frame = piece.end;
     }
 }
 
+/// Frame of an arc where it has turned by the angle of the given cosine and sine.
+CentreCurve::Frame CentreCurve::turned(const Piece& arc, double cosine, double sine) {
+    Frame frame;
+    const Eigen::Vector3d inward = cosine * arc.inward - sine * arc.start.tangent;
+    frame.point = arc.start.point + arc.radius * ((1.0 - cosine) * arc.inward + sine * arc.start.tangent);
+    frame.tangent = cosine * arc.start.tangent + sine * arc.inward;
+    frame.normal = arc.cosTowards * inward - arc.sinTowards * arc.across;
+    frame.binormal = arc.sinTowards * inward + arc.cosTowards * arc.across;
+    return frame;
+}
+
 CentreCurve::Frame CentreCurve::along(const Piece& piece, double distance) {
+    if (piece.radius > 0.0)
+        return turned(piece, std::cos(distance / piece.radius), std::sin(distance / piece.radius));
     Frame frame = piece.start;
-    if (piece.radius == 0.0) {
-        frame.point += distance * frame.tangent;
-        return frame;
-    }
-    const double angle = distance / piece.radius;
-    const double c = std::cos(angle), s = std::sin(angle);
-    const Eigen::Vector3d inward = c * piece.inward - s * piece.start.tangent;
-    frame.point += piece.radius * ((1.0 - c) * piece.inward + s * piece.start.tangent);
-    frame.tangent = c * piece.start.tangent + s * piece.inward;
-    frame.normal = piece.cosTowards * inward - piece.sinTowards * piece.across;
-    frame.binormal = piece.sinTowards * inward + piece.cosTowards * piece.across;
+    frame.point += distance * frame.tangent;
     return frame;
 }
 
@@ -66,34 +70,11 @@ CentreCurve::Frame CentreCurve::at(double s) const {
 CentreCurve::Foot CentreCurve::nearest(const Eigen::Vector3d& x) const {
     double best = std::numeric_limits<double>::infinity();
     Foot foot{};
-    for (std::size_t i = 0; i < m_pieces.size(); ++i) {
-        const Piece& piece = m_pieces[i];
-        const bool first = i == 0, last = i + 1 == m_pieces.size();
-        const Eigen::Vector3d d = x - piece.start.point;
-        if (piece.radius == 0.0) {
-            double t = d.dot(piece.start.tangent);
-            if (!first) t = std::max(t, 0.0);
-            if (!last) t = std::min(t, piece.length);
-            const Eigen::Vector3d rest = d - t * piece.start.tangent;
-            if (const double squared = rest.squaredNorm(); squared < best) {
-                best = squared;
-                foot = {piece.s0 + t, rest.dot(piece.start.normal), rest.dot(piece.start.binormal)};
-            }
-            continue;
-        }
-        const double alongTangent = d.dot(piece.start.tangent);
-        const double outward = piece.radius - d.dot(piece.inward);
-        double angle = std::atan2(alongTangent, outward);
-        if (angle < 0.0 || angle > piece.turn) {
-            // The nearer end of the arc: compare angular distances round the circle.
-            const double beyond = angle < 0.0 ? angle + 2.0 * std::numbers::pi : angle;
-            angle = beyond - piece.turn < 2.0 * std::numbers::pi - beyond ? piece.turn : 0.0;
-        }
-        const Frame frame = along(piece, angle * piece.radius);
+    // A foot at `frame`, moved along its straight prolongation where the curve has one there.
+    const auto consider = [&](const Frame& frame, double s, bool prolonged) {
         Eigen::Vector3d rest = x - frame.point;
-        double s = piece.s0 + angle * piece.radius;
-        const double ahead = rest.dot(frame.tangent);
-        if ((first && angle == 0.0 && ahead < 0.0) || (last && angle == piece.turn && ahead > 0.0)) {
+        if (prolonged) {
+            const double ahead = rest.dot(frame.tangent);
             rest -= ahead * frame.tangent;
             s += ahead;
         }
@@ -101,6 +82,35 @@ CentreCurve::Foot CentreCurve::nearest(const Eigen::Vector3d& x) const {
             best = squared;
             foot = {s, rest.dot(frame.normal), rest.dot(frame.binormal)};
         }
+    };
+    for (const Piece& piece : m_pieces) {
+        const Eigen::Vector3d d = x - piece.start.point;
+        const double ahead = d.dot(piece.start.tangent);
+        bool beforeStart = ahead < 0.0;
+        if (piece.radius == 0.0) {
+            if (!beforeStart && ahead <= piece.length) {
+                consider(piece.start, piece.s0, true);
+                continue;
+            }
+        } else {
+            const double outward = piece.radius - d.dot(piece.inward);
+            const double angle = std::atan2(ahead, outward);
+            if (angle >= 0.0 && angle <= piece.turn) {
+                const double length = std::max(std::hypot(ahead, outward), 1e-12);
+                consider(turned(piece, outward / length, ahead / length), piece.s0 + angle * piece.radius,
+                         false);
+                continue;
+            }
+            // The nearer end of the arc: compare angular distances round the circle.
+            const double beyond = angle < 0.0 ? angle + 2.0 * std::numbers::pi : angle;
+            beforeStart = beyond - piece.turn >= 2.0 * std::numbers::pi - beyond;
+        }
+        const bool first = &piece == &m_pieces.front(), last = &piece == &m_pieces.back();
+        if (beforeStart)
+            consider(piece.start, piece.s0, first && ahead < 0.0);
+        else
+            consider(piece.end, piece.s0 + piece.length,
+                     last && (x - piece.end.point).dot(piece.end.tangent) > 0.0);
     }
     return foot;
 }

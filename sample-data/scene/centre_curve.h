@@ -49,11 +49,12 @@ private:
         double s0, length, turn;
         double radius; ///< of an arc; 0 for a line
         double cosTowards, sinTowards;
-        Frame start;
+        Frame start, end;
         Eigen::Vector3d inward; ///< towards the arc's centre, at its start
         Eigen::Vector3d across; ///< tangent x inward
     };
     static Frame along(const Piece& piece, double distance);
+    static Frame turned(const Piece& arc, double cosine, double sine);
 
     double m_firstS = 0.0;
     double m_lastS = 0.0;

@@ -55,7 +55,6 @@ SceneSampler::SceneSampler(const Scene& scene) : m_scene(scene) {
     m_count = m_firstChest + 3 * static_cast<int>(scene.chest.size());
     assert(m_count <= kMaxSolids && scene.cavities.size() <= 16);
     m_everything = (Mask{1} << m_count) - 1;
-    m_levelVaries = true;
 }
 
 void SceneSampler::evaluate(const Eigen::Vector3d& x, Mask mask, Sample& out) const {
@@ -153,8 +152,11 @@ bool SceneSampler::isUniform(const Sample& s, double r) const {
 }
 
 bool SceneSampler::levelIsConstant(const Sample& s, double r) const {
-    const double margin = 2.0 * kLevelMarginMm + kSteepnessFar * r;
-    return !m_levelVaries || s.pool > r * kSteepnessFar || (s.appendage > margin && s.vein > margin);
+    const double reach = kSteepnessFar * r;
+    if (s.pool > reach) return true;
+    const double margin = 2.0 * kLevelMarginMm + reach;
+    if (s.appendage < margin) return false;
+    return s.vein > margin || s.solid[0] > kVeinMixingMm + reach || s.solid[0] < -reach;
 }
 
 double SceneSampler::poolHu(const Eigen::Vector3d& x, const Sample& s) const {

@@ -97,7 +97,7 @@ struct Scene {
 /// The scene prepared for many evaluations over small regions: what is far from a region is left out of them.
 class SceneSampler {
 public:
-    static constexpr int kMaxSolids = 40;
+    static constexpr int kMaxSolids = 32;
     using Mask = std::uint64_t;
 
     explicit SceneSampler(const Scene& scene);
@@ -130,7 +130,6 @@ private:
     const Scene& m_scene;
     int m_firstLobe, m_firstVein, m_firstCavity, m_firstBone, m_firstChest, m_count;
     Mask m_everything;
-    bool m_levelVaries;
 };
 
 } // namespace gauge::sample_case

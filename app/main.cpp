@@ -1,4 +1,6 @@
+// Verbs run without any application or display; everything else opens the workstation.
 #include "app/cli/command_line.h"
+#include "app/window/workstation.h"
 
 #include <QStringList>
 #include <iostream>
@@ -9,5 +11,5 @@ int main(int argc, char** argv) {
         arguments << QString::fromLocal8Bit(argv[i]);
     if (gauge::app::isVerb(arguments))
         return static_cast<int>(gauge::app::runVerb(arguments, std::cout, std::cerr));
-    return static_cast<int>(gauge::app::ExitCode::WrongUsage);
+    return gauge::app::runWorkstation(argc, argv);
 }

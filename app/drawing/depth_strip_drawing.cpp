@@ -95,6 +95,16 @@ void drawLegend(QPainter& painter, const QRectF& area) {
     }
 }
 
+/// What the strip shows; a narrow one has room for the legend only.
+void drawTitle(QPainter& painter, const QRectF& area) {
+    constexpr double kRoomPx = 640.0;
+    if (area.width() < kRoomPx)
+        return;
+    painter.setFont(labelFont(11));
+    painter.setPen(tone::soft);
+    painter.drawText(QPointF(area.left() + 10, area.top() + 17), QStringLiteral("Width against depth along the axis, mm"));
+}
+
 void drawUpright(QPainter& painter, const QRectF& plot, double x, const QPen& pen) {
     drawHaloLine(painter, {x, plot.top()}, {x, plot.bottom()}, pen);
 }
@@ -193,9 +203,7 @@ void drawDepthStrip(QPainter& painter, const QRectF& area, const DepthScale& dep
     drawGrid(painter, widths, depth);
     for (const StripCurve curve : kCurves)
         drawCurve(painter, widths, depth, m, curve);
-    painter.setFont(labelFont(11));
-    painter.setPen(tone::soft);
-    painter.drawText(QPointF(area.left() + 10, area.top() + 17), QStringLiteral("Width against depth along the axis, mm"));
+    drawTitle(painter, area);
     drawLegend(painter, area);
 
     drawUpright(painter, plot, depth.xFromMm(0), penOf(Role::Ostium, 2.0));

@@ -1,0 +1,31 @@
+// The message line: what is going on, what went wrong and what to do; never a dialog. With progress and cancel while
+// something runs.
+#pragma once
+
+#include "app/document/session.h"
+
+#include <QFrame>
+
+class QLabel;
+class QProgressBar;
+class QToolButton;
+
+namespace gauge::app {
+
+class MessageLine : public QFrame {
+    Q_OBJECT
+public:
+    explicit MessageLine(Session& session, QWidget* parent = nullptr);
+    QString text() const;
+
+private:
+    void refresh();
+
+    Session& m_session;
+    QLabel* m_sign;
+    QLabel* m_text;
+    QProgressBar* m_progress;
+    QToolButton* m_cancel;
+};
+
+} // namespace gauge::app

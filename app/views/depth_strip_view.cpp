@@ -1,0 +1,127 @@
+#include "app/views/depth_strip_view.h"
+
+#include "app/drawing/depth_strip_drawing.h"
+#include "app/views/shown_section.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QWheelEvent>
+#include <cmath>
+
+namespace gauge::app {
+
+DepthStripView::DepthStripView(Session& session, ViewState& state, QWidget* parent)
+    : QWidget(parent), m_session(session), m_state(state) {
+    setMouseTracking(true);
+    setFocusPolicy(Qt::StrongFocus);
+    const auto repaint = [this] { update(); };
+    connect(&session, &Session::measurementChanged, this, repaint);
+    connect(&session, &Session::landingChanged, this, repaint);
+    connect(&state, &ViewState::depthChanged, this, repaint);
+    connect(&state, &ViewState::scaleChanged, this, repaint);
+}
+
+std::optional<double> DepthStripView::landingX() const {
+    const auto* landing = m_session.landing();
+    return landing ? std::optional(m_state.depthScale().xFromMm(landing->depthMm)) : std::nullopt;
+}
+
+void DepthStripView::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    const auto* m = m_session.measurement();
+    if (!m) {
+        painter.fillRect(rect(), tone::image);
+        painter.setFont(labelFont(12));
+        painter.setPen(tone::faint);
+        painter.drawText(rect(), Qt::AlignCenter, tr("Width against depth along the axis"));
+        return;
+    }
+    DepthStripScene scene;
+    scene.measurement = m;
+    if (const auto* landing = m_session.landing())
+        scene.landingsMm.push_back(landing->depthMm);
+    if (const auto shown = shownSection(m_session, m_state); shown && shown->role == Role::Section)
+        scene.cursorMm = shown->depthMm;
+    scene.hoverMm = m_dragFromMm ? std::nullopt : m_hover;
+    scene.active = m_dragFromMm || (m_hover && isOnMarker(m_state.depthScale().xFromMm(*m_hover)));
+    drawDepthStrip(painter, QRectF(rect()), m_state.depthScale(), scene);
+    if (hasFocus()) {
+        painter.setPen(QPen(tone::faint, 1));
+        painter.drawRect(rect().adjusted(0, 0, -1, -1));
+    }
+}
+
+bool DepthStripView::isOnMarker(double x) const {
+    constexpr double kReachPx = 9.0;
+    const auto marker = landingX();
+    return marker && std::abs(x - *marker) <= kReachPx;
+}
+
+void DepthStripView::setHover(std::optional<double> mm) {
+    m_hover = mm;
+    emit hovered(mm);
+    update();
+}
+
+void DepthStripView::mousePressEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton || !m_session.measurement())
+        return;
+    const double mm = m_state.depthScale().mmFromX(event->position().x());
+    if (isOnMarker(event->position().x())) {
+        m_dragFromMm = m_session.landing()->depthMm - mm;
+        ++m_gesture;
+        m_state.showLanding();
+    } else {
+        m_state.showDepth(mm);
+    }
+    update();
+}
+
+void DepthStripView::mouseMoveEvent(QMouseEvent* event) {
+    const double x = event->position().x();
+    const double mm = m_state.depthScale().mmFromX(x);
+    if (m_dragFromMm)
+        m_session.previewLanding(mm + *m_dragFromMm);
+    else if (event->buttons() & Qt::LeftButton && m_session.measurement())
+        m_state.showDepth(mm);
+    setCursor(m_dragFromMm || isOnMarker(x) ? Qt::SizeHorCursor : Qt::CrossCursor);
+    setHover(m_session.measurement() ? std::optional(mm) : std::nullopt);
+}
+
+void DepthStripView::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton || !m_dragFromMm)
+        return;
+    m_dragFromMm.reset();
+    if (const auto* landing = m_session.landing(); landing && m_session.isPreviewing())
+        m_session.moveLanding(landing->depthMm, m_gesture);
+    update();
+}
+
+void DepthStripView::wheelEvent(QWheelEvent* event) {
+    event->accept();
+    const int steps = event->angleDelta().y() / 120;
+    if (steps != 0)
+        scrollDepth(m_session, m_state, -steps);
+}
+
+void DepthStripView::keyPressEvent(QKeyEvent* event) {
+    const int step = event->key() == Qt::Key_Left ? -1 : event->key() == Qt::Key_Right ? 1 : 0;
+    if (step == 0) {
+        // A nudge of the landing zone after something else starts a new step of undo.
+        ++m_gesture;
+        QWidget::keyPressEvent(event);
+        return;
+    }
+    constexpr double kNudgeMm = 0.5;
+    if (!(event->modifiers() & Qt::ShiftModifier))
+        scrollDepth(m_session, m_state, step);
+    else if (const auto* landing = m_session.landing()) {
+        m_state.showLanding();
+        m_session.moveLanding(landing->depthMm + step * kNudgeMm, m_gesture);
+    }
+}
+
+void DepthStripView::leaveEvent(QEvent*) { setHover(std::nullopt); }
+
+} // namespace gauge::app

@@ -1,0 +1,74 @@
+// Base of the views that show a section of the volume: grey picture with cache, window by right drag, pan by middle
+// drag, zoom by Ctrl and wheel. Derived views say where the section lies and draw over it.
+#pragma once
+
+#include "app/document/session.h"
+#include "app/drawing/grey_image.h"
+#include "app/interaction/drags.h"
+#include "app/models/view_state.h"
+
+#include <QImage>
+#include <QWidget>
+#include <optional>
+
+namespace gauge::app {
+
+class ImageView : public QWidget {
+    Q_OBJECT
+public:
+    ImageView(Session& session, ViewState& state, QWidget* parent = nullptr);
+
+    /// Where the section lies; nothing when there is nothing to show.
+    virtual std::optional<SectionMap> map() const = 0;
+
+    QSize minimumSizeHint() const override { return {160, 140}; }
+
+protected:
+    /// Lines and labels over the picture.
+    virtual void drawOver(QPainter& painter, const SectionMap& map) = 0;
+    /// What to say instead of a picture.
+    virtual QString emptyText() const { return {}; }
+    /// Name of the view, drawn in its corner.
+    virtual QString title() const { return {}; }
+
+    virtual void pan(const QPointF& offset) = 0;
+    virtual QPointF panOffset() const = 0;
+    virtual void zoom(double factor, const QPointF& at) = 0;
+    virtual void scroll(int steps) = 0;
+    virtual void leftPressed(const QPointF&) {}
+    virtual void leftMoved(const QPointF&) {}
+    virtual void leftReleased(const QPointF&) {}
+
+    QRectF area() const { return QRectF(rect()); }
+
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+
+    Session& m_session;
+    ViewState& m_state;
+
+private:
+    const QImage& picture(const SectionMap& map);
+
+    struct Key {
+        const core::Volume* volume = nullptr;
+        core::SectionFrame frame;
+        QPointF zero;
+        double pixelsPerMm = 0;
+        GreyWindow window;
+        QSize size;
+        double ratio = 0;
+    };
+    static bool same(const Key& a, const Key& b);
+
+    QImage m_picture;
+    Key m_key;
+    std::optional<WindowDrag> m_windowDrag;
+    std::optional<PanDrag> m_panDrag;
+    int m_wheelRest = 0;
+};
+
+} // namespace gauge::app

@@ -1,0 +1,35 @@
+#include "app/views/shown_section.h"
+
+#include "app/drawing/depth_strip_drawing.h"
+#include "app/format/quantity.h"
+
+#include <algorithm>
+
+namespace gauge::app {
+
+std::optional<ShownSection> shownSection(const Session& session, const ViewState& state) {
+    const core::AppendageMeasurement* m = session.measurement();
+    if (!m)
+        return std::nullopt;
+    if (state.depthKind() == ViewState::Depth::Landing)
+        if (const auto* landing = session.landing())
+            return ShownSection{&landing->section, Role::Landing, landing->depthMm,
+                                wordOf(Role::Landing) + QLatin1Char(' ') + quantity(landing->depthMm, Unit::Millimetre)};
+    if (state.depthKind() == ViewState::Depth::Free)
+        if (const auto* nearest = nearestProfile(*m, state.cursorMm()))
+            return ShownSection{&nearest->section, Role::Section, nearest->sMm,
+                                QStringLiteral("depth ") + quantity(nearest->sMm, Unit::Millimetre)};
+    return ShownSection{&m->ostium.section, Role::Ostium, 0.0,
+                        m->ostium.proposed ? QStringLiteral("ostium, proposed") : wordOf(Role::Ostium)};
+}
+
+void scrollDepth(const Session& session, ViewState& state, int steps) {
+    constexpr double kStepMm = 0.5;
+    const auto shown = shownSection(session, state);
+    if (!shown || session.measurement()->profile.empty())
+        return;
+    const auto& profile = session.measurement()->profile;
+    state.showDepth(std::clamp(shown->depthMm + steps * kStepMm, profile.front().sMm, profile.back().sMm));
+}
+
+} // namespace gauge::app

@@ -1,0 +1,30 @@
+#include "app/window/workstation.h"
+
+#include "app/window/main_window.h"
+#include "app/window/theme.h"
+
+#include <QApplication>
+#include <QIcon>
+
+// Resources of a static library must be asked for, and from the global namespace.
+static void initialiseResources() { Q_INIT_RESOURCE(ostium_gauge); }
+
+namespace gauge::app {
+
+int runWorkstation(int& argumentCount, char** arguments) {
+    initialiseResources();
+    QApplication application(argumentCount, arguments);
+    QApplication::setApplicationName(QStringLiteral("Ostium Gauge"));
+    QApplication::setOrganizationName(QStringLiteral("ostium-gauge"));
+    QApplication::setApplicationVersion(QStringLiteral(GAUGE_VERSION));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/ostium-gauge.svg")));
+    applyTheme(application);
+    MainWindow window;
+    window.show();
+    // Qt has taken its own options out by now; what is left names the folder.
+    if (const QStringList rest = QApplication::arguments().mid(1); !rest.isEmpty())
+        window.openFolder(rest.front());
+    return QApplication::exec();
+}
+
+} // namespace gauge::app

@@ -1,6 +1,7 @@
 #include "sample-data/phantom.h"
 
 #include "sample-data/random.h"
+#include "sample-data/scene/parts.h"
 #include "sample-data/scene/ridge.h"
 
 #include <Eigen/Geometry>
@@ -114,23 +115,6 @@ Plan planFor(Shape shape, Random& random) {
     return plan;
 }
 
-/// The frame in which the left side of the heart is built: where the appendage leaves the atrium.
-struct Mouth {
-    Eigen::Vector3d point;       ///< on the atrium's surface, where lobe 0's axis crosses it
-    Eigen::Vector3d outward;     ///< lobe 0's direction, normal to the surface
-    Eigen::Vector3d towardsVein; ///< perpendicular to it
-    Eigen::Vector3d alongRidge;  ///< perpendicular to both: outward x towardsVein
-};
-
-Mouth mouthOf(const Ellipsoid& atrium) {
-    Mouth mouth;
-    mouth.outward = kTowardsAppendage;
-    mouth.point = atrium.surfacePoint(mouth.outward);
-    mouth.towardsVein = (kTowardsVein - kTowardsVein.dot(mouth.outward) * mouth.outward).normalized();
-    mouth.alongRidge = mouth.outward.cross(mouth.towardsVein);
-    return mouth;
-}
-
 /// Lobe 0: from inside the atrium along the mouth's direction, round the bend, to the tip. Its frame's normal
 /// lies along the ridge, its binormal points away from the vein.
 Tube mainLobe(const Mouth& mouth, const Plan& plan) {
@@ -171,13 +155,10 @@ void addSideLobes(Scene& scene, const Plan& plan, Random& random) {
         // Opposite to the main lobe first; a second one away from the vein.
         const double towards = i == 0 ? radians(plan.bendTowardsDeg + 180.0 + random.uniform(-15.0, 15.0))
                                       : radians(90.0 + random.uniform(-15.0, 15.0));
-        const CentreCurve::Frame frame = trunk.at(plan.neck - random.uniform(3.0, 5.0));
-        const Eigen::Vector3d side = std::cos(towards) * frame.normal + std::sin(towards) * frame.binormal;
+        const double s = plan.neck - random.uniform(3.0, 5.0);
         const double angle = radians(random.uniform(38.0, 50.0));
-        Tube lobe;
         const double length = random.uniform(20.0, 26.0);
-        lobe.curve = CentreCurve(frame.point, std::cos(angle) * frame.tangent + std::sin(angle) * side,
-                                 frame.tangent, 0.0, {{length, 0.0, 0.0}});
+        Tube lobe = branchOf(trunk, s, towards, angle, length);
         const double width = random.uniform(4.8, 6.0);
         lobe.semiA = {{{4.0, width}, {length - 4.0, 0.9 * width}}};
         lobe.semiB = {{{4.0, 0.9 * width}, {length - 4.0, 0.8 * width}}};
@@ -243,25 +224,15 @@ void addOtherVeins(Scene& scene, Random& random) {
 }
 
 /// Circumflex artery: passes the ostium on the side away from the vein, in the groove below the appendage.
-/// @return the centre of its lumen where it passes.
 Eigen::Vector3d addCircumflex(Scene& scene, const Mouth& mouth, double ostiumS, Random& random) {
-    const double radius = random.uniform(1.4, 1.8);
-    const double wall = 0.6;
-    const double turned = radians(random.uniform(-25.0, 25.0));
-    const Eigen::Vector3d away = -std::cos(turned) * mouth.towardsVein + std::sin(turned) * mouth.alongRidge;
-    const Eigen::Vector3d across = mouth.outward.cross(away);
-    const double s = ostiumS + random.uniform(0.0, 2.0);
-    const Eigen::Vector3d centre = placeClearOfPool(scene, mouth.point + s * mouth.outward, away,
-                                                    scene.wallMm + wall + radius + random.uniform(0.2, 1.5));
-    Tube artery;
-    constexpr double kHalf = 34.0;
-    const Eigen::Vector3d along = (across - 0.25 * random.uniform(-1.0, 1.0) * away).normalized();
-    artery.curve = CentreCurve(centre - kHalf * along, along, away, 0.0, {{2.0 * kHalf, 0.0, 0.0}});
-    artery.semiA = artery.semiB = radius;
-    artery.baseCapMm = artery.tipCapMm = radius;
-    scene.cavities.push_back({"circumflex artery", artery, random.uniform(0.85, 1.0) * scene.levels.atriumHu,
-                              wall, scene.wallMm + wall, true});
-    return centre;
+    PassingArtery artery;
+    artery.radiusMm = random.uniform(1.4, 1.8);
+    artery.turnedRad = radians(random.uniform(-25.0, 25.0));
+    artery.s = ostiumS + random.uniform(0.0, 2.0);
+    artery.gapMm = random.uniform(0.2, 1.5);
+    artery.tilt = 0.25 * random.uniform(-1.0, 1.0);
+    artery.hu = random.uniform(0.85, 1.0) * scene.levels.atriumHu;
+    return addPassingArtery(scene, mouth, artery);
 }
 
 void addVentricle(Scene& scene, Random& random) {
@@ -275,16 +246,6 @@ void addVentricle(Scene& scene, Random& random) {
     ventricle.semiAxes = {width, width, length};
     scene.cavities.push_back({"left ventricle", ventricle, random.uniform(0.9, 1.05) * scene.levels.atriumHu,
                               random.uniform(8.0, 10.0), 2.2, true});
-}
-
-Tube straightVessel(const Eigen::Vector3d& through, const Eigen::Vector3d& direction, double radius,
-                    double half) {
-    const Eigen::Vector3d d = direction.normalized();
-    Tube tube;
-    tube.curve = CentreCurve(through - half * d, d, d.unitOrthogonal(), 0.0, {{2.0 * half, 0.0, 0.0}});
-    tube.semiA = tube.semiB = radius;
-    tube.baseCapMm = tube.tipCapMm = radius;
-    return tube;
 }
 
 /// @return a point on the ascending aorta's axis beside the atrium.
@@ -411,7 +372,7 @@ std::optional<Phantom> draw(Shape shape, std::uint64_t seed, std::uint64_t attem
     scene.fatMm = random.uniform(1.5, 5.0);
     scene.atrium.semiAxes = {random.uniform(25.0, 31.0), random.uniform(22.0, 27.0),
                              random.uniform(26.0, 32.0)};
-    const Mouth mouth = mouthOf(scene.atrium);
+    const Mouth mouth = mouthOf(scene.atrium, kTowardsAppendage, kTowardsVein);
     scene.lobes = {mainLobe(mouth, plan)};
     addSideLobes(scene, plan, random);
     addUpperLeftVein(scene, mouth, plan, phantom, random);

@@ -51,7 +51,8 @@ SceneSampler::SceneSampler(const Scene& scene) : m_scene(scene) {
     m_firstVein = m_firstLobe + static_cast<int>(scene.lobes.size());
     m_firstCavity = m_firstVein + static_cast<int>(scene.veins.size());
     m_firstBone = m_firstCavity + static_cast<int>(scene.cavities.size());
-    m_firstChest = m_firstBone + static_cast<int>(scene.bones.size());
+    m_firstFat = m_firstBone + static_cast<int>(scene.bones.size());
+    m_firstChest = m_firstFat + static_cast<int>(scene.fatBodies.size());
     m_count = m_firstChest + 3 * static_cast<int>(scene.chest.size());
     assert(m_count <= kMaxSolids && scene.cavities.size() <= 16);
     m_everything = (Mask{1} << m_count) - 1;
@@ -77,6 +78,10 @@ void SceneSampler::evaluate(const Eigen::Vector3d& x, Mask mask, Sample& out) co
         if (fresh(m_firstBone + i))
             out.solid[static_cast<std::size_t>(m_firstBone + i)] =
                 distanceTo(m_scene.bones[static_cast<std::size_t>(i)].solid, x);
+    for (int i = 0; i < sizeOf(m_scene.fatBodies); ++i)
+        if (fresh(m_firstFat + i))
+            out.solid[static_cast<std::size_t>(m_firstFat + i)] =
+                m_scene.fatBodies[static_cast<std::size_t>(i)].distance(x);
     if (!m_scene.chest.empty()) {
         const Scene::Chest& chest = m_scene.chest.front();
         const std::array<const Ellipsoid*, 3> shells{&chest.inner, &chest.muscle, &chest.outer};
@@ -112,6 +117,8 @@ void SceneSampler::evaluate(const Eigen::Vector3d& x, Mask mask, Sample& out) co
         taken = std::min(taken, own);
     }
     out.mediastinum = heart - m_scene.fatMm;
+    for (int i = 0; i < sizeOf(m_scene.fatBodies); ++i)
+        out.mediastinum = std::min(out.mediastinum, solid(m_firstFat + i));
     out.bone = kFar;
     out.marrow = kFar;
     for (int i = 0; i < sizeOf(m_scene.bones); ++i) {

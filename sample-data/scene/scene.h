@@ -58,6 +58,7 @@ struct Scene {
     std::vector<Tube> veins; ///< vein 0 is the upper left one
     std::vector<Cavity> cavities;
     std::vector<Bone> bones;
+    std::vector<Ellipsoid> fatBodies; ///< fat between the organs, besides that around the heart
 
     double junctionFilletMm = 2.0; ///< appendage and veins with the atrium
     double lobeFilletMm = 2.5;     ///< lobes with each other
@@ -128,7 +129,7 @@ private:
     double poolHu(const Eigen::Vector3d& x, const Sample& sample) const;
 
     const Scene& m_scene;
-    int m_firstLobe, m_firstVein, m_firstCavity, m_firstBone, m_firstChest, m_count;
+    int m_firstLobe, m_firstVein, m_firstCavity, m_firstBone, m_firstFat, m_firstChest, m_count;
     Mask m_everything;
 };
 

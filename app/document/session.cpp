@@ -17,12 +17,37 @@ namespace {
 using Kind = Message::Kind;
 
 constexpr double kLandingMarginMm = 0.5;
+constexpr double kUsualPhasePercent = 45.0;
 
 QString text(const core::Error& error) { return QString::fromStdString(error.message); }
 
+/// Measures, then cuts the landing planes one by one: a depth beyond a short appendage must not spoil the rest.
+core::Result<core::AppendageMeasurement> measureWithLandings(const Session::Engine& engine,
+                                                             const std::shared_ptr<const core::Volume>& volume,
+                                                             const core::AppendageMarks& marks,
+                                                             const core::LandingPlanes& landing,
+                                                             const core::WorkContext& work) {
+    core::AppendageOptions options;
+    options.landingDepthsMm.clear();
+    options.plugLandingMm = landing.plugMm;
+    auto measurement = engine.measure(volume, marks, options, work);
+    if (!measurement)
+        return measurement;
+    std::vector<core::LandingZone> zones;
+    for (const double depthMm : landing.depthsMm) {
+        if (auto zone = engine.landingAt(*volume, *measurement, depthMm))
+            zones.push_back(std::move(*zone));
+        else
+            measurement->notices.push_back({"landing-zone-not-measured", zone.error().message, {}});
+    }
+    zones.insert(zones.end(), measurement->landingZones.begin(), measurement->landingZones.end());
+    measurement->landingZones = std::move(zones);
+    return measurement;
+}
+
 } // namespace
 
-Session::Session(QObject* parent) : QObject(parent), m_measure(core::measureAppendage) {
+Session::Session(QObject* parent) : QObject(parent), m_engine{core::measureAppendage, core::landingZoneAt} {
     connect(&m_document, &CaseDocument::changed, this, &Session::onChanged);
     for (const JobRunner* job : {&m_load, &m_measureJob}) {
         connect(job, &JobRunner::started, this, &Session::workChanged);
@@ -81,7 +106,7 @@ void Session::open(LoadedImages images) {
 }
 
 void Session::placeTeachingMarks() {
-    const auto marks = findTeachingMarks(m_folder.toStdString());
+    const auto marks = findTeachingMarks(m_folder.toStdString(), m_images->ct.phasePercent.value_or(kUsualPhasePercent));
     if (!marks) {
         say(Kind::Warning, text(marks.error()));
         return;
@@ -143,7 +168,7 @@ double Session::heldLandingDepth(double depthMm) const {
 void Session::previewLanding(double depthMm) {
     if (!m_measurement || !volume())
         return;
-    auto zone = core::landingZoneAt(*volume(), *m_measurement, heldLandingDepth(depthMm));
+    auto zone = m_engine.landingAt(*volume(), *m_measurement, heldLandingDepth(depthMm));
     if (!zone) {
         say(Kind::Warning, text(zone.error()));
         return;
@@ -215,13 +240,9 @@ void Session::measure() {
         emit measurementChanged();
         return;
     }
-    core::AppendageOptions options;
-    options.landingDepthsMm = record().landing.depthsMm;
-    options.plugLandingMm = record().landing.plugMm;
     m_measureJob.start<core::AppendageMeasurement>(
-        [measure = m_measure, volume = m_images->ct.volume, marks = *marks, options](const core::WorkContext& work) {
-            return measure(volume, marks, options, work);
-        },
+        [engine = m_engine, volume = m_images->ct.volume, marks = *marks, landing = record().landing](
+            const core::WorkContext& work) { return measureWithLandings(engine, volume, marks, landing, work); },
         [this](core::Result<core::AppendageMeasurement> result) { measured(std::move(result)); });
 }
 
@@ -252,7 +273,7 @@ void Session::refreshLandings() {
     }
     std::vector<core::LandingZone> zones;
     for (const double depthMm : record().landing.depthsMm) {
-        auto zone = core::landingZoneAt(*volume(), *m_measurement, depthMm);
+        auto zone = m_engine.landingAt(*volume(), *m_measurement, depthMm);
         if (zone)
             zones.push_back(std::move(*zone));
         else
@@ -280,7 +301,9 @@ void Session::recordValues() {
 
 QString Session::phaseWords() const {
     const auto& series = m_images->index->series[m_images->series];
-    const QString what = series.description.empty() ? tr("the series") : QString::fromStdString(series.description);
+    const QString what = series.description.empty()
+                             ? tr("the series")
+                             : tr("“%1”").arg(QString::fromStdString(series.description));
     const QString phase = QString::fromStdString(m_images->ct.phaseLabel);
     return m_images->ct.phasePercent ? tr("%1, phase %2").arg(what, phase) : what;
 }

@@ -29,13 +29,18 @@ struct Message {
 class Session : public QObject {
     Q_OBJECT
 public:
-    /// The engine; replaced in tests.
-    using Measure = std::function<core::Result<core::AppendageMeasurement>(
-        const std::shared_ptr<const core::Volume>&, const core::AppendageMarks&, const core::AppendageOptions&,
-        const core::WorkContext&)>;
+    /// The measuring engine (core/anatomy/appendage.h); tests put another in its place.
+    struct Engine {
+        std::function<core::Result<core::AppendageMeasurement>(
+            const std::shared_ptr<const core::Volume>&, const core::AppendageMarks&, const core::AppendageOptions&,
+            const core::WorkContext&)>
+            measure;
+        std::function<core::Result<core::LandingZone>(const core::Volume&, const core::AppendageMeasurement&, double)>
+            landingAt;
+    };
 
     explicit Session(QObject* parent = nullptr);
-    void setMeasure(Measure measure) { m_measure = std::move(measure); }
+    void setEngine(Engine engine) { m_engine = std::move(engine); }
 
     CaseDocument& document() { return m_document; }
     const core::CaseRecord& record() const { return m_document.record(); }
@@ -101,7 +106,7 @@ private:
     std::optional<core::Error> m_failure;
     JobRunner m_load;
     JobRunner m_measureJob;
-    Measure m_measure;
+    Engine m_engine;
     Message m_message;
     QString m_folder;
 };

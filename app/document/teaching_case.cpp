@@ -1,14 +1,15 @@
 #include "app/document/teaching_case.h"
 
+#include <cmath>
 #include <fstream>
+#include <limits>
 #include <nlohmann/json.hpp>
-#include <sstream>
 
 namespace gauge::app {
 namespace {
 
 constexpr std::uintmax_t kMostBytes = 16u << 20; // far above what the generator writes
-constexpr std::string_view kOurFormat = "ostium-gauge/";
+constexpr std::string_view kOurFormat = "ostium-gauge/sample-answers/";
 
 using Json = nlohmann::json;
 
@@ -33,14 +34,31 @@ std::optional<core::PatientPoint> point(const Json& json) {
     return core::PatientPoint{{json[0].get<double>(), json[1].get<double>(), json[2].get<double>()}};
 }
 
-core::Result<std::optional<TeachingMarks>> marksOf(const Json& json, const std::filesystem::path& file) {
+/// The object of marks of the phase nearest to `percent`; null when the file lists none.
+Json nearestMarks(const Json& json, double percent) {
+    Json nearest = nullptr;
+    double distance = std::numeric_limits<double>::infinity();
+    for (const Json& phase : json.value("phases", Json::array())) {
+        if (!phase.is_object() || !phase.contains("marks_lps_mm") || !phase["marks_lps_mm"].is_object())
+            continue;
+        const auto at = phase.find("percent");
+        const double off = at != phase.end() && at->is_number() ? std::abs(at->get<double>() - percent) : 1e6;
+        if (off < distance) {
+            distance = off;
+            nearest = phase["marks_lps_mm"];
+        }
+    }
+    return nearest;
+}
+
+core::Result<std::optional<TeachingMarks>> marksOf(const Json& json, double percent, const std::filesystem::path& file) {
+    const Json given = nearestMarks(json, percent);
     TeachingMarks marks;
-    const auto found = json.find("marks");
     for (const core::MarkKind kind : core::kMarkKinds) {
         const std::string key(core::name(kind));
-        if (found == json.end() || !found->is_object() || !found->contains(key) || (*found)[key].is_null())
+        if (!given.is_object() || !given.contains(key) || given[key].is_null())
             continue;
-        const auto place = point((*found)[key]);
+        const auto place = point(given[key]);
         if (!place)
             return core::failure(core::ErrorCode::RecordUnreadable,
                                  "Cannot place the marks of the teaching case: in " + file.string() + " the mark \"" +
@@ -57,13 +75,14 @@ core::Result<std::optional<TeachingMarks>> marksOf(const Json& json, const std::
 
 } // namespace
 
-core::Result<std::optional<TeachingMarks>> findTeachingMarks(const std::filesystem::path& folder) {
+core::Result<std::optional<TeachingMarks>> findTeachingMarks(const std::filesystem::path& folder,
+                                                             double percent) {
     const std::filesystem::path whole = std::filesystem::absolute(folder).lexically_normal();
     const std::filesystem::path here = whole.filename().empty() ? whole.parent_path() : whole;
     for (const auto& place : {here, here.parent_path()}) {
         const auto file = place / "answers.json";
         if (const Json json = readOurs(file); !json.is_null())
-            return marksOf(json, file);
+            return marksOf(json, percent, file);
     }
     return std::optional<TeachingMarks>();
 }

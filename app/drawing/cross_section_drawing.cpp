@@ -1,5 +1,6 @@
 #include "app/drawing/cross_section_drawing.h"
 
+#include "app/drawing/depth_strip_drawing.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/format/quantity.h"
 
@@ -16,6 +17,26 @@ void drawKey(QPainter& painter, const QPointF& at, const QPen& pen, const QStrin
     drawHaloLine(painter, {at.x(), plate.center().y()}, {at.x() + kSamplePx, plate.center().y()}, pen);
 }
 
+void drawKeys(QPainter& painter, const QRectF& area, const core::SectionMetrics& m, const QPen& outline) {
+    constexpr double kStepPx = 23.0;
+    const QPointF key = area.topLeft() + QPointF(12, 18);
+    drawKey(painter, key, outline,
+            QStringLiteral("perimeter-derived ") + estimate(m.perimeterDerivedDiameterMm, Unit::Millimetre), area);
+    drawKey(painter, key + QPointF(0, kStepPx), penOf(StripCurve::Longest),
+            QStringLiteral("longest ") + estimate(m.longestDiameterMm, Unit::Millimetre), area);
+    drawKey(painter, key + QPointF(0, 2 * kStepPx), penOf(StripCurve::Shortest),
+            QStringLiteral("shortest ") + estimate(m.shortestDiameterMm, Unit::Millimetre), area);
+}
+
+/// The word of a diameter, beyond its right or lower end.
+void drawWord(QPainter& painter, const QRectF& area, const SectionMap& map, const Eigen::Vector2d& from,
+              const Eigen::Vector2d& to, StripCurve curve) {
+    const QPointF a = map.fromSection(from), b = map.fromSection(to);
+    const bool upright = std::abs(a.y() - b.y()) > std::abs(a.x() - b.x());
+    const QPointF end = upright ? (a.y() > b.y() ? a : b) : (a.x() > b.x() ? a : b);
+    drawLabel(painter, end, wordOf(curve), tone::text, upright ? LabelSide::Below : LabelSide::Right, area, 11);
+}
+
 } // namespace
 
 SectionMap crossSectionMap(const core::Section& section, const QRectF& area, double halfWidthMm) {
@@ -28,12 +49,12 @@ SectionMap crossSectionMap(const core::Section& section, const QRectF& area, dou
 }
 
 double fittingHalfWidthMm(const core::Section& section) {
-    constexpr double kSurroundings = 1.5, kLeastMm = 12.0;
+    constexpr double kSurroundings = 1.75, kLeastMm = 12.0;
     return std::max(kLeastMm, kSurroundings * 0.5 * section.metrics.longestDiameterMm.value);
 }
 
 void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section,
-                      Role role) {
+                      Role role, CrossSectionLabels labels) {
     painter.save();
     painter.setClipRect(area);
     QPainterPath contour;
@@ -45,21 +66,15 @@ void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& m
         outline.setStyle(Qt::SolidLine);
     drawHaloPath(painter, contour, outline);
 
-    const QPen solid(tone::text, 1.6, Qt::SolidLine);
-    QPen dashed(tone::text, 1.6, Qt::CustomDashLine);
-    dashed.setDashPattern({3.0, 3.0});
-    drawHaloLine(painter, map.fromSection(section.longestFrom), map.fromSection(section.longestTo), solid);
-    drawHaloLine(painter, map.fromSection(section.shortestFrom), map.fromSection(section.shortestTo), dashed);
+    drawHaloLine(painter, map.fromSection(section.longestFrom), map.fromSection(section.longestTo), penOf(StripCurve::Longest));
+    drawHaloLine(painter, map.fromSection(section.shortestFrom), map.fromSection(section.shortestTo), penOf(StripCurve::Shortest));
     drawOrientation(painter, area, map.frame);
-    constexpr double kKeyStepPx = 23.0;
-    const QPointF key = area.topLeft() + QPointF(12, 18);
-    const auto& m = section.metrics;
-    drawKey(painter, key, outline,
-            QStringLiteral("perimeter-derived ") + estimate(m.perimeterDerivedDiameterMm, Unit::Millimetre), area);
-    drawKey(painter, key + QPointF(0, kKeyStepPx), solid,
-            QStringLiteral("longest ") + estimate(m.longestDiameterMm, Unit::Millimetre), area);
-    drawKey(painter, key + QPointF(0, 2 * kKeyStepPx), dashed,
-            QStringLiteral("shortest ") + estimate(m.shortestDiameterMm, Unit::Millimetre), area);
+    if (labels == CrossSectionLabels::Key) {
+        drawKeys(painter, area, section.metrics, outline);
+    } else {
+        drawWord(painter, area, map, section.longestFrom, section.longestTo, StripCurve::Longest);
+        drawWord(painter, area, map, section.shortestFrom, section.shortestTo, StripCurve::Shortest);
+    }
     drawScaleBar(painter, area, map.pixelsPerMm);
     painter.restore();
 }

@@ -1,5 +1,5 @@
-// The cross-section at a depth, seen from the atrium: contour, longest and shortest diameter, and a
-// key in the corner that says what each line measures.
+// The cross-section at a depth, seen from the atrium: contour, longest and shortest diameter in the line
+// styles of the depth strip.
 #pragma once
 
 #include "app/drawing/grey_image.h"
@@ -16,8 +16,11 @@ SectionMap crossSectionMap(const core::Section& section, const QRectF& area, dou
 /// Half the side of a square that holds the section with some of its surroundings, mm.
 double fittingHalfWidthMm(const core::Section& section);
 
+/// Whether the lines carry their words, or a key in the corner says what each measures (where no values stand beside).
+enum class CrossSectionLabels { Words, Key };
+
 /// Lines and labels over the picture. `map.frame` must be the section's own frame.
 void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section,
-                      Role role);
+                      Role role, CrossSectionLabels labels);
 
 } // namespace gauge::app

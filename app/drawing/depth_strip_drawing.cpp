@@ -152,12 +152,12 @@ QPen penOf(StripCurve curve) {
     switch (curve) {
     case StripCurve::PerimeterDerived: return QPen(tone::text, 2.2);
     case StripCurve::Longest: {
-        QPen pen(tone::soft, 1.4);
+        QPen pen(tone::text, 1.5, Qt::CustomDashLine, Qt::FlatCap);
         pen.setDashPattern({6.0, 3.0});
         return pen;
     }
     case StripCurve::Shortest: {
-        QPen pen(tone::soft, 1.4);
+        QPen pen(tone::text, 1.5, Qt::CustomDashLine, Qt::FlatCap);
         pen.setDashPattern({1.5, 2.5});
         return pen;
     }

@@ -9,7 +9,7 @@
 
 namespace gauge::app {
 
-/// The three widths of the strip, told apart by line style and brightness.
+/// The three widths of the strip, told apart by line style.
 enum class StripCurve { PerimeterDerived, Longest, Shortest };
 
 QString wordOf(StripCurve curve);

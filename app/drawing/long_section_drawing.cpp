@@ -93,7 +93,8 @@ void drawPlane(QPainter& painter, const QRectF& area, const SectionMap& map, con
     if (label.isEmpty())
         return;
     const QPointF above = a.y() < b.y() ? a : b, below = a.y() < b.y() ? b : a;
-    drawLabel(painter, side == LabelSide::Above ? above : below, label, colourOf(role), side, area);
+    const QPointF anchor = side == LabelSide::Above ? above : below + QPointF(0, 8);
+    drawLabel(painter, anchor, label, colourOf(role), side, area);
 }
 
 void drawMarkOn(QPainter& painter, const SectionMap& map, const core::PatientPoint& p, Role role) {
@@ -144,7 +145,7 @@ void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& ma
     for (const auto* landing : scene.landings)
         drawPlane(painter, area, map, landing->section, Role::Landing,
                   wordOf(Role::Landing) + QLatin1Char(' ') + quantity(landing->depthMm, Unit::Millimetre),
-                  LabelSide::Below);
+                  LabelSide::Right); // clear of the ostium, which lies to its left
     const QPointF tip = map.fromPatient(core::axisPointAt(m, m.axis.lengthMm));
     drawMarker(painter, tip, Role::Tip);
     drawLabel(painter, tip, wordOf(Role::Tip), colourOf(Role::Tip), LabelSide::Right, area);

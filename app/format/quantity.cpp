@@ -40,6 +40,8 @@ QString uncertaintyNumber(double value, int digits) {
 
 QString withUnit(const QString& text, Unit unit) {
     const QString unitText = symbol(unit);
+    if (unit == Unit::Degree) // SI Brochure (9th ed.) 5.4.3: no space before the degree sign of a plane angle
+        return text + unitText;
     return unitText.isEmpty() ? text : text + kSpace + unitText;
 }
 

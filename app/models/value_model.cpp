@@ -45,8 +45,8 @@ const std::vector<ValueModel::Row>& ValueModel::rows() {
         {"Depth to the tip", nullptr, nullptr, mm, false, true},
         {"along the axis", "depth/along-axis", nullptr, mm, false, false, "From the ostium along the axis to the tip"},
         {"straight", "depth/from-ostium-plane", "landing-1/straight-depth", mm, false, false, "Ostium: greatest distance from the ostium plane. Landing zone: from its centre along the ostium's normal to the opposite wall"},
-        {"Appendage", nullptr, nullptr, mm, false, true},
-        {"volume beyond ostium", "volume", nullptr, Unit::Millilitre, true, false, "Blood volume beyond the ostium plane"},
+        {"Beyond the ostium", nullptr, nullptr, mm, false, true},
+        {"volume", "volume", nullptr, Unit::Millilitre, true, false, "Blood volume beyond the ostium plane"},
         {"turn of the axis", "turn/angle", nullptr, Unit::Degree, true, false, "Angle between the proximal and distal directions; 0 is straight"},
         {"turns at", "turn/at", nullptr, mm, true, false, "Distance of the sharpest place from the ostium along the axis"},
         {"Enhancement", nullptr, nullptr, mm, false, true},
@@ -147,7 +147,7 @@ QVariant ValueModel::headerData(int section, Qt::Orientation orientation, int ro
     const auto& depths = m_record.landing.depthsMm;
     if (m_preview.empty() && depths.empty())
         return QStringLiteral("Landing zone");
-    return QStringLiteral("Landing ") + quantity(m_preview.empty() ? depths.front() : m_previewDepthMm, Unit::Millimetre);
+    return QStringLiteral("Landing zone ") + quantity(m_preview.empty() ? depths.front() : m_previewDepthMm, Unit::Millimetre);
 }
 
 Qt::ItemFlags ValueModel::flags(const QModelIndex& index) const {

@@ -95,7 +95,8 @@ EvidencePanel::EvidencePanel(Session& session, QWidget* parent)
     layout->setSpacing(0);
     layout->addLayout(top);
     layout->addWidget(m_empty);
-    layout->addWidget(m_tree, 1);
+    layout->addWidget(m_tree, 100);
+    layout->addStretch(1); // keeps the sentence at the top while there is no tree
     layout->addWidget(m_skipped);
     connect(&session, &Session::imagesChanged, this, &EvidencePanel::refresh);
     refresh();

@@ -59,7 +59,7 @@ MarksPanel::MarksPanel(Session& session, ViewState& state, QWidget* parent)
         row.arm->setIconSize({20, 20});
         row.arm->setText(QStringLiteral("%1  %2").arg(keyOf(kind)).arg(wordOf(roleOf(kind))));
         row.arm->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-        row.arm->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        row.arm->setSizePolicy(QSizePolicy::MinimumExpanding, QSizePolicy::Fixed);
         row.arm->setObjectName("markButton");
         row.arm->setToolTip(tr("%1\nKey %2, then click on a scanner-axis section.").arg(purpose(kind)).arg(keyOf(kind)));
         row.state->setObjectName("soft");

@@ -13,6 +13,7 @@
 #include <QTableView>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace gauge::app {
 namespace {
@@ -32,7 +33,7 @@ public:
             painter->fillRect(option.rect, tone::raised);
         const QRect inner = option.rect.adjusted(index.column() == 0 ? 12 : 4, 0, index.column() == 0 ? 0 : -12, 0);
         const bool stale = index.data(ValueModel::IsStaleRole).toBool();
-        painter->setFont(heading ? labelFont(11, true) : labelFont(leading && index.column() > 0 ? 14 : 12, leading));
+        painter->setFont(heading ? labelFont(11, true) : labelFont(leading && index.column() > 0 ? 13 : 12, leading));
         painter->setPen(heading ? tone::faint : stale ? tone::faint : index.column() == 0 && !leading ? tone::soft : tone::text);
         const auto alignment = static_cast<Qt::Alignment>(index.data(Qt::TextAlignmentRole).toInt());
         painter->drawText(heading ? inner.adjusted(0, 6, 0, 0) : inner, static_cast<int>(alignment), index.data(Qt::DisplayRole).toString());
@@ -46,17 +47,24 @@ public:
     explicit ValueHeader(QWidget* parent) : QHeaderView(Qt::Horizontal, parent) {}
 
 protected:
-    QSize sizeHint() const override { return {QHeaderView::sizeHint().width(), 34}; }
+    QSize sizeHint() const override { return {QHeaderView::sizeHint().width(), 50}; }
     void paintSection(QPainter* painter, const QRect& rect, int section) const override {
         painter->fillRect(rect, tone::panel);
         if (section == ValueModel::Quantity)
             return;
         const Role role = section == ValueModel::OstiumColumn ? Role::Ostium : Role::Landing;
+        // "Landing zone" above, its depth below.
+        const QString text = model()->headerData(section, Qt::Horizontal).toString();
+        const auto digit = std::find_if(text.begin(), text.end(), [](QChar c) { return c.isDigit(); });
+        const auto split = static_cast<int>(digit - text.begin());
+        const QRect inner = rect.adjusted(0, 4, -12, -8);
         painter->setFont(labelFont(12, true));
         painter->setPen(colourOf(role));
-        painter->drawText(rect.adjusted(0, 0, -12, -4), Qt::AlignRight | Qt::AlignVCenter, model()->headerData(section, Qt::Horizontal).toString());
+        painter->drawText(inner, Qt::AlignRight | Qt::AlignTop, text.left(split).trimmed());
+        painter->setFont(labelFont(12));
+        painter->drawText(inner, Qt::AlignRight | Qt::AlignBottom, split < text.size() ? text.mid(split) : tr("depth 0"));
         painter->setPen(penOf(role, 2.0));
-        painter->drawLine(rect.left() + 14, rect.bottom() - 3, rect.right() - 12, rect.bottom() - 3);
+        painter->drawLine(rect.left() + 22, rect.bottom() - 3, rect.right() - 12, rect.bottom() - 3);
     }
 };
 
@@ -64,6 +72,7 @@ protected:
 
 ValuePanel::ValuePanel(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_model(this), m_table(new QTableView(this)), m_notices(new QLabel(this)) {
+    setAutoFillBackground(true);
     auto* heading = new QLabel(tr("Values"), this);
     heading->setObjectName("heading");
     auto* copy = new QToolButton(this);
@@ -86,8 +95,8 @@ ValuePanel::ValuePanel(Session& session, QWidget* parent)
     m_table->horizontalHeader()->setSectionResizeMode(ValueModel::Quantity, QHeaderView::Stretch);
     m_table->horizontalHeader()->setSectionResizeMode(ValueModel::OstiumColumn, QHeaderView::Fixed);
     m_table->horizontalHeader()->setSectionResizeMode(ValueModel::LandingColumn, QHeaderView::Fixed);
-    m_table->horizontalHeader()->resizeSection(ValueModel::OstiumColumn, 124);
-    m_table->horizontalHeader()->resizeSection(ValueModel::LandingColumn, 128);
+    m_table->horizontalHeader()->resizeSection(ValueModel::OstiumColumn, 134);
+    m_table->horizontalHeader()->resizeSection(ValueModel::LandingColumn, 134);
     for (int row = 0; row < m_model.rowCount(); ++row) {
         const QModelIndex index = m_model.index(row, 0);
         const bool isHeading = index.data(ValueModel::IsHeadingRole).toBool();

@@ -86,7 +86,7 @@ QImage sectionPicture(const core::Volume& volume, const core::Section& section, 
     const SectionMap map = crossSectionMap(section, canvas.area, fittingHalfWidthMm(section));
     QPainter painter(&canvas.image);
     painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}));
-    drawCrossSection(painter, canvas.area, map, section, role);
+    drawCrossSection(painter, canvas.area, map, section, role, CrossSectionLabels::Key);
     return canvas.image;
 }
 

@@ -69,7 +69,7 @@ QString LongSectionView::emptyText() const {
 }
 
 QString LongSectionView::title() const {
-    return tr("long section, turned %1\u00A0°").arg(QString::number(std::lround(m_state.turnDeg())).replace(QLatin1Char('-'), QChar(0x2212)));
+    return tr("long section, turned %1°").arg(QString::number(std::lround(m_state.turnDeg())).replace(QLatin1Char('-'), QChar(0x2212)));
 }
 
 void LongSectionView::pan(const QPointF& offset) {

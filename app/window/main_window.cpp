@@ -56,14 +56,13 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     m_values = new ValuePanel(m_session);
     QWidget* left = makeLeft();
     QWidget* centre = makeCentre();
-    left->setMinimumWidth(232);
-    m_values->setMinimumWidth(392);
+    m_values->setMinimumWidth(416);
     body->addWidget(left);
     body->addWidget(centre);
     body->addWidget(m_values);
     body->setStretchFactor(1, 1);
     body->setChildrenCollapsible(false);
-    body->setSizes({250, 800, 396});
+    body->setSizes({270, 754, 416});
 
     auto* whole = new QWidget(this);
     auto* layout = new QVBoxLayout(whole);
@@ -111,14 +110,14 @@ QWidget* MainWindow::makeCentreHeader() {
     layout->setSpacing(6);
     m_appendageButton = segment(tr("Appendage axis"), tr("Long section, cross-section and depth strip (key T changes)"), header);
     m_scannerButton = segment(tr("Scanner axes"), tr("Axial, coronal and sagittal sections, for marking (key T changes)"), header);
-    m_depthLabel = new QLabel(header);
-    m_depthLabel->setObjectName("soft");
     m_ostiumButton = segment(tr("Ostium"), tr("Cross-section at the ostium (key O)"), header);
     m_landingButton = segment(tr("Landing zone"), tr("Cross-section at the landing zone (key L)"), header);
     layout->addWidget(m_appendageButton);
     layout->addWidget(m_scannerButton);
     layout->addStretch(1);
-    layout->addWidget(m_depthLabel);
+    auto* which = m_whichLabel = new QLabel(tr("Cross-section at"), header);
+    which->setObjectName("soft");
+    layout->addWidget(which);
     layout->addWidget(m_ostiumButton);
     layout->addWidget(m_landingButton);
     connect(m_appendageButton, &QToolButton::clicked, this, [this] { m_state.setPage(ViewState::Page::Appendage); refreshHeader(); });
@@ -230,11 +229,10 @@ void MainWindow::refreshHeader() {
     m_scannerButton->setChecked(scanner);
     m_appendageButton->setChecked(!scanner);
     const auto shown = shownSection(m_session, m_state);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_ostiumButton, m_landingButton, m_depthLabel})
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_ostiumButton, m_landingButton, m_whichLabel})
         widget->setVisible(!scanner && shown);
     m_ostiumButton->setChecked(shown && shown->role == Role::Ostium);
     m_landingButton->setChecked(shown && shown->role == Role::Landing);
-    m_depthLabel->setText(shown ? tr("cross-section: %1").arg(shown->title) : QString());
 }
 
 void MainWindow::resetViews() {

@@ -66,7 +66,7 @@ private:
     QToolButton* m_scannerButton = nullptr;
     QToolButton* m_ostiumButton = nullptr;
     QToolButton* m_landingButton = nullptr;
-    QLabel* m_depthLabel = nullptr;
+    QLabel* m_whichLabel = nullptr;
     QStackedWidget* m_pages = nullptr;
     QWidget* m_startPage = nullptr;
     QWidget* m_appendagePage = nullptr;

@@ -7,6 +7,9 @@
 #include <QPalette>
 #include <QStyleFactory>
 
+// Resources of a static library must be asked for, and from the global namespace.
+static void initialiseResources() { Q_INIT_RESOURCE(ostium_gauge); }
+
 namespace gauge::app {
 namespace {
 
@@ -81,6 +84,7 @@ QTextBrowser { background: %2; border: none; }
 } // namespace
 
 void applyTheme(QApplication& application) {
+    initialiseResources();
     application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     application.setPalette(darkPalette());
     QFont font(QStringLiteral("DejaVu Sans"));

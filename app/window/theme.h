@@ -1,4 +1,4 @@
-// Dark theme of the whole program: palette, font and style sheet.
+// Dark theme of the whole program: palette, font and style sheet. Also makes icon and licences available.
 #pragma once
 
 class QApplication;

@@ -6,13 +6,9 @@
 #include <QApplication>
 #include <QIcon>
 
-// Resources of a static library must be asked for, and from the global namespace.
-static void initialiseResources() { Q_INIT_RESOURCE(ostium_gauge); }
-
 namespace gauge::app {
 
 int runWorkstation(int& argumentCount, char** arguments) {
-    initialiseResources();
     QApplication application(argumentCount, arguments);
     QApplication::setApplicationName(QStringLiteral("Ostium Gauge"));
     QApplication::setOrganizationName(QStringLiteral("ostium-gauge"));

@@ -30,7 +30,7 @@ TEST(EstimateText, RoundsByTheTable) {
         {10.47, 0.01, Unit::Millimetre, "10.5 ± 0.1 mm"},
         {430.4, 10.47, Unit::SquareMillimetre, "430 ± 11 mm²"},
         {6.449, 0.2, Unit::Millilitre, "6.4 ± 0.2 mL"},
-        {82.5, 3.0, Unit::Degree, "83 ± 3 °"},
+        {82.5, 3.0, Unit::Degree, "83 ± 3°"},
         {301.2, 12.0, Unit::Hounsfield, "301 ± 12 HU"},
         {0.254, 0.011, Unit::Index, "0.25 ± 0.02"},
         {-0.04, 0.3, Unit::Millimetre, "0.0 ± 0.3 mm"},

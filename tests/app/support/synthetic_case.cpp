@@ -1,5 +1,7 @@
 #include "tests/app/support/synthetic_case.h"
 
+#include "core/anatomy/appendage_trace.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -114,6 +116,11 @@ core::AppendageMeasurement syntheticMeasurement() {
     for (double s = -20; s <= 0; s += 0.5)
         m.axis.approach.push_back(axisPoint(s));
     m.axis.lengthMm = kSyntheticLengthMm;
+    std::vector<core::PatientPoint> whole(m.axis.approach);
+    whole.insert(whole.end(), m.axis.points.begin() + 1, m.axis.points.end());
+    core::BloodPool noPool{core::BoxField<float>(), core::BoxMask(), core::BoxField<float>(), {}, {}, 0.4, 0, 0, {}, false};
+    core::AppendageTrace trace{std::move(noPool), core::BoxMask(), core::Polyline::make(whole).value(), 20.0, {}, {}};
+    m.trace = std::make_shared<const core::AppendageTrace>(std::move(trace));
     for (double s = 0; s < kSyntheticLengthMm - 1.0; s += 0.5)
         m.profile.push_back({s, sectionAt(s)});
     m.landingZones.push_back({core::LandingKind::Axis, 10.0, sectionAt(10.0), about(24.3, 0.3, 0.9)});

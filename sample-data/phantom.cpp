@@ -71,7 +71,7 @@ Plan planFor(Shape shape, Random& random) {
         plan.bendTowardsDeg = 90.0 + random.uniform(-15.0, 15.0);
         plan.twistDeg = random.uniform(-6.0, 6.0);
         plan.tipShare = random.uniform(0.85, 1.0);
-        plan.length = plan.neck + plan.bendRadius * radians(plan.turnDeg) + random.uniform(9.0, 15.0);
+        plan.length = plan.neck + plan.bendRadius * radians(plan.turnDeg) + random.uniform(8.0, 12.0);
         break;
     case Shape::MultiLobed:
         oval(20.0, 28.0, 0.7, 0.9);

@@ -17,11 +17,13 @@ namespace {
 constexpr int kSlabSlices = 16;
 /// Cells to a block of the first level; blocks that hold one tissue are filled at once.
 constexpr int kBlockCells = 16;
+/// Ramp of a boundary where none is near.
+constexpr double kSharpMm = 1e-6;
 /// Where blood has a course of levels, blocks of this many cells get one level: below 0.5 mm, which the blur
 /// joins.
 constexpr int kLevelCells = 2;
-/// Finer cells are needed where the blur is narrow against the voxel.
-constexpr double kCoarseBlurInVoxels = 0.45;
+/// Widest cell against the blur's SD: a Gaussian put together from wider boxes shows their shape.
+constexpr double kWidestCellInSigmas = 0.85;
 
 /// How the scene maps onto fine cells along one axis of the grid.
 struct AxisPlan {
@@ -31,7 +33,7 @@ struct AxisPlan {
     int before, after; ///< cells needed before the first and after the last voxel's own cells
 
     AxisPlan(double spacing, double sigma) {
-        factor = sigma >= kCoarseBlurInVoxels * spacing ? 2 : 3;
+        factor = std::clamp(static_cast<int>(std::ceil(spacing / (kWidestCellInSigmas * sigma))), 2, 4);
         cellMm = spacing / factor;
         kernel = blurKernel(sigma, cellMm, factor);
         before = std::max(0, -kernel.first);
@@ -46,7 +48,6 @@ public:
     FineSlab(const SceneSampler& sampler, const Eigen::Affine3d& sceneFromCell, const Eigen::Vector3d& cellMm,
              const Eigen::Vector3i& size)
         : m_sampler(sampler), m_sceneFromCell(sceneFromCell), m_cellMm(cellMm), m_size(size),
-          m_ramp(std::cbrt(cellMm.prod())),
           m_values(static_cast<std::size_t>(size.x()) * static_cast<std::size_t>(size.y()) *
                    static_cast<std::size_t>(size.z())) {}
 
@@ -71,20 +72,48 @@ private:
         if ((first.array() >= m_size.array()).any()) return;
         const Eigen::Vector3d x = place(first, cells);
         m_sampler.evaluate(x, mask, sample);
-        if (cells == 1) {
-            at(first) = static_cast<float>(m_sampler.hu(x, sample, m_ramp));
-            return;
-        }
         const double radius = 0.5 * cells * m_cellMm.norm();
-        if (m_sampler.isUniform(sample, radius + 0.5 * m_ramp) &&
+        if (m_sampler.isUniform(sample, radius + 0.5 * m_cellMm.maxCoeff()) &&
             (cells <= kLevelCells || m_sampler.levelIsConstant(sample, radius))) {
-            paint(first, cells, static_cast<float>(m_sampler.hu(x, sample, m_ramp)));
+            paint(first, cells, static_cast<float>(m_sampler.hu(x, sample, kSharpMm)));
             return;
         }
         const SceneSampler::Mask kept = m_sampler.relevant(sample, mask, radius);
         const int half = cells / 2;
+        if (half == 1) {
+            resolve(first, kept, sample);
+            return;
+        }
         for (int c = 0; c < 8; ++c)
-            divide(first + half * Eigen::Vector3i(c & 1, c >> 1 & 1, c >> 2), half, kept, sample);
+            divide(first + half * corner(c), half, kept, sample);
+    }
+
+    static Eigen::Vector3i corner(int c) { return {c & 1, c >> 1 & 1, c >> 2}; }
+
+    /// Fills a block of 2 x 2 x 2 cells through which a boundary passes. The change of the nearest boundary's
+    /// function from cell to cell gives the width over which the boundary crosses one cell, whatever its
+    /// direction.
+    void resolve(const Eigen::Vector3i& first, SceneSampler::Mask mask, const SceneSampler::Sample& middle) {
+        const int boundary = m_sampler.nearestBoundary(middle);
+        std::array<double, 8> values{};
+        for (std::size_t c = 0; c < 8; ++c) {
+            m_corners[c] = middle;
+            m_sampler.evaluate(place(first + corner(static_cast<int>(c)), 1), mask, m_corners[c]);
+            values[c] = m_sampler.boundary(m_corners[c], boundary);
+        }
+        double squares = 0.0;
+        for (const std::size_t step : {1u, 2u, 4u}) {
+            double change = 0.0;
+            for (std::size_t c = 0; c < 8; ++c)
+                change += ((c & step) != 0 ? 0.25 : -0.25) * values[c];
+            squares += change * change;
+        }
+        const double ramp = std::max(std::sqrt(squares), 0.3 * m_cellMm.minCoeff());
+        for (std::size_t c = 0; c < 8; ++c) {
+            const Eigen::Vector3i cell = first + corner(static_cast<int>(c));
+            if ((cell.array() < m_size.array()).all())
+                at(cell) = static_cast<float>(m_sampler.hu(place(cell, 1), m_corners[c], ramp));
+        }
     }
 
     void paint(const Eigen::Vector3i& first, int cells, float value) {
@@ -105,7 +134,7 @@ private:
     Eigen::Affine3d m_sceneFromCell;
     Eigen::Vector3d m_cellMm;
     Eigen::Vector3i m_size;
-    double m_ramp;
+    std::array<SceneSampler::Sample, 8> m_corners{};
     std::vector<float> m_values;
 };
 

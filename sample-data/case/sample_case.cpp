@@ -12,6 +12,8 @@ namespace {
 
 using nlohmann::json;
 
+/// A section wider than this share of the mouth reaches into the atrium.
+constexpr double kWidestFlare = 1.25;
 constexpr std::string_view kFormat = "ostium-gauge/sample-case/1";
 
 double radians(double degrees) {
@@ -236,7 +238,8 @@ core::Result<SamplePhase> buildPhase(const json& given, const json& phaseGiven, 
     phase.marks.ridge = scene.patientFrom(ridge.inside);
     phase.marks.aorta = scene.patientFrom(vector(marks.at("aorta_from_centre")));
     const auto ostium = trueOstium(scene, phase.marks.circumflex, phase.marks.ridge);
-    if (!ostium)
+    if (!ostium ||
+        ostium->section.metrics.longestDiameterMm > kWidestFlare * 2.0 * scene.lobes.front().semiA(0.0))
         return core::failure(core::ErrorCode::InvalidArgument,
                              "Cannot build the sample case: at phase " + std::to_string(phase.percent) +
                                  " % the section through ridge and circumflex artery opens into the atrium.");

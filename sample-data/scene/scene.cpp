@@ -15,6 +15,8 @@ constexpr double kSteepnessNear = 1.45;
 constexpr double kNearMm = 1.5;
 /// …and farther away (in the middle of flat ellipsoids) at most this fast.
 constexpr double kSteepnessFar = 2.2;
+/// Soft tissue around bone, mm.
+constexpr double kBoneCoverMm = 6.0;
 /// Length over which a blood level passes from the atrium's to the vein's, mm.
 constexpr double kVeinMixingMm = 15.0;
 /// How close to a tube's lumen its own level holds, mm; falls to nothing over the same length again.
@@ -152,10 +154,42 @@ bool SceneSampler::isUniform(const Sample& s, double r) const {
     if (!m_scene.bones.empty()) {
         if (!clears(s.bone, r) || !clears(s.marrow, r)) return false;
         if (s.bone < 0.0) return true;
-        if (!clears(s.bone - 6.0, r)) return false;
+        if (!clears(s.bone - kBoneCoverMm, r)) return false;
     }
     if (!clears(s.mediastinum, r)) return false;
     return clears(s.chestInner, r) && clears(s.chestMuscle, r) && clears(s.chestOuter, r);
+}
+
+double SceneSampler::boundary(const Sample& s, int index) const {
+    switch (index) {
+    case 0:
+        return s.pool;
+    case 1:
+        return s.muscle;
+    case 2:
+        return s.mediastinum;
+    case 3:
+        return s.bone;
+    case 4:
+        return s.marrow;
+    case 5:
+        return s.bone - kBoneCoverMm;
+    case 6:
+        return s.chestInner;
+    case 7:
+        return s.chestMuscle;
+    case 8:
+        return s.chestOuter;
+    default:
+        return s.cavity[static_cast<std::size_t>(index - 9)];
+    }
+}
+
+int SceneSampler::nearestBoundary(const Sample& s) const {
+    int nearest = 0;
+    for (int i = 1; i < 9 + static_cast<int>(m_scene.cavities.size()); ++i)
+        if (std::abs(boundary(s, i)) < std::abs(boundary(s, nearest))) nearest = i;
+    return nearest;
 }
 
 bool SceneSampler::levelIsConstant(const Sample& s, double r) const {
@@ -190,7 +224,7 @@ double SceneSampler::hu(const Eigen::Vector3d& x, const Sample& s, double ramp) 
         value = mix(value, -1000.0, 1.0 - covered(s.chestOuter, ramp));
     }
     if (!m_scene.bones.empty()) {
-        value = mix(value, levels.softTissueHu, covered(s.bone - 6.0, ramp));
+        value = mix(value, levels.softTissueHu, covered(s.bone - kBoneCoverMm, ramp));
         value = mix(value, m_scene.bones.front().shellHu, covered(s.bone, ramp));
         value = mix(value, m_scene.bones.front().marrowHu, covered(s.marrow, ramp));
     }
@@ -237,7 +271,7 @@ Tissue Scene::tissueAt(const Eigen::Vector3d& x) const {
         if (s.cavity[i] < 0.0) return Tissue::CavityBlood;
     if (s.muscle < 0.0) return Tissue::Muscle;
     if (s.bone < 0.0) return Tissue::Bone;
-    if (s.bone < 6.0 || s.chestInner > 0.0) return Tissue::SoftTissue;
+    if (s.bone < kBoneCoverMm || s.chestInner > 0.0) return Tissue::SoftTissue;
     return s.mediastinum < 0.0 ? Tissue::Fat : Tissue::Lung;
 }
 

@@ -119,6 +119,9 @@ public:
     Mask relevant(const Sample& sample, Mask mask, double radiusMm) const;
     /// True when no boundary between unlike tissues lies within `radiusMm`.
     bool isUniform(const Sample& sample, double radiusMm) const;
+    /// Which boundary is nearest, as a number for `boundary`, and its defining function.
+    int nearestBoundary(const Sample& sample) const;
+    double boundary(const Sample& sample, int index) const;
     /// True when the level inside is the same within `radiusMm`; false near and in what has a course of
     /// levels.
     bool levelIsConstant(const Sample& sample, double radiusMm) const;

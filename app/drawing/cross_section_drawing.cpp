@@ -34,7 +34,10 @@ void drawWord(QPainter& painter, const QRectF& area, const SectionMap& map, cons
     const QPointF a = map.fromSection(from), b = map.fromSection(to);
     const bool upright = std::abs(a.y() - b.y()) > std::abs(a.x() - b.x());
     const QPointF end = upright ? (a.y() > b.y() ? a : b) : (a.x() > b.x() ? a : b);
-    drawLabel(painter, end, wordOf(curve), tone::text, upright ? LabelSide::Below : LabelSide::Right, area, 11);
+    constexpr double kLettersPx = 40.0; // the orientation letters keep the edge
+    const bool fits = end.x() + labelWidth(wordOf(curve), 11) + kLettersPx < area.right();
+    const LabelSide side = upright ? LabelSide::Below : fits ? LabelSide::Right : LabelSide::Above;
+    drawLabel(painter, end, wordOf(curve), tone::text, side, area, 11);
 }
 
 } // namespace
@@ -54,7 +57,7 @@ double fittingHalfWidthMm(const core::Section& section) {
 }
 
 void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section,
-                      Role role, CrossSectionLabels labels) {
+                      Role role, CrossSectionLabels labels, const QString& title) {
     painter.save();
     painter.setClipRect(area);
     QPainterPath contour;
@@ -68,7 +71,10 @@ void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& m
 
     drawHaloLine(painter, map.fromSection(section.longestFrom), map.fromSection(section.longestTo), penOf(StripCurve::Longest));
     drawHaloLine(painter, map.fromSection(section.shortestFrom), map.fromSection(section.shortestTo), penOf(StripCurve::Shortest));
-    drawOrientation(painter, area, map.frame);
+    QRectF titlePlate;
+    if (!title.isEmpty())
+        titlePlate = drawLabel(painter, area.topLeft() + QPointF(0, 16), title, colourOf(role), LabelSide::Right, area);
+    drawOrientation(painter, area, map.frame, titlePlate.right() - area.left());
     if (labels == CrossSectionLabels::Key) {
         drawKeys(painter, area, section.metrics, outline);
     } else {

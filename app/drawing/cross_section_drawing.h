@@ -19,8 +19,8 @@ double fittingHalfWidthMm(const core::Section& section);
 /// Whether the lines carry their words, or a key in the corner says what each measures (where no values stand beside).
 enum class CrossSectionLabels { Words, Key };
 
-/// Lines and labels over the picture. `map.frame` must be the section's own frame.
+/// Lines and labels over the picture, `title` in the corner. `map.frame` must be the section's own frame.
 void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section,
-                      Role role, CrossSectionLabels labels);
+                      Role role, CrossSectionLabels labels, const QString& title = {});
 
 } // namespace gauge::app

@@ -155,7 +155,7 @@ void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& ma
         if (scene.marks->ridge)
             drawMarkOn(painter, map, *scene.marks->ridge, Role::Ridge);
     }
-    drawOrientation(painter, area, map.frame);
+    drawOrientation(painter, area, map.frame, scene.titleEnd);
     drawScaleBar(painter, area, map.pixelsPerMm);
     painter.restore();
 }

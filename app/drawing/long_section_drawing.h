@@ -34,7 +34,7 @@ struct LongSectionScene {
     const core::AppendageMarks* marks = nullptr; ///< drawn when given
     std::vector<const core::LandingZone*> landings;
     std::optional<double> cursorMm; ///< depth of the shown cross-section, when neither ostium nor landing
-    double turnDeg = 0.0;
+    double titleEnd = 0.0; ///< right end of a title in the upper left corner, pixels
 };
 
 /// Lines and labels over the picture cut with `map` (whose frame is `longSectionFrame`).

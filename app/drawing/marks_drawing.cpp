@@ -41,11 +41,15 @@ QPainterPath markerShape(Role role, const QPointF& c, double r) {
 
 } // namespace
 
+double labelWidth(const QString& text, int pixelSize) {
+    return QFontMetricsF(labelFont(pixelSize)).horizontalAdvance(text) + 10;
+}
+
 QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour, LabelSide side,
                  const QRectF& bounds, int pixelSize) {
     const QFont font = labelFont(pixelSize);
     const QFontMetricsF metrics(font);
-    const QSizeF size(metrics.horizontalAdvance(text) + 10, metrics.height() + 4);
+    const QSizeF size(labelWidth(text, pixelSize), metrics.height() + 4);
     QRectF plate(plateCorner(anchor, size, side), size);
     plate.moveLeft(std::clamp(plate.left(), bounds.left() + 2, std::max(bounds.left() + 2, bounds.right() - 2 - size.width())));
     plate.moveTop(std::clamp(plate.top(), bounds.top() + 2, std::max(bounds.top() + 2, bounds.bottom() - 2 - size.height())));
@@ -99,21 +103,26 @@ void drawHaloPath(QPainter& painter, const QPainterPath& path, const QPen& pen) 
     painter.restore();
 }
 
-void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame) {
+void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame, double topFrom) {
     painter.save();
     const QFont font = labelFont(12, true);
     painter.setFont(font);
     const QRectF inner = area.adjusted(8, 6, -8, -6);
-    const auto text = [&](int flags, const QString& letters) {
+    const auto text = [&](int flags, const QString& letters, double from = 0.0) {
+        const QRectF box = inner.adjusted(from, 0, 0, 0);
         painter.setPen(QColor(0, 0, 0, 200));
-        painter.drawText(inner.translated(1, 1), flags, letters);
+        painter.drawText(box.translated(1, 1), flags, letters);
         painter.setPen(tone::soft);
-        painter.drawText(inner, flags, letters);
+        painter.drawText(box, flags, letters);
     };
     text(Qt::AlignRight | Qt::AlignVCenter, directionLetters(frame.u));
     text(Qt::AlignLeft | Qt::AlignVCenter, directionLetters(-frame.u));
     text(Qt::AlignHCenter | Qt::AlignBottom, directionLetters(frame.v));
-    text(Qt::AlignHCenter | Qt::AlignTop, directionLetters(-frame.v));
+    constexpr double kHalfLetters = 14.0;
+    if (topFrom + kHalfLetters < inner.center().x())
+        text(Qt::AlignHCenter | Qt::AlignTop, directionLetters(-frame.v));
+    else
+        text(Qt::AlignLeft | Qt::AlignTop, directionLetters(-frame.v), topFrom);
     painter.restore();
 }
 

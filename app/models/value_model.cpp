@@ -67,6 +67,13 @@ void ValueModel::setRecord(const core::CaseRecord& record) {
     emit headerDataChanged(Qt::Horizontal, 0, ColumnCount - 1);
 }
 
+void ValueModel::setStaleShown(bool shown) {
+    if (shown == m_staleShown)
+        return;
+    m_staleShown = shown;
+    emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+}
+
 void ValueModel::setPreview(const core::LandingZone* landing) {
     m_preview.clear();
     if (landing) {
@@ -95,7 +102,8 @@ ValueModel::Cell ValueModel::cell(int row, int column) const {
     const auto found = std::find_if(values.begin(), values.end(), [&](const auto& value) { return value.id == id; });
     if (found == values.end())
         return {};
-    return {*found, !previewed && core::isStale(m_record, *found)};
+    const bool stale = !previewed && core::isStale(m_record, *found);
+    return stale && !m_staleShown ? Cell{} : Cell{*found, stale};
 }
 
 QVariant ValueModel::data(const QModelIndex& index, int role) const {

@@ -26,6 +26,8 @@ public:
     explicit ValueModel(QObject* parent = nullptr);
 
     void setRecord(const core::CaseRecord& record);
+    /// Whether values whose input has changed are shown (greyed, while they are measured again) or left out.
+    void setStaleShown(bool shown);
     /// The landing plane being dragged; nothing when the drag has ended.
     void setPreview(const core::LandingZone* landing);
 
@@ -50,6 +52,7 @@ private:
     core::CaseRecord m_record;
     std::vector<core::RecordedValue> m_preview;
     double m_previewDepthMm = 0.0;
+    bool m_staleShown = true;
 };
 
 } // namespace gauge::app

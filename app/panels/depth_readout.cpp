@@ -60,7 +60,7 @@ void DepthReadout::paintEvent(QPaintEvent*) {
     if (!r)
         return;
     painter.setRenderHint(QPainter::Antialiasing);
-    constexpr int kLinePx = 24, kLeft = 16;
+    constexpr int kLinePx = 24, kLeft = 12, kSample = 22;
     int y = 12;
     painter.setFont(labelFont(12, true));
     painter.setPen(tone::text);
@@ -68,14 +68,14 @@ void DepthReadout::paintEvent(QPaintEvent*) {
     const auto line = [&](const QString& word, const QString& value) {
         painter.setFont(labelFont(12));
         painter.setPen(tone::soft);
-        painter.drawText(QRect(kLeft + 36, y, width() - 2 * kLeft, kLinePx), Qt::AlignVCenter, word);
+        painter.drawText(QRect(kLeft + kSample + 8, y, width() - 2 * kLeft, kLinePx), Qt::AlignVCenter, word);
         painter.setPen(tone::text);
         painter.drawText(QRect(kLeft, y, width() - 2 * kLeft, kLinePx), Qt::AlignVCenter | Qt::AlignRight, value);
     };
     y += kLinePx + 2;
     for (const StripCurve curve : kCurves) {
         painter.setPen(penOf(curve));
-        painter.drawLine(QPointF(kLeft, y + kLinePx / 2.0), QPointF(kLeft + 26, y + kLinePx / 2.0));
+        painter.drawLine(QPointF(kLeft, y + kLinePx / 2.0), QPointF(kLeft + kSample, y + kLinePx / 2.0));
         line(wordOf(curve), estimate(estimateOf(*r->section, curve), Unit::Millimetre));
         y += kLinePx;
     }

@@ -28,8 +28,9 @@ std::pair<QString, QColor> signOf(Kind kind) {
 
 MessageLine::MessageLine(Session& session, QWidget* parent)
     : QFrame(parent), m_session(session), m_sign(new QLabel(this)), m_text(new QLabel(this)),
-      m_progress(new QProgressBar(this)), m_cancel(new QToolButton(this)) {
+      m_work(new QLabel(this)), m_progress(new QProgressBar(this)), m_cancel(new QToolButton(this)) {
     setObjectName("messageLine");
+    m_work->setObjectName("soft");
     m_text->setObjectName("messageText");
     m_text->setWordWrap(true);
     m_text->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -46,6 +47,7 @@ MessageLine::MessageLine(Session& session, QWidget* parent)
     layout->setSpacing(10);
     layout->addWidget(m_sign);
     layout->addWidget(m_text, 1);
+    layout->addWidget(m_work);
     layout->addWidget(m_progress);
     layout->addWidget(m_cancel);
     setMinimumHeight(36);
@@ -76,6 +78,8 @@ void MessageLine::refresh() {
     const QString style = QStringLiteral("color: %1;").arg(colour.name());
     m_sign->setStyleSheet(style + QStringLiteral("font-weight: bold;"));
     m_text->setStyleSheet(message.kind == Kind::Error || message.kind == Kind::Warning ? style : QString());
+    m_work->setText(m_session.isLoading() ? tr("Loading") : tr("Measuring"));
+    m_work->setVisible(working);
     m_progress->setVisible(working);
     m_cancel->setVisible(working);
 }

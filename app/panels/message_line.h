@@ -24,6 +24,7 @@ private:
     Session& m_session;
     QLabel* m_sign;
     QLabel* m_text;
+    QLabel* m_work;
     QProgressBar* m_progress;
     QToolButton* m_cancel;
 };

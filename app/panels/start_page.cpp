@@ -20,6 +20,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     open->setObjectName("primary");
     open->setToolTip(tr("Ctrl+O"));
     open->setAutoDefault(true);
+    setFocusProxy(open);
     connect(open, &QPushButton::clicked, this, &StartPage::openRequested);
     auto* drop = new QLabel(tr("or drop the folder on this window. Then mark the atrium and the tip of the appendage with two clicks."), this);
     drop->setObjectName("soft");

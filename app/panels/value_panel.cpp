@@ -119,10 +119,11 @@ ValuePanel::ValuePanel(Session& session, QWidget* parent)
     auto* parts = new QSplitter(Qt::Vertical, this);
     parts->addWidget(m_table);
     parts->addWidget(scroll);
-    parts->setStretchFactor(0, 4);
+    // The table keeps the height of its rows; the notices take what is left.
+    parts->setStretchFactor(0, 0);
     parts->setStretchFactor(1, 1);
     parts->setChildrenCollapsible(false);
-    parts->setSizes({560, 150});
+    parts->setSizes({m_table->verticalHeader()->length() + 56, 150});
 
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -133,6 +134,7 @@ ValuePanel::ValuePanel(Session& session, QWidget* parent)
     connect(&session.document(), &CaseDocument::changed, this, &ValuePanel::refresh);
     connect(&session, &Session::measurementChanged, this, &ValuePanel::refresh);
     connect(&session, &Session::imagesChanged, this, &ValuePanel::refresh);
+    connect(&session, &Session::workChanged, this, &ValuePanel::refresh);
     connect(&session, &Session::landingChanged, this,
             [this] { m_model.setPreview(m_session.isPreviewing() ? m_session.landing() : nullptr); });
     refresh();
@@ -155,6 +157,7 @@ QStringList ValuePanel::notices() const {
 
 void ValuePanel::refresh() {
     m_model.setPreview(m_session.isPreviewing() ? m_session.landing() : nullptr);
+    m_model.setStaleShown(m_session.isMeasuring());
     m_model.setRecord(m_session.record());
     QString text;
     for (const QString& line : notices())

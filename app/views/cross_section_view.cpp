@@ -1,7 +1,6 @@
 #include "app/views/cross_section_view.h"
 
 #include "app/drawing/cross_section_drawing.h"
-#include "app/drawing/marks_drawing.h"
 #include "app/views/shown_section.h"
 
 #include <QKeyEvent>
@@ -34,8 +33,8 @@ void CrossSectionView::resetView() {
 
 void CrossSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     const auto shown = shownSection(m_session, m_state);
-    drawCrossSection(painter, area(), map, *shown->section, shown->role, CrossSectionLabels::Words);
-    drawLabel(painter, QPointF(0, 16), shown->title, colourOf(shown->role), LabelSide::Right, area());
+    drawCrossSection(painter, area(), map, *shown->section, shown->role, CrossSectionLabels::Words,
+                     shown->title);
 }
 
 QString CrossSectionView::emptyText() const {

@@ -39,6 +39,8 @@ const QImage& ImageView::picture(const SectionMap& map) {
     return m_picture;
 }
 
+double ImageView::titleEnd() const { return title().isEmpty() ? 0.0 : 7.0 + labelWidth(title()); }
+
 void ImageView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::TextAntialiasing);

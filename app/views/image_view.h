@@ -40,6 +40,8 @@ protected:
     virtual void leftReleased(const QPointF&) {}
 
     QRectF area() const { return QRectF(rect()); }
+    /// Right end of the title in its corner, pixels; 0 without one.
+    double titleEnd() const;
 
     void paintEvent(QPaintEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;

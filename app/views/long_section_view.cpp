@@ -55,7 +55,7 @@ void LongSectionView::drawOver(QPainter& painter, const SectionMap& map) {
         scene.landings.push_back(landing);
     if (m_state.depthKind() == ViewState::Depth::Free)
         scene.cursorMm = shownSection(m_session, m_state)->depthMm;
-    scene.turnDeg = m_state.turnDeg();
+    scene.titleEnd = titleEnd();
     drawLongSection(painter, area(), map, scene);
 }
 

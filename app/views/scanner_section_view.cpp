@@ -76,7 +76,7 @@ void ScannerSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     painter.drawLine(QPointF(cross.x() + kGap, cross.y()), QPointF(width(), cross.y()));
     painter.drawLine(QPointF(cross.x(), 0), QPointF(cross.x(), cross.y() - kGap));
     painter.drawLine(QPointF(cross.x(), cross.y() + kGap), QPointF(cross.x(), height()));
-    drawOrientation(painter, area(), map.frame);
+    drawOrientation(painter, area(), map.frame, titleEnd());
     drawScaleBar(painter, area(), map.pixelsPerMm);
     drawPlacedMarks(painter, area(), map, placedMarks(m_session.record()));
     if (m_pointer) {

@@ -145,7 +145,7 @@ QWidget* MainWindow::makeAppendagePage() {
     grid->setColumnStretch(1, 2);
     grid->setRowStretch(0, 5);
     grid->setRowStretch(1, 2);
-    readout->setMinimumSize(250, 160);
+    readout->setMinimumSize(272, 160);
     return page;
 }
 
@@ -219,6 +219,7 @@ void MainWindow::showPage() {
     m_header->setVisible(open);
     const bool scanner = m_state.page() == ViewState::Page::Scanner;
     m_pages->setCurrentWidget(!open ? m_startPage : scanner ? m_scannerPage : m_appendagePage);
+    (!open ? m_startPage : scanner ? static_cast<QWidget*>(m_scanner.front()) : m_longSection)->setFocus();
     if (!scanner)
         m_state.arm(std::nullopt);
     refreshHeader();

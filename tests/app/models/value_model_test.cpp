@@ -73,6 +73,8 @@ TEST(ValueModel, MarksValuesWhoseInputHasChanged) {
     ValueModel model;
     model.setRecord(record);
     EXPECT_TRUE(model.index(rowOf(model, "area"), ValueModel::OstiumColumn).data(ValueModel::IsStaleRole).toBool());
+    model.setStaleShown(false);
+    EXPECT_EQ(shown(model, "area", ValueModel::OstiumColumn), "–");
 }
 
 TEST(ValueModel, APreviewReplacesTheLandingColumnOnly) {

@@ -58,6 +58,11 @@ bool hasPositive(const Dataset& dataset, Tag tag) {
            std::all_of((*numbers)->begin(), (*numbers)->end(), [](double v) { return v > 0.0; });
 }
 
+bool isImageKind(std::string_view kind) {
+    return kind == "ct" || kind == "ct-enhanced" || kind == "ultrasound" || kind == "x-ray" ||
+           kind == "secondary-capture";
+}
+
 /// Geometry of every frame, up to the first that cannot be read.
 void takeSlices(const ScannedFile& scanned, FileFacts& facts) {
     for (int frame = 0; frame < scanned.format->frames; ++frame) {
@@ -112,6 +117,13 @@ core::Result<FileFacts> fileFacts(const ScannedFile& scanned) {
                                  (dataset.has(tags::SeriesInstanceUid) ? " is empty." : " is absent.") +
                                  " Nothing tells to which series the file belongs.",
                              {{"tag", describe(tags::SeriesInstanceUid)}, {"file", scanned.path.string()}});
+    if (isImageKind(facts.kind) && !scanned.pixels)
+        return core::failure(core::ErrorCode::AttributeMissing,
+                             describe(tags::PixelData) +
+                                 " is absent: the file is cut off, or holds no image.",
+                             {{"tag", describe(tags::PixelData)},
+                              {"file", scanned.path.string()},
+                              {"series", facts.seriesUid}});
     if (facts.kind == "ultrasound") facts.hasLengthScale = ultrasoundScale(dataset);
     if (facts.kind == "x-ray")
         facts.hasLengthScale =

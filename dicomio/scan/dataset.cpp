@@ -84,7 +84,7 @@ const BinaryKind* binaryKind(Tag tag, std::string_view vr) {
 
 tl::unexpected<core::Error> invalid(Tag tag, std::string_view value, const std::string& wanted) {
     return failure(ErrorCode::AttributeInvalid,
-                   describe(tag) + " holds \"" + shown(value) + "\" where " + wanted + " is needed.",
+                   describe(tag) + " holds \"" + shown(value) + "\"; needed: " + wanted + ".",
                    {{"tag", describe(tag)}, {"value", shown(value)}});
 }
 

@@ -187,7 +187,8 @@ core::Result<void> Walker::walkElement(const Header& header, Dataset* keep, cons
     }
     if (wanted && !isSequenceTag(header.tag) && !keep->has(header.tag))
         return keepValue(header, *keep, frame);
-    if (header.vr.empty() && header.length >= 8) return walkUnknownImplicit(header, frame);
+    if ((header.vr.empty() || header.vr == "UN") && header.length >= 8)
+        return walkUnknownImplicit(header, frame);
     return m_in.skip(header.length) ? core::Result<void>{}
                                     : core::Result<void>(endsInside(describe(header.tag)));
 }
@@ -250,8 +251,9 @@ core::Result<void> Walker::walkSequence(const Header& header, std::vector<Datase
     return {};
 }
 
-// An implicit file does not say which of its attributes are sequences. One that the readers do not know, and
-// whose value starts like one, is walked for its depth; bytes that merely look alike are no fault.
+// An implicit file does not say which of its attributes are sequences, nor does an attribute of unknown
+// representation (UN). One that the readers do not know, and whose value starts like a sequence, is walked
+// for its depth; bytes that merely look alike are no fault.
 core::Result<void> Walker::walkUnknownImplicit(const Header& header, const Frame& frame) {
     const std::uint64_t end = m_in.position() + header.length;
     std::array<std::byte, 4> first{};

@@ -82,16 +82,22 @@ void drawLegend(QPainter& painter, const QRectF& area) {
     const QFont font = labelFont(11);
     painter.setFont(font);
     const QFontMetricsF metrics(font);
+    double words = 0;
+    for (const StripCurve curve : kCurves)
+        words += metrics.horizontalAdvance(wordOf(curve));
+    // Samples and gaps give way first where the strip is narrow.
+    const double room = (area.width() - words - 20) / static_cast<double>(kCurves.size());
+    const double sample = std::clamp(0.5 * room, 12.0, 26.0), gap = std::clamp(0.3 * room, 6.0, 18.0);
     double x = area.right() - 10;
     for (auto it = kCurves.rbegin(); it != kCurves.rend(); ++it) {
         const QString word = wordOf(*it);
         x -= metrics.horizontalAdvance(word);
         painter.setPen(tone::soft);
         painter.drawText(QPointF(x, area.top() + 17), word);
-        x -= 32;
+        x -= sample + 5;
         painter.setPen(penOf(*it));
-        painter.drawLine(QPointF(x, area.top() + 13), QPointF(x + 26, area.top() + 13));
-        x -= 18;
+        painter.drawLine(QPointF(x, area.top() + 13), QPointF(x + sample, area.top() + 13));
+        x -= gap;
     }
 }
 
@@ -135,6 +141,38 @@ void drawHover(QPainter& painter, const WidthScale& widths, const DepthScale& de
     painter.setBrush(tone::text);
     for (const StripCurve curve : kCurves)
         painter.drawEllipse(QPointF(x, widths.yFromMm(estimateOf(at.section, curve).value)), 3, 3);
+}
+
+/// Ostium, tip, landing zones and the shown depth as upright lines.
+void drawPlaces(QPainter& painter, const QRectF& plot, const DepthScale& depth, const DepthStripScene& scene) {
+    drawUpright(painter, plot, depth.xFromMm(0), penOf(Role::Ostium, 2.0));
+    drawUpright(painter, plot, depth.xFromMm(scene.measurement->axis.lengthMm), penOf(Role::Tip, 2.0));
+    if (scene.cursorMm)
+        drawCursor(painter, plot, depth.xFromMm(*scene.cursorMm));
+    for (std::size_t i = 0; i < scene.landingsMm.size(); ++i) {
+        const double x = depth.xFromMm(scene.landingsMm[i]);
+        drawUpright(painter, plot, x, penOf(Role::Landing, 2.0));
+        if (i == 0)
+            drawGrip(painter, plot, x, scene.active);
+    }
+}
+
+/// Their words, over every line: ostium to the left of its line, the others where there is room.
+void drawPlaceWords(QPainter& painter, const QRectF& area, const QRectF& plot, const DepthScale& depth,
+                    const DepthStripScene& scene) {
+    constexpr double kRoomPx = 160.0;
+    const core::AppendageMeasurement& m = *scene.measurement;
+    const auto side = [&](double x) { return x + kRoomPx < area.right() ? LabelSide::Right : LabelSide::Left; };
+    drawLabel(painter, {depth.xFromMm(0), plot.top() + 12}, wordOf(Role::Ostium), colourOf(Role::Ostium), LabelSide::Left,
+              area);
+    const double tipX = depth.xFromMm(m.axis.lengthMm);
+    drawLabel(painter, {tipX, plot.top() + 12},
+              wordOf(Role::Tip) + QLatin1Char(' ') + estimate(m.depthAlongAxisMm, Unit::Millimetre), colourOf(Role::Tip),
+              side(tipX), area);
+    for (const double mm : scene.landingsMm)
+        drawLabel(painter, {depth.xFromMm(mm), plot.bottom() - 14},
+                  wordOf(Role::Landing) + QLatin1Char(' ') + quantity(mm, Unit::Millimetre), colourOf(Role::Landing),
+                  side(depth.xFromMm(mm)), area);
 }
 
 } // namespace
@@ -206,26 +244,8 @@ void drawDepthStrip(QPainter& painter, const QRectF& area, const DepthScale& dep
     drawTitle(painter, area);
     drawLegend(painter, area);
 
-    drawUpright(painter, plot, depth.xFromMm(0), penOf(Role::Ostium, 2.0));
-    drawLabel(painter, {depth.xFromMm(0), plot.top() + 12}, wordOf(Role::Ostium), colourOf(Role::Ostium), LabelSide::Left,
-              area);
-    const double tipX = depth.xFromMm(m.axis.lengthMm);
-    drawUpright(painter, plot, tipX, penOf(Role::Tip, 2.0));
-    const QString tipText = wordOf(Role::Tip) + QLatin1Char(' ') + estimate(m.depthAlongAxisMm, Unit::Millimetre);
-    const bool tipRight = tipX + 150 < area.right();
-    drawLabel(painter, {tipX, plot.top() + 12}, tipText, colourOf(Role::Tip), tipRight ? LabelSide::Right : LabelSide::Left,
-              area);
-    if (scene.cursorMm)
-        drawCursor(painter, plot, depth.xFromMm(*scene.cursorMm));
-    for (std::size_t i = 0; i < scene.landingsMm.size(); ++i) {
-        const double x = depth.xFromMm(scene.landingsMm[i]);
-        drawUpright(painter, plot, x, penOf(Role::Landing, 2.0));
-        if (i == 0)
-            drawGrip(painter, plot, x, scene.active);
-        drawLabel(painter, {x, plot.bottom() - 14},
-                  wordOf(Role::Landing) + QLatin1Char(' ') + quantity(scene.landingsMm[i], Unit::Millimetre),
-                  colourOf(Role::Landing), x + 160 < area.right() ? LabelSide::Right : LabelSide::Left, area);
-    }
+    drawPlaces(painter, plot, depth, scene);
+    drawPlaceWords(painter, area, plot, depth, scene);
     if (scene.hoverMm) {
         if (const auto* at = nearestProfile(m, *scene.hoverMm))
             drawHover(painter, widths, depth, *at);

@@ -19,31 +19,54 @@ bool isPadding(std::int32_t stored, std::uint16_t word, const std::optional<Padd
     return value >= padding->low && value <= padding->high;
 }
 
-/// Whole-number shift of stored values of type T (int16_t or uint16_t): 16-bit arithmetic only, so that the
-/// compiler can take many values at once.
-template <class T>
-std::size_t shift(std::span<std::int16_t> words, int unusedBits, int offset,
-                  const std::optional<Padding>& padding) {
-    constexpr int kMin = std::numeric_limits<T>::min(), kMax = std::numeric_limits<T>::max();
-    const T low = static_cast<T>(std::clamp(kLowest - offset, kMin, kMax));
-    const T high = static_cast<T>(std::clamp(kHighest - offset, kMin, kMax));
-    // An empty interval where there is no padding, or where it lies beyond what T can hold.
-    const bool pads = padding && padding->low <= kMax && padding->high >= kMin;
-    const T padLow = pads ? static_cast<T>(std::max(padding->low, kMin)) : T{1};
-    const T padHigh = pads ? static_cast<T>(std::min(padding->high, kMax)) : T{0};
+/// Stored values as int16 plus a whole number: 16-bit operations only, so that the compiler takes many at
+/// once.
+struct Shift {
+    std::uint16_t mask = 0; ///< of the stored bits
+    std::uint16_t flip = 0; ///< stored value = ((word & mask) ^ flip) - subtract, as int16
+    std::uint16_t subtract = 0;
+    int offset = 0; ///< added to get Hounsfield units
+    int bias = 0;   ///< what was taken from unsigned values so that they fit into int16; part of `offset`
+};
+
+Shift shiftOf(const PixelFormat& format, int intercept) {
+    const auto top = static_cast<std::uint16_t>(1u << (format.bitsStored - 1));
+    const auto mask = static_cast<std::uint16_t>((1u << format.bitsStored) - 1);
+    if (format.isSigned) return {mask, top, top, intercept, 0};
+    constexpr int kHalf = 32768;
+    if (format.bitsStored == 16) return {mask, top, 0, intercept + kHalf, kHalf};
+    return {mask, 0, 0, intercept, 0};
+}
+
+template <bool kPads>
+std::size_t shift(std::span<std::int16_t> words, const Shift& by, const std::optional<Padding>& padding) {
+    const auto low = static_cast<std::int16_t>(std::clamp(kLowest - by.offset, kLowest, kHighest));
+    const auto high = static_cast<std::int16_t>(std::clamp(kHighest - by.offset, kLowest, kHighest));
+    const auto offset = static_cast<std::uint16_t>(by.offset);
+    std::int16_t padLow = 1, padHigh = 0; // empty
+    if (kPads && padding->low - by.bias <= kHighest && padding->high - by.bias >= kLowest) {
+        padLow = static_cast<std::int16_t>(std::max(padding->low - by.bias, kLowest));
+        padHigh = static_cast<std::int16_t>(std::min(padding->high - by.bias, kHighest));
+    }
     std::size_t held = 0;
     constexpr std::size_t kBlock = 4096;
     for (std::size_t begin = 0; begin < words.size(); begin += kBlock) {
         std::int16_t* p = words.data() + begin;
         const std::size_t count = std::min(kBlock, words.size() - begin);
-        T outside = 0;
+        std::int16_t outside = 0;
         for (std::size_t i = 0; i < count; ++i) {
-            const T v =
-                static_cast<T>(static_cast<T>(static_cast<std::uint16_t>(p[i]) << unusedBits) >> unusedBits);
-            const T within = std::min(std::max(v, low), high);
-            const bool padded = v >= padLow && v <= padHigh;
-            outside = static_cast<T>(outside | (padded ? T{0} : static_cast<T>(v ^ within)));
-            p[i] = padded ? kPaddingHu : static_cast<std::int16_t>(within + offset);
+            const auto word = static_cast<std::uint16_t>(p[i]);
+            const auto v = static_cast<std::int16_t>(((word & by.mask) ^ by.flip) - by.subtract);
+            const std::int16_t within = std::min(std::max(v, low), high);
+            auto hu = static_cast<std::int16_t>(static_cast<std::uint16_t>(within) + offset);
+            auto beyond = static_cast<std::int16_t>(v ^ within);
+            if constexpr (kPads) {
+                const bool padded = (v >= padLow) & (v <= padHigh);
+                hu = padded ? kPaddingHu : hu;
+                beyond = padded ? std::int16_t{0} : beyond;
+            }
+            outside = static_cast<std::int16_t>(outside | beyond);
+            p[i] = hu;
         }
         if (outside != 0) // rare: held values are those at the ends
             held += static_cast<std::size_t>(
@@ -107,10 +130,8 @@ std::size_t toHounsfield(std::span<std::int16_t> words, const PixelFormat& forma
     const bool lowBits = format.highBit == format.bitsStored - 1;
     if (!whole || !lowBits || (padding && padding->wholeWord))
         return byTable(words, format, rescale, padding);
-    const int unused = 16 - format.bitsStored;
-    const int offset = static_cast<int>(rescale.intercept);
-    return format.isSigned ? shift<std::int16_t>(words, unused, offset, padding)
-                           : shift<std::uint16_t>(words, unused, offset, padding);
+    const Shift by = shiftOf(format, static_cast<int>(rescale.intercept));
+    return padding ? shift<true>(words, by, padding) : shift<false>(words, by, padding);
 }
 
 } // namespace gauge::dicomio

@@ -157,30 +157,54 @@ std::string between(const Stack& stack, std::size_t k) {
     return "between " + label(stack.at(k)) + " and " + label(stack.at(k + 1));
 }
 
+double smallestGap(const Stack& stack) {
+    double smallest = stack.gap(0);
+    for (std::size_t k = 1; k + 1 < stack.count(); ++k)
+        smallest = std::min(smallest, stack.gap(k));
+    return smallest;
+}
+
+double largestGap(const Stack& stack) {
+    double largest = stack.gap(0);
+    for (std::size_t k = 1; k + 1 < stack.count(); ++k)
+        largest = std::max(largest, stack.gap(k));
+    return largest;
+}
+
+/// True when a gap is two or more whole steps.
+bool isMultiple(double gap, double step) {
+    const double share = gap / step;
+    return std::round(share) >= 2.0 && std::abs(share - std::round(share)) <= kMissingFit;
+}
+
+tl::unexpected<core::Error> missing(const Stack& stack, std::size_t k, double step) {
+    const auto lost = static_cast<long>(std::round(stack.gap(k) / step)) - 1;
+    return refused(ErrorCode::SliceMissing,
+                   "by " + describe(tags::ImagePositionPatient) + " the gap " + between(stack, k) + " is " +
+                       mm(stack.gap(k)) + " where others are " + mm(step) + ": " + std::to_string(lost) +
+                       " slice(s) are missing there. Copy the series again.",
+                   tags::ImagePositionPatient, stack.at(k + 1));
+}
+
 /// Gaps that no resampling can honestly bridge.
 Result<void> checkGaps(const Stack& stack) {
-    const double median = medianGap(stack);
+    const double median = medianGap(stack), smallest = smallestGap(stack);
+    for (std::size_t k = 0; k + 1 < stack.count(); ++k)
+        if (isMultiple(stack.gap(k), median)) return missing(stack, k, median);
+    if (largestGap(stack) <= kLargestGap * smallest) return {};
+    bool steps = true; // every gap one or more whole steps of the smallest
+    std::size_t largest = 0;
     for (std::size_t k = 0; k + 1 < stack.count(); ++k) {
-        const double share = stack.gap(k) / median;
-        const double whole = std::round(share);
-        if (share > kLargestGap && std::abs(share - whole) <= kMissingFit)
-            return refused(ErrorCode::SliceMissing,
-                           "by " + describe(tags::ImagePositionPatient) + " the gap " + between(stack, k) +
-                               " is " + mm(stack.gap(k)) + " where the others are " + mm(median) + ": " +
-                               std::to_string(static_cast<long>(whole) - 1) +
-                               " slice(s) are missing. Copy the series again.",
-                           tags::ImagePositionPatient, stack.at(k + 1));
+        steps =
+            steps && (isMultiple(stack.gap(k), smallest) || stack.gap(k) <= (1.0 + kMissingFit) * smallest);
+        if (stack.gap(k) > stack.gap(largest)) largest = k;
     }
-    for (std::size_t k = 0; k + 1 < stack.count(); ++k) {
-        const double share = stack.gap(k) / median;
-        if (share > kLargestGap || share < kSmallestGap)
-            return refused(ErrorCode::SpacingUneven,
-                           "by " + describe(tags::ImagePositionPatient) + " the gap " + between(stack, k) +
-                               " is " + mm(stack.gap(k)) + " where the median is " + mm(median) +
-                               "; only gaps of half to one and a half times the median can be evened out.",
-                           tags::ImagePositionPatient, stack.at(k + 1));
-    }
-    return {};
+    if (steps) return missing(stack, largest, smallest);
+    return refused(ErrorCode::SpacingUneven,
+                   "by " + describe(tags::ImagePositionPatient) + " the slices are " + mm(smallest) + " to " +
+                       mm(largestGap(stack)) + " apart, most " + between(stack, largest) +
+                       "; gaps can be evened out only up to one and a half times the smallest.",
+                   tags::ImagePositionPatient, stack.at(largest + 1));
 }
 
 /// Every slice must lie on the line through the first and the last, apart from its place along the normal.
@@ -214,20 +238,6 @@ double largestDeviation(const Stack& stack) {
     for (std::size_t k = 0; k < stack.count(); ++k)
         largest =
             std::max(largest, std::abs(stack.place[k] - stack.place.front() - step * static_cast<double>(k)));
-    return largest;
-}
-
-double smallestGap(const Stack& stack) {
-    double smallest = stack.gap(0);
-    for (std::size_t k = 1; k + 1 < stack.count(); ++k)
-        smallest = std::min(smallest, stack.gap(k));
-    return smallest;
-}
-
-double largestGap(const Stack& stack) {
-    double largest = stack.gap(0);
-    for (std::size_t k = 1; k + 1 < stack.count(); ++k)
-        largest = std::max(largest, stack.gap(k));
     return largest;
 }
 

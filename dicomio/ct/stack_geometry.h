@@ -30,10 +30,9 @@ inline constexpr double kSamePlaceMm = 0.01;
 inline constexpr double kEvenMm = 0.025;
 /// Sideways deviation of a slice from the line through the first and the last, mm.
 inline constexpr double kSidewaysMm = 0.05;
-/// Gaps within these shares of the median gap are resampled; beyond, the stack is refused.
-inline constexpr double kSmallestGap = 0.5;
+/// Gaps up to this many times the smallest are resampled; beyond, the stack is refused.
 inline constexpr double kLargestGap = 1.5;
-/// A gap this near to a multiple of the median gap (as a share of it) means missing slices.
+/// Gaps this near to multiples of one spacing (as a share of it) mean missing slices.
 inline constexpr double kMissingFit = 0.1;
 /// Steepest shear that a gantry could have made, degrees.
 inline constexpr double kSteepestTiltDeg = 45.0;
@@ -52,8 +51,9 @@ struct StackGeometry {
 };
 
 /// @errors SliceMissing (fewer than two places, or a gap that is a multiple of the others), SliceDuplicate,
-/// SpacingUneven, SizesMixed, OrientationsMixed, SpacingInvalid, GeometryContradictory, AttributeInvalid. The
-/// message names the files, the tag and the finding.
+/// SpacingUneven (the largest gap more than 1.5 times the smallest), SizesMixed, OrientationsMixed,
+/// SpacingInvalid, GeometryContradictory, AttributeInvalid. The message names the files, the tag and the
+/// finding.
 core::Result<StackGeometry> proveStack(std::span<const SliceFacts> slices);
 
 } // namespace gauge::dicomio

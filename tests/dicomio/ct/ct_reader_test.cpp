@@ -130,7 +130,7 @@ TEST(ReadCtPhase, InterpolatesAnUnevenStackLinearly) {
     // Values follow the place exactly (10 HU per mm), so linear interpolation must give them back at every
     // place.
     auto slices = ctStack(12, 1.0);
-    const double places[] = {0, 1, 2.2, 3, 4, 5.3, 6, 7, 8, 9.2, 10, 11};
+    const double places[] = {0, 1, 2.1, 3, 4, 5.15, 6, 7, 8, 9.1, 10, 11};
     for (std::size_t k = 0; k < slices.size(); ++k) {
         slices[k].position = "0\\0\\" + ds(places[k]);
         slices[k].pixels.assign(20, static_cast<std::uint16_t>(1024 + std::lround(100 * places[k])));

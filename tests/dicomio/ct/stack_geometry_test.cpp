@@ -94,9 +94,9 @@ TEST(ProveStack, RefusesAMissingSliceByNameAndPlace) {
     const auto error = refusal(stack({0, 1, 2, 4, 5}));
     EXPECT_EQ(error.code, ErrorCode::SliceMissing);
     EXPECT_THAT(error.message, HasSubstr("(0020,0032) ImagePositionPatient"));
-    EXPECT_THAT(error.message, HasSubstr("between slice2.dcm and slice3.dcm is 2.000 mm where the others are "
+    EXPECT_THAT(error.message, HasSubstr("between slice2.dcm and slice3.dcm is 2.000 mm where others are "
                                          "1.000 mm: 1 slice(s) are missing"));
-    EXPECT_THAT(refusal(stack({0, 1, 4})).message, HasSubstr("2 slice(s) are missing"));
+    EXPECT_THAT(refusal(stack({0, 1, 4})).message, HasSubstr("2 slice(s) are missing there"));
 }
 
 TEST(ProveStack, RefusesARepeatedPlaceByBothFiles) {
@@ -122,9 +122,17 @@ TEST(ProveStack, EvensOutMildlyUnevenSpacingAndSaysSo) {
 TEST(ProveStack, RefusesWildlyUnevenSpacing) {
     const auto error = refusal(stack({0, 1, 2, 3.7, 4.7}));
     EXPECT_EQ(error.code, ErrorCode::SpacingUneven);
-    EXPECT_THAT(error.message,
-                HasSubstr("between slice2.dcm and slice3.dcm is 1.700 mm where the median is 1.000 mm"));
+    EXPECT_THAT(
+        error.message,
+        HasSubstr("the slices are 1.000 mm to 1.700 mm apart, most between slice2.dcm and slice3.dcm"));
     EXPECT_EQ(refusal(stack({0, 1, 1.3, 2.3, 3.3})).code, ErrorCode::SpacingUneven);
+}
+
+TEST(ProveStack, SeesMissingSlicesEvenWhereTheyAreTheMost) {
+    const auto error = refusal(stack({0, 1, 3, 5}));
+    EXPECT_EQ(error.code, ErrorCode::SliceMissing);
+    EXPECT_THAT(error.message,
+                HasSubstr("is 2.000 mm where others are 1.000 mm: 1 slice(s) are missing there"));
 }
 
 TEST(ProveStack, AcceptsRoundedPositionsAsEven) {

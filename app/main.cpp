@@ -34,9 +34,11 @@ int main(int argc, char** argv) {
         return static_cast<int>(gauge::app::runVerb(arguments, std::cout, std::cerr));
     for (const QString& argument : arguments)
         if (argument.startsWith(QStringLiteral("--")))
-            return wrongUsage("there is no option " + argument + ". `ostium-gauge --help` lists what there is.");
+            return wrongUsage("there is no option " + argument +
+                              ". `ostium-gauge --help` lists what there is.");
     if (!hasDisplay())
-        return wrongUsage("cannot open the workstation: there is no display here. `ostium-gauge measure FOLDER …` "
-                          "measures without one; `ostium-gauge --help` lists all verbs.");
+        return wrongUsage(
+            "cannot open the workstation: there is no display here. `ostium-gauge measure FOLDER …` "
+            "measures without one; `ostium-gauge --help` lists all verbs.");
     return gauge::app::runWorkstation(argc, argv);
 }

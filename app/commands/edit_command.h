@@ -1,5 +1,6 @@
-// The undoable form of an edit: redo applies it, undo applies its inverse, and both enter the journal. The commands
-// of the program derive from it: mark_commands.h, ostium_commands.h, landing_commands.h, images_commands.h.
+// The undoable form of an edit: redo applies it, undo applies its inverse, and both enter the journal. The
+// commands of the program derive from it: mark_commands.h, ostium_commands.h, landing_commands.h,
+// images_commands.h.
 #pragma once
 
 #include "core/record/edit.h"

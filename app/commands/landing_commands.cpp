@@ -7,8 +7,7 @@ namespace {
 
 core::SetLanding moving(const CaseDocument& document, double depthMm) {
     core::LandingPlanes landing = document.record().landing;
-    if (landing.depthsMm.empty())
-        landing.depthsMm.push_back(depthMm);
+    if (landing.depthsMm.empty()) landing.depthsMm.push_back(depthMm);
     landing.depthsMm.front() = depthMm;
     landing.revision = document.nextRevision();
     return {landing};
@@ -17,12 +16,12 @@ core::SetLanding moving(const CaseDocument& document, double depthMm) {
 } // namespace
 
 MoveLanding::MoveLanding(CaseDocument& document, double depthMm, int gesture)
-    : EditCommand(document, QStringLiteral("Move the landing zone"), moving(document, depthMm)), m_gesture(gesture) {}
+    : EditCommand(document, QStringLiteral("Move the landing zone"), moving(document, depthMm)),
+      m_gesture(gesture) {}
 
 bool MoveLanding::mergeWith(const QUndoCommand* other) {
     const auto* next = static_cast<const MoveLanding*>(other); // the same id()
-    if (next->m_gesture != m_gesture)
-        return false;
+    if (next->m_gesture != m_gesture) return false;
     replaceEdit(next->edit());
     return true;
 }

@@ -7,7 +7,8 @@ namespace gauge::app {
 namespace {
 
 QString verb(const CaseDocument& document, core::MarkKind kind) {
-    return document.record().marks.contains(kind) ? QStringLiteral("Move the mark: ") : QStringLiteral("Mark: ");
+    return document.record().marks.contains(kind) ? QStringLiteral("Move the mark: ")
+                                                  : QStringLiteral("Mark: ");
 }
 
 core::SetMark placing(const CaseDocument& document, core::MarkKind kind, const core::PatientPoint& point) {

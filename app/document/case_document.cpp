@@ -20,8 +20,7 @@ CaseDocument::Part partOf(const core::Edit& edit) {
 CaseDocument::CaseDocument(QObject* parent) : QObject(parent) {}
 
 bool CaseDocument::push(std::unique_ptr<EditCommand> command) {
-    if (core::changesNothing(m_record, command->edit()))
-        return false;
+    if (core::changesNothing(m_record, command->edit())) return false;
     m_undo.push(command.release()); // the stack owns it and calls redo()
     return true;
 }

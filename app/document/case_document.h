@@ -28,11 +28,12 @@ public:
     /// The revision that the next edit's content must carry.
     core::Revision nextRevision() const { return m_journal.nextSequence(); }
 
-    /// Does the command and keeps it for undo; a command that would change nothing is dropped. True when done.
+    /// Does the command and keeps it for undo; a command that would change nothing is dropped. True when
+    /// done.
     bool push(std::unique_ptr<EditCommand> command);
 
-    /// Applies and journals an edit, and returns its inverse. For commands, and for what is no decision of the person
-    /// (values, the images of a newly opened folder); everything else goes through `push`.
+    /// Applies and journals an edit, and returns its inverse. For commands, and for what is no decision of
+    /// the person (values, the images of a newly opened folder); everything else goes through `push`.
     core::Edit apply(const core::Edit& edit);
 
     /// Starts over with an empty record, journal and undo stack.

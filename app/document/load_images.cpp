@@ -15,14 +15,15 @@ core::WorkContext part(const core::WorkContext& work, double from, double to) {
 core::Result<LoadedImages> read(std::shared_ptr<const dicomio::SeriesIndex> index, std::size_t series,
                                 std::size_t phase, const core::WorkContext& work) {
     auto ct = dicomio::readCtPhase(index->series[series], phase, work);
-    if (!ct)
-        return tl::unexpected(ct.error());
+    if (!ct) return tl::unexpected(ct.error());
     return LoadedImages{std::move(index), series, phase, std::move(*ct)};
 }
 
 } // namespace
 
-core::ImagesUsed LoadedImages::used() const { return imagesUsed(*index, series, phase); }
+core::ImagesUsed LoadedImages::used() const {
+    return imagesUsed(*index, series, phase);
+}
 
 core::ImagesUsed imagesUsed(const dicomio::SeriesIndex& index, std::size_t series, std::size_t phase) {
     const dicomio::SeriesEntry& entry = index.series[series];
@@ -36,15 +37,12 @@ core::ImagesUsed imagesUsed(const dicomio::SeriesIndex& index, std::size_t serie
 
 core::Result<LoadedImages> loadFolder(const std::filesystem::path& folder, const core::WorkContext& work) {
     auto found = dicomio::indexFolder(folder, {}, part(work, 0.0, kIndexShare));
-    if (!found)
-        return tl::unexpected(found.error());
+    if (!found) return tl::unexpected(found.error());
     const auto index = std::make_shared<const dicomio::SeriesIndex>(std::move(*found));
     const auto series = dicomio::chooseCtSeries(*index, std::nullopt);
-    if (!series)
-        return tl::unexpected(series.error());
+    if (!series) return tl::unexpected(series.error());
     const auto phase = dicomio::choosePhase(**series, std::nullopt);
-    if (!phase)
-        return tl::unexpected(phase.error());
+    if (!phase) return tl::unexpected(phase.error());
     const auto at = static_cast<std::size_t>(*series - index->series.data());
     return read(index, at, *phase, part(work, kIndexShare, 1.0));
 }
@@ -60,8 +58,7 @@ core::Result<LoadedImages> loadPhase(std::shared_ptr<const dicomio::SeriesIndex>
 std::optional<std::pair<std::size_t, std::size_t>> find(const dicomio::SeriesIndex& index,
                                                         const core::ImagesUsed& images) {
     for (std::size_t s = 0; s < index.series.size(); ++s) {
-        if (index.series[s].seriesUid != images.seriesUid)
-            continue;
+        if (index.series[s].seriesUid != images.seriesUid) continue;
         const auto& phases = index.series[s].phases;
         for (std::size_t p = 0; p < phases.size(); ++p)
             if (phases[p].percent == images.phasePercent && phases[p].label == images.phaseLabel)

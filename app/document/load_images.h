@@ -20,7 +20,8 @@ struct LoadedImages {
 };
 
 /// Looks through the folder, chooses the series with most slices and the phase nearest 45 %, and loads it.
-/// Progress: looking through counts for the first fifth. @errors those of indexFolder, chooseCtSeries, readCtPhase.
+/// Progress: looking through counts for the first fifth. @errors those of indexFolder, chooseCtSeries,
+/// readCtPhase.
 core::Result<LoadedImages> loadFolder(const std::filesystem::path& folder, const core::WorkContext& work);
 
 /// Loads one phase of a series of the index. @errors those of readCtPhase; InvalidArgument beyond the lists.

@@ -19,20 +19,21 @@ using Kind = Message::Kind;
 constexpr double kLandingMarginMm = 0.5;
 constexpr double kUsualPhasePercent = 45.0;
 
-QString text(const core::Error& error) { return QString::fromStdString(error.message); }
+QString text(const core::Error& error) {
+    return QString::fromStdString(error.message);
+}
 
-/// Measures, then cuts the landing planes one by one: a depth beyond a short appendage must not spoil the rest.
-core::Result<core::AppendageMeasurement> measureWithLandings(const Session::Engine& engine,
-                                                             const std::shared_ptr<const core::Volume>& volume,
-                                                             const core::AppendageMarks& marks,
-                                                             const core::LandingPlanes& landing,
-                                                             const core::WorkContext& work) {
+/// Measures, then cuts the landing planes one by one: a depth beyond a short appendage must not spoil the
+/// rest.
+core::Result<core::AppendageMeasurement>
+measureWithLandings(const Session::Engine& engine, const std::shared_ptr<const core::Volume>& volume,
+                    const core::AppendageMarks& marks, const core::LandingPlanes& landing,
+                    const core::WorkContext& work) {
     core::AppendageOptions options;
     options.landingDepthsMm.clear();
     options.plugLandingMm = landing.plugMm;
     auto measurement = engine.measure(volume, marks, options, work);
-    if (!measurement)
-        return measurement;
+    if (!measurement) return measurement;
     std::vector<core::LandingZone> zones;
     for (const double depthMm : landing.depthsMm) {
         if (auto zone = engine.landingAt(*volume, *measurement, depthMm))
@@ -65,8 +66,9 @@ void Session::openFolder(const QString& folder) {
     m_folder = QDir::toNativeSeparators(QDir(folder).absolutePath());
     say(Kind::Working, tr("Looking through %1 …").arg(m_folder));
     const std::filesystem::path path = m_folder.toStdString();
-    m_load.start<LoadedImages>([path](const core::WorkContext& work) { return loadFolder(path, work); },
-                               [this](core::Result<LoadedImages> images) { loaded(std::move(images), true); });
+    m_load.start<LoadedImages>(
+        [path](const core::WorkContext& work) { return loadFolder(path, work); },
+        [this](core::Result<LoadedImages> images) { loaded(std::move(images), true); });
 }
 
 void Session::loaded(core::Result<LoadedImages> images, bool asNewCase) {
@@ -100,42 +102,44 @@ void Session::open(LoadedImages images) {
     m_images = std::move(images);
     m_document.clear();
     setFirstImages(m_document, m_images->used());
-    say(Kind::Information, tr("Loaded %1. Mark the atrium and the tip of the appendage: then it is measured.").arg(phaseWords()));
+    say(Kind::Information, tr("Loaded %1. Mark the atrium and the tip of the appendage: then it is measured.")
+                               .arg(phaseWords()));
     emit imagesChanged();
     emit measurementChanged();
 }
 
 void Session::placeTeachingMarks() {
-    const auto marks = findTeachingMarks(m_folder.toStdString(), m_images->ct.phasePercent.value_or(kUsualPhasePercent));
+    const auto marks =
+        findTeachingMarks(m_folder.toStdString(), m_images->ct.phasePercent.value_or(kUsualPhasePercent));
     if (!marks) {
         say(Kind::Warning, text(marks.error()));
         return;
     }
-    if (!*marks)
-        return;
+    if (!*marks) return;
     m_document.undoStack().beginMacro(tr("Place the marks of the teaching case"));
     for (const auto& [kind, point] : (*marks)->points)
         m_document.push(std::make_unique<PlaceMark>(m_document, kind, point));
     m_document.undoStack().endMacro();
-    say(Kind::Information, tr("This is the invented teaching case: its marks were placed for you. Undo takes them back, "
-                              "so that you can mark it yourself."));
+    say(Kind::Information,
+        tr("This is the invented teaching case: its marks were placed for you. Undo takes them back, "
+           "so that you can mark it yourself."));
 }
 
 void Session::chooseImages(std::size_t series, std::size_t phase) {
-    if (!m_images || series >= m_images->index->series.size() || phase >= m_images->index->series[series].phases.size())
+    if (!m_images || series >= m_images->index->series.size() ||
+        phase >= m_images->index->series[series].phases.size())
         return;
     const core::ImagesUsed images = imagesUsed(*m_images->index, series, phase);
-    const bool sameFrame = record().images && images.frameOfReferenceUid == record().images->frameOfReferenceUid;
+    const bool sameFrame =
+        record().images && images.frameOfReferenceUid == record().images->frameOfReferenceUid;
     if (sameFrame) {
         m_document.push(std::make_unique<ChooseImages>(m_document, images));
         return;
     }
     m_document.undoStack().beginMacro(tr("Choose another series"));
-    if (record().ostium)
-        m_document.push(std::make_unique<ReleaseOstium>(m_document));
+    if (record().ostium) m_document.push(std::make_unique<ReleaseOstium>(m_document));
     for (const core::MarkKind kind : core::kMarkKinds)
-        if (record().marks.contains(kind))
-            m_document.push(std::make_unique<RemoveMark>(m_document, kind));
+        if (record().marks.contains(kind)) m_document.push(std::make_unique<RemoveMark>(m_document, kind));
     m_document.push(std::make_unique<ChooseImages>(m_document, images));
     m_document.undoStack().endMacro();
 }
@@ -149,16 +153,20 @@ void Session::placeMark(core::MarkKind kind, const core::PatientPoint& point) {
     m_document.push(std::make_unique<PlaceMark>(m_document, kind, point));
 }
 
-void Session::removeMark(core::MarkKind kind) { m_document.push(std::make_unique<RemoveMark>(m_document, kind)); }
-
-void Session::confirmOstium() {
-    if (!m_measurement)
-        return;
-    const core::Section& section = m_measurement->ostium.section;
-    m_document.push(std::make_unique<ConfirmOstium>(m_document, core::Plane{section.center, section.frame.normal}));
+void Session::removeMark(core::MarkKind kind) {
+    m_document.push(std::make_unique<RemoveMark>(m_document, kind));
 }
 
-void Session::releaseOstium() { m_document.push(std::make_unique<ReleaseOstium>(m_document)); }
+void Session::confirmOstium() {
+    if (!m_measurement) return;
+    const core::Section& section = m_measurement->ostium.section;
+    m_document.push(
+        std::make_unique<ConfirmOstium>(m_document, core::Plane{section.center, section.frame.normal}));
+}
+
+void Session::releaseOstium() {
+    m_document.push(std::make_unique<ReleaseOstium>(m_document));
+}
 
 double Session::heldLandingDepth(double depthMm) const {
     const double most = (m_measurement ? m_measurement->axis.lengthMm : 0.0) - kLandingMarginMm;
@@ -166,8 +174,7 @@ double Session::heldLandingDepth(double depthMm) const {
 }
 
 void Session::previewLanding(double depthMm) {
-    if (!m_measurement || !volume())
-        return;
+    if (!m_measurement || !volume()) return;
     auto zone = m_engine.landingAt(*volume(), *m_measurement, heldLandingDepth(depthMm));
     if (!zone) {
         say(Kind::Warning, text(zone.error()));
@@ -180,17 +187,15 @@ void Session::previewLanding(double depthMm) {
 void Session::moveLanding(double depthMm, int gesture) {
     const bool wasPreviewing = m_preview.has_value();
     m_preview.reset();
-    const bool pushed = m_measurement && m_document.push(std::make_unique<MoveLanding>(
-                                             m_document, heldLandingDepth(depthMm), gesture));
-    if (wasPreviewing && !pushed)
-        emit landingChanged();
+    const bool pushed =
+        m_measurement &&
+        m_document.push(std::make_unique<MoveLanding>(m_document, heldLandingDepth(depthMm), gesture));
+    if (wasPreviewing && !pushed) emit landingChanged();
 }
 
 const core::LandingZone* Session::landing() const {
-    if (m_preview)
-        return &*m_preview;
-    if (!m_measurement)
-        return nullptr;
+    if (m_preview) return &*m_preview;
+    if (!m_measurement) return nullptr;
     const auto& zones = m_measurement->landingZones;
     const auto first = std::find_if(zones.begin(), zones.end(),
                                     [](const auto& zone) { return zone.kind == core::LandingKind::Axis; });
@@ -200,26 +205,32 @@ const core::LandingZone* Session::landing() const {
 void Session::onChanged(CaseDocument::Part part) {
     using Part = CaseDocument::Part;
     switch (part) {
-    case Part::Images: reloadIfImagesDiffer(); break;
+    case Part::Images:
+        reloadIfImagesDiffer();
+        break;
     case Part::Marks:
-    case Part::Ostium: measure(); break;
-    case Part::Landing: refreshLandings(); break;
+    case Part::Ostium:
+        measure();
+        break;
+    case Part::Landing:
+        refreshLandings();
+        break;
     case Part::Values:
-    case Part::Everything: break;
+    case Part::Everything:
+        break;
     }
 }
 
 /// False after a phase that the record names could not be loaded: nothing may be measured on another one.
 bool Session::imagesAreThoseOfTheRecord() const {
-    return record().images && find(*m_images->index, *record().images) == std::pair(m_images->series, m_images->phase);
+    return record().images &&
+           find(*m_images->index, *record().images) == std::pair(m_images->series, m_images->phase);
 }
 
 void Session::reloadIfImagesDiffer() {
-    if (!m_images || !record().images)
-        return;
+    if (!m_images || !record().images) return;
     const auto place = find(*m_images->index, *record().images);
-    if (!place || *place == std::pair(m_images->series, m_images->phase))
-        return;
+    if (!place || *place == std::pair(m_images->series, m_images->phase)) return;
     say(Kind::Working, tr("Loading %1 …").arg(QString::fromStdString(record().images->phaseLabel)));
     m_measureJob.drop();
     m_load.start<LoadedImages>(
@@ -230,8 +241,7 @@ void Session::reloadIfImagesDiffer() {
 }
 
 void Session::measure() {
-    if (!m_images || m_load.isRunning() || !imagesAreThoseOfTheRecord())
-        return;
+    if (!m_images || m_load.isRunning() || !imagesAreThoseOfTheRecord()) return;
     const auto marks = appendageMarks(record());
     if (!marks) {
         m_measureJob.drop();
@@ -241,8 +251,10 @@ void Session::measure() {
         return;
     }
     m_measureJob.start<core::AppendageMeasurement>(
-        [engine = m_engine, volume = m_images->ct.volume, marks = *marks, landing = record().landing](
-            const core::WorkContext& work) { return measureWithLandings(engine, volume, marks, landing, work); },
+        [engine = m_engine, volume = m_images->ct.volume, marks = *marks,
+         landing = record().landing](const core::WorkContext& work) {
+            return measureWithLandings(engine, volume, marks, landing, work);
+        },
         [this](core::Result<core::AppendageMeasurement> result) { measured(std::move(result)); });
 }
 
@@ -259,13 +271,13 @@ void Session::measured(core::Result<core::AppendageMeasurement> result) {
     }
     m_failure.reset();
     m_measurement = std::move(*result);
-    if (m_message.kind == Kind::Error || m_message.kind == Kind::Working)
-        say(Kind::Nothing, {});
+    if (m_message.kind == Kind::Error || m_message.kind == Kind::Working) say(Kind::Nothing, {});
     emit measurementChanged();
     recordValues();
 }
 
-/// After an edit of the landing planes alone: those of the axis are cut anew, the rest of the measurement stands.
+/// After an edit of the landing planes alone: those of the axis are cut anew, the rest of the measurement
+/// stands.
 void Session::refreshLandings() {
     if (!m_measurement || !volume() || m_measureJob.isRunning()) {
         measure();
@@ -280,8 +292,7 @@ void Session::refreshLandings() {
             say(Kind::Warning, text(zone.error()));
     }
     for (auto& zone : m_measurement->landingZones)
-        if (zone.kind == core::LandingKind::Plug)
-            zones.push_back(zone);
+        if (zone.kind == core::LandingKind::Plug) zones.push_back(zone);
     m_measurement->landingZones = std::move(zones);
     emit landingChanged();
     recordValues();

@@ -1,5 +1,5 @@
-// What is open: the case, the images that it is measured on, and the measurement that follows. Loads and measures in
-// the background whenever the record says so: views only read this and push commands.
+// What is open: the case, the images that it is measured on, and the measurement that follows. Loads and
+// measures in the background whenever the record says so: views only read this and push commands.
 //
 //   openFolder -> images -> record -> (atrium and tip marked) -> measurement -> values in the record
 #pragma once
@@ -32,10 +32,11 @@ public:
     /// The measuring engine (core/anatomy/appendage.h); tests put another in its place.
     struct Engine {
         std::function<core::Result<core::AppendageMeasurement>(
-            const std::shared_ptr<const core::Volume>&, const core::AppendageMarks&, const core::AppendageOptions&,
-            const core::WorkContext&)>
+            const std::shared_ptr<const core::Volume>&, const core::AppendageMarks&,
+            const core::AppendageOptions&, const core::WorkContext&)>
             measure;
-        std::function<core::Result<core::LandingZone>(const core::Volume&, const core::AppendageMeasurement&, double)>
+        std::function<core::Result<core::LandingZone>(const core::Volume&, const core::AppendageMeasurement&,
+                                                      double)>
             landingAt;
     };
 
@@ -49,7 +50,8 @@ public:
     void openFolder(const QString& folder);
     /// The same from images that are already loaded.
     void open(LoadedImages images);
-    /// Measures another phase; undoable. Marks are kept within one frame of reference and removed with another.
+    /// Measures another phase; undoable. Marks are kept within one frame of reference and removed with
+    /// another.
     void chooseImages(std::size_t series, std::size_t phase);
     void cancel();
 
@@ -67,8 +69,11 @@ public:
 
     const LoadedImages* images() const { return m_images ? &*m_images : nullptr; }
     const core::Volume* volume() const { return m_images ? m_images->ct.volume.get() : nullptr; }
-    const core::AppendageMeasurement* measurement() const { return m_measurement ? &*m_measurement : nullptr; }
-    /// The landing plane to show: the dragged one while dragging, else the record's first. Null when there is none.
+    const core::AppendageMeasurement* measurement() const {
+        return m_measurement ? &*m_measurement : nullptr;
+    }
+    /// The landing plane to show: the dragged one while dragging, else the record's first. Null when there is
+    /// none.
     const core::LandingZone* landing() const;
     bool isPreviewing() const { return m_preview.has_value(); }
     /// Why there is no measurement; nothing while there is one or one is being made.

@@ -13,7 +13,8 @@ namespace {
 /// One line of the key: a sample of the line style, and what it measures.
 void drawKey(QPainter& painter, const QPointF& at, const QPen& pen, const QString& text, const QRectF& area) {
     constexpr double kSamplePx = 24.0;
-    const QRectF plate = drawLabel(painter, at + QPointF(kSamplePx, 0), text, tone::text, LabelSide::Right, area);
+    const QRectF plate =
+        drawLabel(painter, at + QPointF(kSamplePx, 0), text, tone::text, LabelSide::Right, area);
     drawHaloLine(painter, {at.x(), plate.center().y()}, {at.x() + kSamplePx, plate.center().y()}, pen);
 }
 
@@ -21,7 +22,8 @@ void drawKeys(QPainter& painter, const QRectF& area, const core::SectionMetrics&
     constexpr double kStepPx = 23.0;
     const QPointF key = area.topLeft() + QPointF(12, 18);
     drawKey(painter, key, outline,
-            QStringLiteral("perimeter-derived ") + estimate(m.perimeterDerivedDiameterMm, Unit::Millimetre), area);
+            QStringLiteral("perimeter-derived ") + estimate(m.perimeterDerivedDiameterMm, Unit::Millimetre),
+            area);
     drawKey(painter, key + QPointF(0, kStepPx), penOf(StripCurve::Longest),
             QStringLiteral("longest ") + estimate(m.longestDiameterMm, Unit::Millimetre), area);
     drawKey(painter, key + QPointF(0, 2 * kStepPx), penOf(StripCurve::Shortest),
@@ -56,24 +58,28 @@ double fittingHalfWidthMm(const core::Section& section) {
     return std::max(kLeastMm, kSurroundings * 0.5 * section.metrics.longestDiameterMm.value);
 }
 
-void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section,
-                      Role role, CrossSectionLabels labels, const QString& title) {
+void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map,
+                      const core::Section& section, Role role, CrossSectionLabels labels,
+                      const QString& title) {
     painter.save();
     painter.setClipRect(area);
     QPainterPath contour;
     for (const auto& point : section.contour)
-        contour.elementCount() ? contour.lineTo(map.fromSection(point)) : contour.moveTo(map.fromSection(point));
+        contour.elementCount() ? contour.lineTo(map.fromSection(point))
+                               : contour.moveTo(map.fromSection(point));
     contour.closeSubpath();
     QPen outline = penOf(role, 2.0);
-    if (role == Role::Section)
-        outline.setStyle(Qt::SolidLine);
+    if (role == Role::Section) outline.setStyle(Qt::SolidLine);
     drawHaloPath(painter, contour, outline);
 
-    drawHaloLine(painter, map.fromSection(section.longestFrom), map.fromSection(section.longestTo), penOf(StripCurve::Longest));
-    drawHaloLine(painter, map.fromSection(section.shortestFrom), map.fromSection(section.shortestTo), penOf(StripCurve::Shortest));
+    drawHaloLine(painter, map.fromSection(section.longestFrom), map.fromSection(section.longestTo),
+                 penOf(StripCurve::Longest));
+    drawHaloLine(painter, map.fromSection(section.shortestFrom), map.fromSection(section.shortestTo),
+                 penOf(StripCurve::Shortest));
     QRectF titlePlate;
     if (!title.isEmpty())
-        titlePlate = drawLabel(painter, area.topLeft() + QPointF(0, 16), title, colourOf(role), LabelSide::Right, area);
+        titlePlate = drawLabel(painter, area.topLeft() + QPointF(0, 16), title, colourOf(role),
+                               LabelSide::Right, area);
     drawOrientation(painter, area, map.frame, titlePlate.right() - area.left());
     if (labels == CrossSectionLabels::Key) {
         drawKeys(painter, area, section.metrics, outline);

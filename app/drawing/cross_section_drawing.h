@@ -16,11 +16,13 @@ SectionMap crossSectionMap(const core::Section& section, const QRectF& area, dou
 /// Half the side of a square that holds the section with some of its surroundings, mm.
 double fittingHalfWidthMm(const core::Section& section);
 
-/// Whether the lines carry their words, or a key in the corner says what each measures (where no values stand beside).
+/// Whether the lines carry their words, or a key in the corner says what each measures (where no values stand
+/// beside).
 enum class CrossSectionLabels { Words, Key };
 
 /// Lines and labels over the picture, `title` in the corner. `map.frame` must be the section's own frame.
-void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section,
-                      Role role, CrossSectionLabels labels, const QString& title = {});
+void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map,
+                      const core::Section& section, Role role, CrossSectionLabels labels,
+                      const QString& title = {});
 
 } // namespace gauge::app

@@ -17,8 +17,7 @@ constexpr double kHeadPx = 26.0, kFootPx = 24.0;
 
 double niceStep(double pixelsPerMm, double leastPixels) {
     for (const double step : {1.0, 2.0, 5.0, 10.0, 20.0, 50.0})
-        if (step * pixelsPerMm >= leastPixels)
-            return step;
+        if (step * pixelsPerMm >= leastPixels) return step;
     return 100.0;
 }
 
@@ -104,11 +103,11 @@ void drawLegend(QPainter& painter, const QRectF& area) {
 /// What the strip shows; a narrow one has room for the legend only.
 void drawTitle(QPainter& painter, const QRectF& area) {
     constexpr double kRoomPx = 640.0;
-    if (area.width() < kRoomPx)
-        return;
+    if (area.width() < kRoomPx) return;
     painter.setFont(labelFont(11));
     painter.setPen(tone::soft);
-    painter.drawText(QPointF(area.left() + 10, area.top() + 17), QStringLiteral("Width against depth along the axis, mm"));
+    painter.drawText(QPointF(area.left() + 10, area.top() + 17),
+                     QStringLiteral("Width against depth along the axis, mm"));
 }
 
 void drawUpright(QPainter& painter, const QRectF& plot, double x, const QPen& pen) {
@@ -130,10 +129,12 @@ void drawCursor(QPainter& painter, const QRectF& plot, double x) {
     painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()));
     painter.setPen(Qt::NoPen);
     painter.setBrush(tone::text);
-    painter.drawPolygon(QPolygonF{{x, plot.bottom() - 7}, {x + 5, plot.bottom() + 1}, {x - 5, plot.bottom() + 1}});
+    painter.drawPolygon(
+        QPolygonF{{x, plot.bottom() - 7}, {x + 5, plot.bottom() + 1}, {x - 5, plot.bottom() + 1}});
 }
 
-void drawHover(QPainter& painter, const WidthScale& widths, const DepthScale& depth, const core::ProfileSection& at) {
+void drawHover(QPainter& painter, const WidthScale& widths, const DepthScale& depth,
+               const core::ProfileSection& at) {
     const double x = depth.xFromMm(at.sMm);
     painter.setPen(QPen(tone::soft, 1));
     painter.drawLine(QPointF(x, widths.plot.top()), QPointF(x, widths.plot.bottom()));
@@ -144,16 +145,15 @@ void drawHover(QPainter& painter, const WidthScale& widths, const DepthScale& de
 }
 
 /// Ostium, tip, landing zones and the shown depth as upright lines.
-void drawPlaces(QPainter& painter, const QRectF& plot, const DepthScale& depth, const DepthStripScene& scene) {
+void drawPlaces(QPainter& painter, const QRectF& plot, const DepthScale& depth,
+                const DepthStripScene& scene) {
     drawUpright(painter, plot, depth.xFromMm(0), penOf(Role::Ostium, 2.0));
     drawUpright(painter, plot, depth.xFromMm(scene.measurement->axis.lengthMm), penOf(Role::Tip, 2.0));
-    if (scene.cursorMm)
-        drawCursor(painter, plot, depth.xFromMm(*scene.cursorMm));
+    if (scene.cursorMm) drawCursor(painter, plot, depth.xFromMm(*scene.cursorMm));
     for (std::size_t i = 0; i < scene.landingsMm.size(); ++i) {
         const double x = depth.xFromMm(scene.landingsMm[i]);
         drawUpright(painter, plot, x, penOf(Role::Landing, 2.0));
-        if (i == 0)
-            drawGrip(painter, plot, x, scene.active);
+        if (i == 0) drawGrip(painter, plot, x, scene.active);
     }
 }
 
@@ -162,33 +162,39 @@ void drawPlaceWords(QPainter& painter, const QRectF& area, const QRectF& plot, c
                     const DepthStripScene& scene) {
     constexpr double kRoomPx = 160.0;
     const core::AppendageMeasurement& m = *scene.measurement;
-    const auto side = [&](double x) { return x + kRoomPx < area.right() ? LabelSide::Right : LabelSide::Left; };
-    drawLabel(painter, {depth.xFromMm(0), plot.top() + 12}, wordOf(Role::Ostium), colourOf(Role::Ostium), LabelSide::Left,
-              area);
+    const auto side = [&](double x) {
+        return x + kRoomPx < area.right() ? LabelSide::Right : LabelSide::Left;
+    };
+    drawLabel(painter, {depth.xFromMm(0), plot.top() + 12}, wordOf(Role::Ostium), colourOf(Role::Ostium),
+              LabelSide::Left, area);
     const double tipX = depth.xFromMm(m.axis.lengthMm);
     drawLabel(painter, {tipX, plot.top() + 12},
-              wordOf(Role::Tip) + QLatin1Char(' ') + estimate(m.depthAlongAxisMm, Unit::Millimetre), colourOf(Role::Tip),
-              side(tipX), area);
+              wordOf(Role::Tip) + QLatin1Char(' ') + estimate(m.depthAlongAxisMm, Unit::Millimetre),
+              colourOf(Role::Tip), side(tipX), area);
     for (const double mm : scene.landingsMm)
         drawLabel(painter, {depth.xFromMm(mm), plot.bottom() - 14},
-                  wordOf(Role::Landing) + QLatin1Char(' ') + quantity(mm, Unit::Millimetre), colourOf(Role::Landing),
-                  side(depth.xFromMm(mm)), area);
+                  wordOf(Role::Landing) + QLatin1Char(' ') + quantity(mm, Unit::Millimetre),
+                  colourOf(Role::Landing), side(depth.xFromMm(mm)), area);
 }
 
 } // namespace
 
 QString wordOf(StripCurve curve) {
     switch (curve) {
-    case StripCurve::PerimeterDerived: return QStringLiteral("perimeter-derived");
-    case StripCurve::Longest: return QStringLiteral("longest");
-    case StripCurve::Shortest: return QStringLiteral("shortest");
+    case StripCurve::PerimeterDerived:
+        return QStringLiteral("perimeter-derived");
+    case StripCurve::Longest:
+        return QStringLiteral("longest");
+    case StripCurve::Shortest:
+        return QStringLiteral("shortest");
     }
     return {};
 }
 
 QPen penOf(StripCurve curve) {
     switch (curve) {
-    case StripCurve::PerimeterDerived: return QPen(tone::text, 2.2);
+    case StripCurve::PerimeterDerived:
+        return QPen(tone::text, 2.2);
     case StripCurve::Longest: {
         QPen pen(tone::text, 1.5, Qt::CustomDashLine, Qt::FlatCap);
         pen.setDashPattern({6.0, 3.0});
@@ -205,9 +211,12 @@ QPen penOf(StripCurve curve) {
 
 const core::Estimate& estimateOf(const core::Section& section, StripCurve curve) {
     switch (curve) {
-    case StripCurve::Longest: return section.metrics.longestDiameterMm;
-    case StripCurve::Shortest: return section.metrics.shortestDiameterMm;
-    case StripCurve::PerimeterDerived: break;
+    case StripCurve::Longest:
+        return section.metrics.longestDiameterMm;
+    case StripCurve::Shortest:
+        return section.metrics.shortestDiameterMm;
+    case StripCurve::PerimeterDerived:
+        break;
     }
     return section.metrics.perimeterDerivedDiameterMm;
 }
@@ -230,7 +239,8 @@ const core::ProfileSection* nearestProfile(const core::AppendageMeasurement& mea
     return best == profile.end() ? nullptr : &*best;
 }
 
-void drawDepthStrip(QPainter& painter, const QRectF& area, const DepthScale& depth, const DepthStripScene& scene) {
+void drawDepthStrip(QPainter& painter, const QRectF& area, const DepthScale& depth,
+                    const DepthStripScene& scene) {
     const core::AppendageMeasurement& m = *scene.measurement;
     const WidthScale widths = widthScale(m, area);
     const QRectF& plot = widths.plot;
@@ -247,8 +257,7 @@ void drawDepthStrip(QPainter& painter, const QRectF& area, const DepthScale& dep
     drawPlaces(painter, plot, depth, scene);
     drawPlaceWords(painter, area, plot, depth, scene);
     if (scene.hoverMm) {
-        if (const auto* at = nearestProfile(m, *scene.hoverMm))
-            drawHover(painter, widths, depth, *at);
+        if (const auto* at = nearestProfile(m, *scene.hoverMm)) drawHover(painter, widths, depth, *at);
     }
     painter.restore();
 }

@@ -1,5 +1,5 @@
-// The depth strip: widths against distance along the axis, each with the band of its standard uncertainty, under the
-// long section and on the same horizontal axis.
+// The depth strip: widths against distance along the axis, each with the band of its standard uncertainty,
+// under the long section and on the same horizontal axis.
 #pragma once
 
 #include "app/drawing/long_section_drawing.h"
@@ -36,7 +36,8 @@ struct DepthStripScene {
 };
 
 /// Paints curves, ostium, landing zones and tip. Curves are drawn where the profile was measured.
-void drawDepthStrip(QPainter& painter, const QRectF& area, const DepthScale& depth, const DepthStripScene& scene);
+void drawDepthStrip(QPainter& painter, const QRectF& area, const DepthScale& depth,
+                    const DepthStripScene& scene);
 
 /// The profile section nearest to `mm`, or null when the profile is empty.
 const core::ProfileSection* nearestProfile(const core::AppendageMeasurement& measurement, double mm);

@@ -28,8 +28,8 @@ QImage greyImage(const core::SectionImage& section, const GreyWindow& window) {
     return image;
 }
 
-QImage cutGrey(const core::Volume& volume, const SectionMap& map, const QRectF& area, const GreyWindow& window,
-               double devicePixelRatio) {
+QImage cutGrey(const core::Volume& volume, const SectionMap& map, const QRectF& area,
+               const GreyWindow& window, double devicePixelRatio) {
     core::SectionGrid grid;
     grid.frame = map.frame;
     grid.frame.origin = map.patientFrom(area.center());

@@ -20,8 +20,8 @@ struct GreyWindow {
 /// Linear window (PS3.3 C.11.2.1.2.1); places outside the volume take the image background.
 QImage greyImage(const core::SectionImage& section, const GreyWindow& window);
 
-/// Where a section lies on the paint device: section coordinates (0, 0) of `frame` at pixel `zero`, u to the right,
-/// v downwards.
+/// Where a section lies on the paint device: section coordinates (0, 0) of `frame` at pixel `zero`, u to the
+/// right, v downwards.
 struct SectionMap {
     core::SectionFrame frame;
     QPointF zero;
@@ -30,7 +30,9 @@ struct SectionMap {
     QPointF fromSection(const Eigen::Vector2d& ab) const {
         return {zero.x() + ab.x() * pixelsPerMm, zero.y() + ab.y() * pixelsPerMm};
     }
-    QPointF fromPatient(const core::PatientPoint& p) const { return fromSection(frame.sectionFromPatient(p)); }
+    QPointF fromPatient(const core::PatientPoint& p) const {
+        return fromSection(frame.sectionFromPatient(p));
+    }
     Eigen::Vector2d sectionFrom(const QPointF& pixel) const {
         return {(pixel.x() - zero.x()) / pixelsPerMm, (pixel.y() - zero.y()) / pixelsPerMm};
     }
@@ -39,8 +41,9 @@ struct SectionMap {
     }
 };
 
-/// The volume cut so that it fills `area` of the map, one sample for each pixel of a device with the given ratio.
-QImage cutGrey(const core::Volume& volume, const SectionMap& map, const QRectF& area, const GreyWindow& window,
-               double devicePixelRatio = 1.0);
+/// The volume cut so that it fills `area` of the map, one sample for each pixel of a device with the given
+/// ratio.
+QImage cutGrey(const core::Volume& volume, const SectionMap& map, const QRectF& area,
+               const GreyWindow& window, double devicePixelRatio = 1.0);
 
 } // namespace gauge::app

@@ -11,7 +11,8 @@
 namespace gauge::app {
 namespace {
 
-/// Where a section's contour crosses the plane of `frame`: lowest and highest v, in section coordinates of `frame`.
+/// Where a section's contour crosses the plane of `frame`: lowest and highest v, in section coordinates of
+/// `frame`.
 std::optional<std::pair<Eigen::Vector2d, Eigen::Vector2d>> crossing(const core::Section& section,
                                                                     const core::SectionFrame& frame) {
     std::optional<std::pair<Eigen::Vector2d, Eigen::Vector2d>> ends;
@@ -19,9 +20,9 @@ std::optional<std::pair<Eigen::Vector2d, Eigen::Vector2d>> crossing(const core::
     for (std::size_t i = 0; i < count; ++i) {
         const core::PatientPoint a = section.frame.patientFromSection(section.contour[i]);
         const core::PatientPoint b = section.frame.patientFromSection(section.contour[(i + 1) % count]);
-        const double da = core::signedDistanceMm(frame.plane(), a), db = core::signedDistanceMm(frame.plane(), b);
-        if ((da < 0) == (db < 0))
-            continue;
+        const double da = core::signedDistanceMm(frame.plane(), a),
+                     db = core::signedDistanceMm(frame.plane(), b);
+        if ((da < 0) == (db < 0)) continue;
         const Eigen::Vector2d at = frame.sectionFromPatient(a + (da / (da - db)) * (b - a));
         if (!ends)
             ends.emplace(at, at);
@@ -37,8 +38,7 @@ void drawOutline(QPainter& painter, const SectionMap& map, const core::Appendage
     QPainterPath low, high;
     for (const auto& entry : measurement.profile) {
         const auto ends = crossing(entry.section, map.frame);
-        if (!ends)
-            continue;
+        if (!ends) continue;
         const QPointF a = map.fromSection(ends->first), b = map.fromSection(ends->second);
         low.elementCount() ? low.lineTo(a) : low.moveTo(a);
         high.elementCount() ? high.lineTo(b) : high.moveTo(b);
@@ -73,7 +73,8 @@ void drawAxis(QPainter& painter, const SectionMap& map, const core::AppendageAxi
 }
 
 /// The word "axis" on the atrium's side, where nothing else is drawn.
-void drawAxisWord(QPainter& painter, const QRectF& area, const SectionMap& map, const core::AppendageMeasurement& m) {
+void drawAxisWord(QPainter& painter, const QRectF& area, const SectionMap& map,
+                  const core::AppendageMeasurement& m) {
     constexpr double kBeforeMm = -7.0;
     const QPointF at = map.fromPatient(core::axisPointAt(m, kBeforeMm));
     if (!m.axis.approach.empty() && area.contains(at))
@@ -81,17 +82,15 @@ void drawAxisWord(QPainter& painter, const QRectF& area, const SectionMap& map, 
 }
 
 /// A plane seen edge-on or obliquely: the part of it inside the contour, with a short tail at both ends.
-void drawPlane(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section, Role role,
-               const QString& label, LabelSide side) {
+void drawPlane(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section,
+               Role role, const QString& label, LabelSide side) {
     const auto ends = crossing(section, map.frame);
-    if (!ends || (ends->second - ends->first).norm() < 0.5)
-        return;
+    if (!ends || (ends->second - ends->first).norm() < 0.5) return;
     constexpr double kTailMm = 3.0;
     const Eigen::Vector2d along = (ends->second - ends->first).normalized() * kTailMm;
     const QPointF a = map.fromSection(ends->first - along), b = map.fromSection(ends->second + along);
     drawHaloLine(painter, a, b, penOf(role, 2.0));
-    if (label.isEmpty())
-        return;
+    if (label.isEmpty()) return;
     const QPointF above = a.y() < b.y() ? a : b, below = a.y() < b.y() ? b : a;
     const QPointF anchor = side == LabelSide::Above ? above : below + QPointF(0, 8);
     drawLabel(painter, anchor, label, colourOf(role), side, area);
@@ -112,18 +111,16 @@ core::SectionFrame longSectionFrame(const core::AppendageMeasurement& measuremen
     const auto across = [&](const Eigen::Vector3d& d) -> Eigen::Vector3d { return d - d.dot(u) * u; };
     constexpr double kOffAxisMm = 1.0; // nearer than this, the tip gives no direction
     Eigen::Vector3d v = across((tip - ostium.center).mm);
-    if (v.norm() < kOffAxisMm)
-        v = across(-Eigen::Vector3d::UnitZ());
-    if (v.norm() < 1e-3)
-        v = across(Eigen::Vector3d::UnitY());
+    if (v.norm() < kOffAxisMm) v = across(-Eigen::Vector3d::UnitZ());
+    if (v.norm() < 1e-3) v = across(Eigen::Vector3d::UnitY());
     v.normalize();
-    if (v.z() > 0)
-        v = -v;
+    if (v.z() > 0) v = -v;
     v = Eigen::AngleAxisd(turnDeg * M_PI / 180.0, u) * v;
     return {ostium.center, {u}, {v}, {u.cross(v)}};
 }
 
-void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& map, const LongSectionScene& scene) {
+void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& map,
+                     const LongSectionScene& scene) {
     painter.save();
     painter.setClipRect(area);
     const core::AppendageMeasurement& m = *scene.measurement;
@@ -137,11 +134,13 @@ void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& ma
                                 core::axisDirectionAt(m, *scene.cursorMm).dot(map.frame.v)};
         if (d.norm() > 0.2) {
             const Eigen::Vector2d across = Eigen::Vector2d(-d.y(), d.x()).normalized() * 14.0;
-            drawHaloLine(painter, map.fromSection(c - across), map.fromSection(c + across), penOf(Role::Section, 1.5));
+            drawHaloLine(painter, map.fromSection(c - across), map.fromSection(c + across),
+                         penOf(Role::Section, 1.5));
         }
     }
     drawPlane(painter, area, map, m.ostium.section, Role::Ostium,
-              m.ostium.proposed ? QStringLiteral("ostium, proposed") : wordOf(Role::Ostium), LabelSide::Above);
+              m.ostium.proposed ? QStringLiteral("ostium, proposed") : wordOf(Role::Ostium),
+              LabelSide::Above);
     for (const auto* landing : scene.landings)
         drawPlane(painter, area, map, landing->section, Role::Landing,
                   wordOf(Role::Landing) + QLatin1Char(' ') + quantity(landing->depthMm, Unit::Millimetre),
@@ -150,10 +149,8 @@ void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& ma
     drawMarker(painter, tip, Role::Tip);
     drawLabel(painter, tip, wordOf(Role::Tip), colourOf(Role::Tip), LabelSide::Right, area);
     if (scene.marks) {
-        if (scene.marks->circumflex)
-            drawMarkOn(painter, map, *scene.marks->circumflex, Role::Circumflex);
-        if (scene.marks->ridge)
-            drawMarkOn(painter, map, *scene.marks->ridge, Role::Ridge);
+        if (scene.marks->circumflex) drawMarkOn(painter, map, *scene.marks->circumflex, Role::Circumflex);
+        if (scene.marks->ridge) drawMarkOn(painter, map, *scene.marks->ridge, Role::Ridge);
     }
     drawOrientation(painter, area, map.frame, scene.titleEnd);
     drawScaleBar(painter, area, map.pixelsPerMm);

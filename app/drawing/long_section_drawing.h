@@ -1,8 +1,9 @@
-// The long section: the plane through the ostium's centre that contains the direction of the axis there, and turns
-// about it.
+// The long section: the plane through the ostium's centre that contains the direction of the axis there, and
+// turns about it.
 //
 //   atrium            ostium                 tip
-//      ------------------o------------------->  u: the ostium's normal, to the right; distance from the ostium
+//      ------------------o------------------->  u: the ostium's normal, to the right; distance from the
+//      ostium
 //                        |
 //                        v  v: downwards, turned about u
 #pragma once
@@ -25,8 +26,8 @@ struct DepthScale {
     bool operator==(const DepthScale&) const = default;
 };
 
-/// The plane at `turnDeg`; at 0 it contains the tip (or, of a straight axis, points to the feet) and its v points
-/// to the feet rather than to the head.
+/// The plane at `turnDeg`; at 0 it contains the tip (or, of a straight axis, points to the feet) and its v
+/// points to the feet rather than to the head.
 core::SectionFrame longSectionFrame(const core::AppendageMeasurement& measurement, double turnDeg);
 
 struct LongSectionScene {
@@ -34,10 +35,11 @@ struct LongSectionScene {
     const core::AppendageMarks* marks = nullptr; ///< drawn when given
     std::vector<const core::LandingZone*> landings;
     std::optional<double> cursorMm; ///< depth of the shown cross-section, when neither ostium nor landing
-    double titleEnd = 0.0; ///< right end of a title in the upper left corner, pixels
+    double titleEnd = 0.0;          ///< right end of a title in the upper left corner, pixels
 };
 
 /// Lines and labels over the picture cut with `map` (whose frame is `longSectionFrame`).
-void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& map, const LongSectionScene& scene);
+void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& map,
+                     const LongSectionScene& scene);
 
 } // namespace gauge::app

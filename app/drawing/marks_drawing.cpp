@@ -14,10 +14,14 @@ constexpr double kGap = 7.0;
 
 QPointF plateCorner(const QPointF& anchor, const QSizeF& size, LabelSide side) {
     switch (side) {
-    case LabelSide::Right: return {anchor.x() + kGap, anchor.y() - size.height() / 2};
-    case LabelSide::Left: return {anchor.x() - kGap - size.width(), anchor.y() - size.height() / 2};
-    case LabelSide::Above: return {anchor.x() - size.width() / 2, anchor.y() - kGap - size.height()};
-    case LabelSide::Below: return {anchor.x() - size.width() / 2, anchor.y() + kGap};
+    case LabelSide::Right:
+        return {anchor.x() + kGap, anchor.y() - size.height() / 2};
+    case LabelSide::Left:
+        return {anchor.x() - kGap - size.width(), anchor.y() - size.height() / 2};
+    case LabelSide::Above:
+        return {anchor.x() - size.width() / 2, anchor.y() - kGap - size.height()};
+    case LabelSide::Below:
+        return {anchor.x() - size.width() / 2, anchor.y() + kGap};
     }
     return anchor;
 }
@@ -26,15 +30,24 @@ QPainterPath markerShape(Role role, const QPointF& c, double r) {
     QPainterPath path;
     switch (role) {
     case Role::Tip:
-        path.addPolygon(QPolygonF{{c.x(), c.y() - 1.2 * r}, {c.x() + 1.1 * r, c.y() + 0.8 * r}, {c.x() - 1.1 * r, c.y() + 0.8 * r}});
+        path.addPolygon(QPolygonF{{c.x(), c.y() - 1.2 * r},
+                                  {c.x() + 1.1 * r, c.y() + 0.8 * r},
+                                  {c.x() - 1.1 * r, c.y() + 0.8 * r}});
         path.closeSubpath();
         break;
-    case Role::Circumflex: path.addRect(c.x() - 0.9 * r, c.y() - 0.9 * r, 1.8 * r, 1.8 * r); break;
+    case Role::Circumflex:
+        path.addRect(c.x() - 0.9 * r, c.y() - 0.9 * r, 1.8 * r, 1.8 * r);
+        break;
     case Role::Ridge:
-        path.addPolygon(QPolygonF{{c.x(), c.y() - 1.25 * r}, {c.x() + 1.25 * r, c.y()}, {c.x(), c.y() + 1.25 * r}, {c.x() - 1.25 * r, c.y()}});
+        path.addPolygon(QPolygonF{{c.x(), c.y() - 1.25 * r},
+                                  {c.x() + 1.25 * r, c.y()},
+                                  {c.x(), c.y() + 1.25 * r},
+                                  {c.x() - 1.25 * r, c.y()}});
         path.closeSubpath();
         break;
-    default: path.addEllipse(c, r, r); break;
+    default:
+        path.addEllipse(c, r, r);
+        break;
     }
     return path;
 }
@@ -45,14 +58,16 @@ double labelWidth(const QString& text, int pixelSize) {
     return QFontMetricsF(labelFont(pixelSize)).horizontalAdvance(text) + 10;
 }
 
-QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour, LabelSide side,
-                 const QRectF& bounds, int pixelSize) {
+QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
+                 LabelSide side, const QRectF& bounds, int pixelSize) {
     const QFont font = labelFont(pixelSize);
     const QFontMetricsF metrics(font);
     const QSizeF size(labelWidth(text, pixelSize), metrics.height() + 4);
     QRectF plate(plateCorner(anchor, size, side), size);
-    plate.moveLeft(std::clamp(plate.left(), bounds.left() + 2, std::max(bounds.left() + 2, bounds.right() - 2 - size.width())));
-    plate.moveTop(std::clamp(plate.top(), bounds.top() + 2, std::max(bounds.top() + 2, bounds.bottom() - 2 - size.height())));
+    plate.moveLeft(std::clamp(plate.left(), bounds.left() + 2,
+                              std::max(bounds.left() + 2, bounds.right() - 2 - size.width())));
+    plate.moveTop(std::clamp(plate.top(), bounds.top() + 2,
+                             std::max(bounds.top() + 2, bounds.bottom() - 2 - size.height())));
     painter.save();
     painter.setPen(Qt::NoPen);
     painter.setBrush(QColor(8, 10, 12, 200));

@@ -13,23 +13,24 @@ namespace gauge::app {
 enum class LabelSide { Right, Left, Above, Below };
 
 /// Text on a dark plate beside `anchor`, kept inside `bounds`. Returns the plate.
-QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour, LabelSide side,
-                 const QRectF& bounds, int pixelSize = 12);
+QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
+                 LabelSide side, const QRectF& bounds, int pixelSize = 12);
 
 /// Width of the plate that drawLabel makes for a text.
 double labelWidth(const QString& text, int pixelSize = 12);
 
-/// A marked point in the shape of its role: atrium and aorta circle, tip triangle, circumflex square, ridge diamond.
-/// Faint when the point lies off the shown plane.
+/// A marked point in the shape of its role: atrium and aorta circle, tip triangle, circumflex square, ridge
+/// diamond. Faint when the point lies off the shown plane.
 void drawMarker(QPainter& painter, const QPointF& at, Role role, double opacity = 1.0, double radius = 5.0);
 
 /// A line with its dark halo.
 void drawHaloLine(QPainter& painter, const QPointF& from, const QPointF& to, const QPen& pen);
 void drawHaloPath(QPainter& painter, const QPainterPath& path, const QPen& pen);
 
-/// Letters of the patient's directions at the four edges of a section view (u right, v down). The upper one stands
-/// in the middle, or right of `topFrom` where a title takes the middle.
-void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame, double topFrom = 0.0);
+/// Letters of the patient's directions at the four edges of a section view (u right, v down). The upper one
+/// stands in the middle, or right of `topFrom` where a title takes the middle.
+void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame,
+                     double topFrom = 0.0);
 
 /// A bar of 10 mm (or 1, 5, 20, 50 as it fits) at the lower left.
 void drawScaleBar(QPainter& painter, const QRectF& area, double pixelsPerMm);

@@ -1,5 +1,5 @@
-// Colours by meaning, with the line style, marker and word that go with each: colour is never the only carrier.
-// The colours are those of Okabe and Ito, told apart by colour-blind readers.
+// Colours by meaning, with the line style, marker and word that go with each: colour is never the only
+// carrier. The colours are those of Okabe and Ito, told apart by colour-blind readers.
 #pragma once
 
 #include <QColor>

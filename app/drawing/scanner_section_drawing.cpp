@@ -8,9 +8,12 @@ namespace gauge::app {
 
 QString wordOf(ScannerAxis axis) {
     switch (axis) {
-    case ScannerAxis::Axial: return QStringLiteral("axial");
-    case ScannerAxis::Coronal: return QStringLiteral("coronal");
-    case ScannerAxis::Sagittal: return QStringLiteral("sagittal");
+    case ScannerAxis::Axial:
+        return QStringLiteral("axial");
+    case ScannerAxis::Coronal:
+        return QStringLiteral("coronal");
+    case ScannerAxis::Sagittal:
+        return QStringLiteral("sagittal");
     }
     return {};
 }
@@ -19,20 +22,23 @@ core::SectionFrame scannerFrame(ScannerAxis axis, const core::PatientPoint& at) 
     const Eigen::Vector3d left = Eigen::Vector3d::UnitX(), back = Eigen::Vector3d::UnitY();
     const Eigen::Vector3d feet = -Eigen::Vector3d::UnitZ();
     switch (axis) {
-    case ScannerAxis::Coronal: return {at, {left}, {feet}, {left.cross(feet)}};
-    case ScannerAxis::Sagittal: return {at, {back}, {feet}, {back.cross(feet)}};
-    case ScannerAxis::Axial: break;
+    case ScannerAxis::Coronal:
+        return {at, {left}, {feet}, {left.cross(feet)}};
+    case ScannerAxis::Sagittal:
+        return {at, {back}, {feet}, {back.cross(feet)}};
+    case ScannerAxis::Axial:
+        break;
     }
     return {at, {left}, {back}, {left.cross(back)}};
 }
 
-void drawPlacedMarks(QPainter& painter, const QRectF& area, const SectionMap& map, const std::vector<PlacedMark>& marks) {
+void drawPlacedMarks(QPainter& painter, const QRectF& area, const SectionMap& map,
+                     const std::vector<PlacedMark>& marks) {
     constexpr double kNearMm = 3.0, kShownMm = 15.0, kFaint = 0.35;
     for (const auto& mark : marks) {
         const double off = std::abs(core::signedDistanceMm(map.frame.plane(), mark.point));
         const QPointF at = map.fromPatient(mark.point);
-        if (off > kShownMm || !area.contains(at))
-            continue;
+        if (off > kShownMm || !area.contains(at)) continue;
         drawMarker(painter, at, mark.role, off <= kNearMm ? 1.0 : kFaint);
         if (off <= kNearMm)
             drawLabel(painter, at, wordOf(mark.role), colourOf(mark.role), LabelSide::Right, area);

@@ -1,5 +1,5 @@
-// Sections along the scanner's axes, in the orientation in which they are read: axial from the feet, coronal from
-// the front, sagittal from the left.
+// Sections along the scanner's axes, in the orientation in which they are read: axial from the feet, coronal
+// from the front, sagittal from the left.
 #pragma once
 
 #include "app/drawing/grey_image.h"
@@ -22,8 +22,9 @@ struct PlacedMark {
     core::PatientPoint point;
 };
 
-/// Marks over a section: full within a few millimetres of the plane, faint and without a word further off, none
-/// beyond 15 mm.
-void drawPlacedMarks(QPainter& painter, const QRectF& area, const SectionMap& map, const std::vector<PlacedMark>& marks);
+/// Marks over a section: full within a few millimetres of the plane, faint and without a word further off,
+/// none beyond 15 mm.
+void drawPlacedMarks(QPainter& painter, const QRectF& area, const SectionMap& map,
+                     const std::vector<PlacedMark>& marks);
 
 } // namespace gauge::app

@@ -12,12 +12,15 @@ constexpr QChar kMinus(0x2212);
 int decimals(Unit unit) {
     switch (unit) {
     case Unit::Millimetre:
-    case Unit::Millilitre: return 1;
-    case Unit::Index: return 2;
+    case Unit::Millilitre:
+        return 1;
+    case Unit::Index:
+        return 2;
     case Unit::SquareMillimetre:
     case Unit::Degree:
     case Unit::Hounsfield:
-    case Unit::Percent: return 0;
+    case Unit::Percent:
+        return 0;
     }
     return 1;
 }
@@ -25,8 +28,7 @@ int decimals(Unit unit) {
 QString number(double value, int digits) {
     const double step = std::pow(10.0, -digits);
     double rounded = std::round(value / step) * step;
-    if (std::abs(rounded) < 0.5 * step)
-        rounded = 0.0;
+    if (std::abs(rounded) < 0.5 * step) rounded = 0.0;
     QString text = QString::number(std::abs(rounded), 'f', digits);
     return rounded < 0.0 ? kMinus + text : text;
 }
@@ -49,26 +51,31 @@ QString withUnit(const QString& text, Unit unit) {
 
 QString symbol(Unit unit) {
     switch (unit) {
-    case Unit::Millimetre: return QStringLiteral("mm");
-    case Unit::SquareMillimetre: return QStringLiteral("mm²");
-    case Unit::Millilitre: return QStringLiteral("mL");
-    case Unit::Degree: return QStringLiteral("°");
-    case Unit::Hounsfield: return QStringLiteral("HU");
-    case Unit::Percent: return QStringLiteral("%");
-    case Unit::Index: return {};
+    case Unit::Millimetre:
+        return QStringLiteral("mm");
+    case Unit::SquareMillimetre:
+        return QStringLiteral("mm²");
+    case Unit::Millilitre:
+        return QStringLiteral("mL");
+    case Unit::Degree:
+        return QStringLiteral("°");
+    case Unit::Hounsfield:
+        return QStringLiteral("HU");
+    case Unit::Percent:
+        return QStringLiteral("%");
+    case Unit::Index:
+        return {};
     }
     return {};
 }
 
 QString quantity(double value, Unit unit) {
-    if (!std::isfinite(value))
-        return QStringLiteral("not measured");
+    if (!std::isfinite(value)) return QStringLiteral("not measured");
     return withUnit(number(value, decimals(unit)), unit);
 }
 
 QString estimate(const core::Estimate& estimate, Unit unit) {
-    if (!std::isfinite(estimate.value))
-        return QStringLiteral("not measured");
+    if (!std::isfinite(estimate.value)) return QStringLiteral("not measured");
     const double u = estimate.standardUncertainty();
     const QString spread =
         std::isfinite(u) && u > 0.0 ? uncertaintyNumber(u, decimals(unit)) : QStringLiteral("?");

@@ -9,11 +9,15 @@
 namespace gauge::app {
 
 QStringList cautionParagraphs() {
-    return {QStringLiteral("Research and teaching software, not a medical device; not for sole use in clinical decisions."),
-            QStringLiteral("Measurements must be confirmed by a licensed practitioner; device choice follows the device's "
-                           "current instructions for use, local protocol and law."),
-            QStringLiteral("Estimates at another pressure are model predictions: re-measure when haemodynamics have "
-                           "changed.")};
+    return {
+        QStringLiteral(
+            "Research and teaching software, not a medical device; not for sole use in clinical decisions."),
+        QStringLiteral(
+            "Measurements must be confirmed by a licensed practitioner; device choice follows the device's "
+            "current instructions for use, local protocol and law."),
+        QStringLiteral(
+            "Estimates at another pressure are model predictions: re-measure when haemodynamics have "
+            "changed.")};
 }
 
 QString directionLetters(const core::PatientVector& direction) {

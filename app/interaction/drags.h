@@ -1,5 +1,5 @@
-// What a mouse drag means, one small class each; views hand them positions and take the outcome. Start values are
-// kept, so that a drag back ends where it began.
+// What a mouse drag means, one small class each; views hand them positions and take the outcome. Start values
+// are kept, so that a drag back ends where it began.
 #pragma once
 
 #include "app/drawing/grey_image.h"
@@ -52,6 +52,8 @@ private:
 };
 
 /// Zoom by the wheel: factor for an angle delta of Qt (120 is one notch).
-inline double zoomFactor(int angleDelta) { return std::pow(1.15, angleDelta / 120.0); }
+inline double zoomFactor(int angleDelta) {
+    return std::pow(1.15, angleDelta / 120.0);
+}
 
 } // namespace gauge::app

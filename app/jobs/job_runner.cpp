@@ -10,8 +10,7 @@ class ProgressThrottle {
 public:
     bool passes(double share) {
         const auto now = std::chrono::steady_clock::now();
-        if (share < 1.0 && now - m_last < std::chrono::milliseconds(40))
-            return false;
+        if (share < 1.0 && now - m_last < std::chrono::milliseconds(40)) return false;
         m_last = now;
         return true;
     }
@@ -37,45 +36,44 @@ void JobRunner::launch(Work work, Done done) {
     Run* run = m_runs.back().get();
     const std::uint64_t number = ++m_newest;
     m_running = true;
-    run->thread = std::jthread([this, run, number, work = std::move(work), done = std::move(done)](const std::stop_token& stop) {
-        const auto throttle = std::make_shared<ProgressThrottle>();
-        const auto isNewest = [this, number] { return m_running && m_newest == number; }; // on this object's thread
-        core::WorkContext context;
-        context.stop = stop;
-        context.progress = [this, isNewest, throttle](double share) {
-            if (throttle->passes(share))
-                QMetaObject::invokeMethod(
-                    this,
-                    [this, isNewest, share] {
-                        if (isNewest())
-                            emit progressed(share);
-                    },
-                    Qt::QueuedConnection);
-        };
-        const std::shared_ptr<void> result = work(context);
-        QMetaObject::invokeMethod(
-            this,
-            [this, isNewest, result, done] {
-                if (!isNewest())
-                    return;
-                m_running = false;
-                done(result);
-                emit finished();
-            },
-            Qt::QueuedConnection);
-        run->ended = true;
-    });
+    run->thread = std::jthread(
+        [this, run, number, work = std::move(work), done = std::move(done)](const std::stop_token& stop) {
+            const auto throttle = std::make_shared<ProgressThrottle>();
+            const auto isNewest = [this, number] {
+                return m_running && m_newest == number;
+            }; // on this object's thread
+            core::WorkContext context;
+            context.stop = stop;
+            context.progress = [this, isNewest, throttle](double share) {
+                if (throttle->passes(share))
+                    QMetaObject::invokeMethod(
+                        this,
+                        [this, isNewest, share] {
+                            if (isNewest()) emit progressed(share);
+                        },
+                        Qt::QueuedConnection);
+            };
+            const std::shared_ptr<void> result = work(context);
+            QMetaObject::invokeMethod(
+                this,
+                [this, isNewest, result, done] {
+                    if (!isNewest()) return;
+                    m_running = false;
+                    done(result);
+                    emit finished();
+                },
+                Qt::QueuedConnection);
+            run->ended = true;
+        });
     emit started();
 }
 
 void JobRunner::cancel() {
-    if (m_running)
-        m_runs.back()->thread.request_stop();
+    if (m_running) m_runs.back()->thread.request_stop();
 }
 
 void JobRunner::drop() {
-    if (!m_running)
-        return;
+    if (!m_running) return;
     m_runs.back()->thread.request_stop();
     m_running = false;
     emit finished();

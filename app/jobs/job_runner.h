@@ -1,5 +1,5 @@
-// Background work of one kind (loading, measuring): one at a time, the newest wins, the result comes back on the GUI
-// thread. The work itself spreads over the cores through core/parallel.
+// Background work of one kind (loading, measuring): one at a time, the newest wins, the result comes back on
+// the GUI thread. The work itself spreads over the cores through core/parallel.
 #pragma once
 
 #include "core/parallel/progress.h"
@@ -23,8 +23,8 @@ public:
     /// Asks running work to stop and waits for it (core and dicomio answer within 100 ms).
     ~JobRunner() override;
 
-    /// Starts `work` on another thread. Work that was running is asked to stop and its result is dropped. `done` runs
-    /// on this object's thread; after `cancel()` it is given ErrorCode::Cancelled.
+    /// Starts `work` on another thread. Work that was running is asked to stop and its result is dropped.
+    /// `done` runs on this object's thread; after `cancel()` it is given ErrorCode::Cancelled.
     template <class T>
     void start(std::function<core::Result<T>(const core::WorkContext&)> work,
                std::function<void(core::Result<T>)> done) {

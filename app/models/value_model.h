@@ -1,5 +1,5 @@
-// The value panel as a table: quantities down, ostium and landing zone across. Shows what the record says; while the
-// landing zone is dragged, its column shows the dragged plane.
+// The value panel as a table: quantities down, ostium and landing zone across. Shows what the record says;
+// while the landing zone is dragged, its column shows the dragged plane.
 #pragma once
 
 #include "core/anatomy/appendage.h"

@@ -9,8 +9,7 @@ void ViewState::setWindow(const GreyWindow& window) {
     constexpr double kLeastWidthHu = 20.0, kMostWidthHu = 4000.0, kFarthestHu = 3000.0;
     const GreyWindow held{std::clamp(window.centerHu, -kFarthestHu, kFarthestHu),
                           std::clamp(window.widthHu, kLeastWidthHu, kMostWidthHu)};
-    if (held == m_window)
-        return;
+    if (held == m_window) return;
     m_window = held;
     emit windowChanged();
 }
@@ -33,17 +32,14 @@ void ViewState::showDepth(double mm) {
 
 void ViewState::setTurnDeg(double deg) {
     double turned = std::remainder(deg, 360.0);
-    if (turned <= -180.0)
-        turned += 360.0;
-    if (turned == m_turnDeg)
-        return;
+    if (turned <= -180.0) turned += 360.0;
+    if (turned == m_turnDeg) return;
     m_turnDeg = turned;
     emit turnChanged();
 }
 
 void ViewState::setDepthScale(const DepthScale& scale) {
-    if (scale == m_scale)
-        return;
+    if (scale == m_scale) return;
     m_scale = scale;
     emit scaleChanged();
 }
@@ -54,15 +50,13 @@ void ViewState::setCrossing(const core::PatientPoint& point) {
 }
 
 void ViewState::arm(std::optional<core::MarkKind> kind) {
-    if (kind == m_armed)
-        return;
+    if (kind == m_armed) return;
     m_armed = kind;
     emit armedChanged();
 }
 
 void ViewState::setPage(Page page) {
-    if (page == m_page)
-        return;
+    if (page == m_page) return;
     m_page = page;
     emit pageChanged();
 }

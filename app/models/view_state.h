@@ -1,5 +1,6 @@
-// What the views share and no case contains: grey window, depth of the shown cross-section, turn of the long section,
-// the horizontal axis of long section and depth strip, the place where scanner-axis sections cross, the armed mark.
+// What the views share and no case contains: grey window, depth of the shown cross-section, turn of the long
+// section, the horizontal axis of long section and depth strip, the place where scanner-axis sections cross,
+// the armed mark.
 #pragma once
 
 #include "app/drawing/grey_image.h"

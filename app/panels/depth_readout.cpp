@@ -18,11 +18,11 @@ struct Reading {
 
 std::optional<Reading> reading(const Session& session, const ViewState& state, std::optional<double> hover) {
     const auto* m = session.measurement();
-    if (!m)
-        return std::nullopt;
+    if (!m) return std::nullopt;
     if (hover && *hover >= 0.0 && *hover <= m->axis.lengthMm && !session.isPreviewing())
         if (const auto* at = nearestProfile(*m, *hover))
-            return Reading{QStringLiteral("pointer, depth ") + quantity(at->sMm, Unit::Millimetre), &at->section};
+            return Reading{QStringLiteral("pointer, depth ") + quantity(at->sMm, Unit::Millimetre),
+                           &at->section};
     const auto shown = shownSection(session, state);
     return shown ? std::optional(Reading{shown->title, shown->section}) : std::nullopt;
 }
@@ -47,7 +47,8 @@ QStringList DepthReadout::lines() const {
     if (const auto r = reading(m_session, m_state, m_hover)) {
         text << r->where;
         for (const StripCurve curve : kCurves)
-            text << wordOf(curve) + QLatin1Char(' ') + estimate(estimateOf(*r->section, curve), Unit::Millimetre);
+            text << wordOf(curve) + QLatin1Char(' ') +
+                        estimate(estimateOf(*r->section, curve), Unit::Millimetre);
         text << QStringLiteral("area ") + estimate(r->section->metrics.areaMm2, Unit::SquareMillimetre);
     }
     return text;
@@ -57,8 +58,7 @@ void DepthReadout::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), tone::panel);
     const auto r = reading(m_session, m_state, m_hover);
-    if (!r)
-        return;
+    if (!r) return;
     painter.setRenderHint(QPainter::Antialiasing);
     constexpr int kLinePx = 24, kLeft = 12, kSample = 22;
     int y = 12;
@@ -70,7 +70,8 @@ void DepthReadout::paintEvent(QPaintEvent*) {
         painter.setPen(tone::soft);
         painter.drawText(QRect(kLeft + kSample + 8, y, width() - 2 * kLeft, kLinePx), Qt::AlignVCenter, word);
         painter.setPen(tone::text);
-        painter.drawText(QRect(kLeft, y, width() - 2 * kLeft, kLinePx), Qt::AlignVCenter | Qt::AlignRight, value);
+        painter.drawText(QRect(kLeft, y, width() - 2 * kLeft, kLinePx), Qt::AlignVCenter | Qt::AlignRight,
+                         value);
     };
     y += kLinePx + 2;
     for (const StripCurve curve : kCurves) {

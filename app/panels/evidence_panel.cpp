@@ -26,30 +26,35 @@ public:
         return {width, title + (detail.isEmpty() ? 0 : textHeight(detail, labelFont(11), inner) + 2) + 10};
     }
 
-    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
         painter->save();
         const bool shown = index.data(EvidenceModel::IsShownRole).toBool();
         const bool refused = index.data(EvidenceModel::IsRefusedRole).toBool();
         const QRect row(0, option.rect.top(), m_view->viewport()->width(), option.rect.height());
         if (shown || option.state & QStyle::State_Selected)
             painter->fillRect(row, shown ? tone::raised.lighter(118) : tone::raised);
-        if (shown)
-            painter->fillRect(QRect(row.left(), row.top(), 3, row.height()), tone::text);
+        if (shown) painter->fillRect(QRect(row.left(), row.top(), 3, row.height()), tone::text);
         const QRect inner = row.adjusted(indent(index) + 4, 5, -10, -5);
         painter->setFont(labelFont(12, shown));
         painter->setPen(refused ? tone::faint : tone::text);
         QRect used;
-        painter->drawText(inner, Qt::TextWordWrap, index.data(Qt::DisplayRole).toString() + (shown ? tr("  (shown)") : QString()), &used);
+        painter->drawText(inner, Qt::TextWordWrap,
+                          index.data(Qt::DisplayRole).toString() + (shown ? tr("  (shown)") : QString()),
+                          &used);
         painter->setFont(labelFont(11));
         painter->setPen(refused ? tone::warning : tone::soft);
-        painter->drawText(inner.adjusted(0, used.height() + 2, 0, 0), Qt::TextWordWrap, index.data(EvidenceModel::DetailRole).toString());
+        painter->drawText(inner.adjusted(0, used.height() + 2, 0, 0), Qt::TextWordWrap,
+                          index.data(EvidenceModel::DetailRole).toString());
         painter->restore();
     }
 
 private:
     int indent(const QModelIndex& index) const { return index.parent().isValid() ? 24 : 8; }
     static int textHeight(const QString& text, const QFont& font, int width) {
-        return QFontMetrics(font).boundingRect(QRect(0, 0, std::max(40, width), 10000), Qt::TextWordWrap, text).height();
+        return QFontMetrics(font)
+            .boundingRect(QRect(0, 0, std::max(40, width), 10000), Qt::TextWordWrap, text)
+            .height();
     }
     QTreeView* m_view;
 };
@@ -57,8 +62,8 @@ private:
 } // namespace
 
 EvidencePanel::EvidencePanel(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_model(this), m_tree(new QTreeView(this)), m_empty(new QLabel(this)),
-      m_skipped(new QLabel(this)) {
+    : QWidget(parent), m_session(session), m_model(this), m_tree(new QTreeView(this)),
+      m_empty(new QLabel(this)), m_skipped(new QLabel(this)) {
     auto* heading = new QLabel(tr("Evidence"), this);
     heading->setObjectName("heading");
     auto* open = new QToolButton(this);
@@ -75,8 +80,7 @@ EvidencePanel::EvidencePanel(Session& session, QWidget* parent)
     m_tree->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_tree->setExpandsOnDoubleClick(false);
     connect(m_tree, &QTreeView::activated, this, [this](const QModelIndex& index) {
-        if (const auto phase = m_model.phaseAt(index))
-            m_session.chooseImages(phase->first, phase->second);
+        if (const auto phase = m_model.phaseAt(index)) m_session.chooseImages(phase->first, phase->second);
     });
     m_empty->setText(tr("Nothing is open. Drop a folder of DICOM images here."));
     m_skipped->setObjectName("soft");
@@ -107,20 +111,19 @@ void EvidencePanel::refresh() {
     m_empty->setVisible(!images);
     m_tree->setVisible(images);
     m_skipped->setVisible(images && !images->index->skipped.empty());
-    if (!images)
-        return;
+    if (!images) return;
     m_model.setIndex(images->index);
     m_model.setShown(images->series, images->phase);
     m_tree->expandAll();
     m_tree->scrollTo(m_model.indexOf(images->series, images->phase));
     const auto& skipped = images->index->skipped;
-    m_skipped->setText(skipped.size() == 1 ? tr("1 other file was left out.") : tr("%1 other files were left out.").arg(skipped.size()));
+    m_skipped->setText(skipped.size() == 1 ? tr("1 other file was left out.")
+                                           : tr("%1 other files were left out.").arg(skipped.size()));
     QStringList lines;
     constexpr std::size_t kListed = 12;
     for (std::size_t i = 0; i < std::min(skipped.size(), kListed); ++i)
         lines << QString::fromStdString(skipped[i].file.filename().string() + ": " + skipped[i].reason);
-    if (skipped.size() > kListed)
-        lines << tr("… and %1 more").arg(skipped.size() - kListed);
+    if (skipped.size() > kListed) lines << tr("… and %1 more").arg(skipped.size() - kListed);
     m_skipped->setToolTip(lines.join(QLatin1Char('\n')));
 }
 

@@ -26,21 +26,32 @@ QIcon iconOf(Role role) {
 
 QString purpose(core::MarkKind kind) {
     switch (kind) {
-    case core::MarkKind::Atrium: return QStringLiteral("Anywhere in the blood of the left atrium. Needed.");
-    case core::MarkKind::Tip: return QStringLiteral("Anywhere in the blood of the wanted lobe; the axis runs on to its farthest point. Needed.");
-    case core::MarkKind::Circumflex: return QStringLiteral("The circumflex artery at the ostium. With the ridge it sets the ostium plane.");
-    case core::MarkKind::Ridge: return QStringLiteral("The tip of the ridge to the upper left pulmonary vein. With the circumflex artery it sets the ostium plane.");
-    case core::MarkKind::Aorta: return QStringLiteral("In the ascending aorta, for the enhancement ratio.");
+    case core::MarkKind::Atrium:
+        return QStringLiteral("Anywhere in the blood of the left atrium. Needed.");
+    case core::MarkKind::Tip:
+        return QStringLiteral(
+            "Anywhere in the blood of the wanted lobe; the axis runs on to its farthest point. Needed.");
+    case core::MarkKind::Circumflex:
+        return QStringLiteral(
+            "The circumflex artery at the ostium. With the ridge it sets the ostium plane.");
+    case core::MarkKind::Ridge:
+        return QStringLiteral("The tip of the ridge to the upper left pulmonary vein. With the circumflex "
+                              "artery it sets the ostium plane.");
+    case core::MarkKind::Aorta:
+        return QStringLiteral("In the ascending aorta, for the enhancement ratio.");
     }
     return {};
 }
 
 } // namespace
 
-int MarksPanel::keyOf(core::MarkKind kind) { return static_cast<int>(kind) + 1; }
+int MarksPanel::keyOf(core::MarkKind kind) {
+    return static_cast<int>(kind) + 1;
+}
 
 MarksPanel::MarksPanel(Session& session, ViewState& state, QWidget* parent)
-    : QWidget(parent), m_session(session), m_state(state), m_ostium(new QLabel(this)), m_confirm(new QPushButton(this)) {
+    : QWidget(parent), m_session(session), m_state(state), m_ostium(new QLabel(this)),
+      m_confirm(new QPushButton(this)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(12, 8, 8, 10);
     layout->setSpacing(4);
@@ -61,7 +72,8 @@ MarksPanel::MarksPanel(Session& session, ViewState& state, QWidget* parent)
         row.arm->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
         row.arm->setSizePolicy(QSizePolicy::MinimumExpanding, QSizePolicy::Fixed);
         row.arm->setObjectName("markButton");
-        row.arm->setToolTip(tr("%1\nKey %2, then click on a scanner-axis section.").arg(purpose(kind)).arg(keyOf(kind)));
+        row.arm->setToolTip(
+            tr("%1\nKey %2, then click on a scanner-axis section.").arg(purpose(kind)).arg(keyOf(kind)));
         row.state->setObjectName("soft");
         row.remove->setText(QStringLiteral("×"));
         row.remove->setObjectName("removeButton");
@@ -111,9 +123,10 @@ void MarksPanel::toggle(core::MarkKind kind) {
     m_state.setPage(ViewState::Page::Scanner);
     m_state.arm(kind);
     const auto found = m_session.record().marks.find(kind);
-    if (found != m_session.record().marks.end())
-        m_state.setCrossing(found->second.point);
-    m_session.say(Message::Kind::Information, tr("Click on a section to mark: %1. %2 Esc leaves it.").arg(wordOf(roleOf(kind)), purpose(kind)));
+    if (found != m_session.record().marks.end()) m_state.setCrossing(found->second.point);
+    m_session.say(
+        Message::Kind::Information,
+        tr("Click on a section to mark: %1. %2 Esc leaves it.").arg(wordOf(roleOf(kind)), purpose(kind)));
     refresh();
 }
 
@@ -145,9 +158,12 @@ void MarksPanel::refreshOstium() {
     else if (!m->ostium.proposed)
         m_ostium->setText(tr("Through your marks of the circumflex artery and the ridge."));
     else if (m->ostium.confidence)
-        m_ostium->setText(tr("Proposed from the profile, confidence %1 %. Confirm it, or mark the circumflex artery and the ridge.").arg(std::lround(100 * *m->ostium.confidence)));
+        m_ostium->setText(tr("Proposed from the profile, confidence %1 %. Confirm it, or mark the circumflex "
+                             "artery and the ridge.")
+                              .arg(std::lround(100 * *m->ostium.confidence)));
     else
-        m_ostium->setText(tr("Proposed from the profile. Confirm it, or mark the circumflex artery and the ridge."));
+        m_ostium->setText(
+            tr("Proposed from the profile. Confirm it, or mark the circumflex artery and the ridge."));
 }
 
 } // namespace gauge::app

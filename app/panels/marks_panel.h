@@ -1,4 +1,5 @@
-// The marks: one row each with key, shape, word and whether it is placed; and the ostium with its confirmation.
+// The marks: one row each with key, shape, word and whether it is placed; and the ostium with its
+// confirmation.
 #pragma once
 
 #include "app/document/session.h"

@@ -15,11 +15,16 @@ using Kind = Message::Kind;
 /// Sign and colour of a kind: the sign tells it apart without the colour.
 std::pair<QString, QColor> signOf(Kind kind) {
     switch (kind) {
-    case Kind::Error: return {QStringLiteral("✕"), tone::error};
-    case Kind::Warning: return {QStringLiteral("!"), tone::warning};
-    case Kind::Working: return {QStringLiteral("…"), tone::soft};
-    case Kind::Information: return {QStringLiteral("i"), tone::soft};
-    case Kind::Nothing: break;
+    case Kind::Error:
+        return {QStringLiteral("✕"), tone::error};
+    case Kind::Warning:
+        return {QStringLiteral("!"), tone::warning};
+    case Kind::Working:
+        return {QStringLiteral("…"), tone::soft};
+    case Kind::Information:
+        return {QStringLiteral("i"), tone::soft};
+    case Kind::Nothing:
+        break;
     }
     return {QString(), tone::soft};
 }
@@ -63,15 +68,16 @@ MessageLine::MessageLine(Session& session, QWidget* parent)
     refresh();
 }
 
-QString MessageLine::text() const { return m_text->text(); }
+QString MessageLine::text() const {
+    return m_text->text();
+}
 
 void MessageLine::refresh() {
     const bool working = m_session.isLoading() || m_session.isMeasuring();
     Message message = m_session.message();
     if (m_session.isMeasuring() && message.kind != Kind::Information)
         message = {Kind::Working, tr("Measuring the appendage …")};
-    if (message.kind == Kind::Nothing)
-        message.text = tr("F1 shows what the mouse and the keys do.");
+    if (message.kind == Kind::Nothing) message.text = tr("F1 shows what the mouse and the keys do.");
     const auto [sign, colour] = signOf(message.kind);
     m_sign->setText(sign);
     m_text->setText(message.text);

@@ -1,5 +1,5 @@
-// The message line: what is going on, what went wrong and what to do; never a dialog. With progress and cancel while
-// something runs.
+// The message line: what is going on, what went wrong and what to do; never a dialog. With progress and
+// cancel while something runs.
 #pragma once
 
 #include "app/document/session.h"

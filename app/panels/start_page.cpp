@@ -14,7 +14,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     icon->setPixmap(QIcon(QStringLiteral(":/icons/ostium-gauge.svg")).pixmap(88, 88));
     auto* name = new QLabel(tr("Ostium Gauge"), this);
     name->setObjectName("title");
-    auto* job = new QLabel(tr("Measures the left atrial appendage on CT: how wide it is at which depth, with the uncertainty of every value."), this);
+    auto* job = new QLabel(tr("Measures the left atrial appendage on CT: how wide it is at which depth, with "
+                              "the uncertainty of every value."),
+                           this);
     job->setObjectName("lead");
     auto* open = new QPushButton(tr("Open a folder of DICOM images …"), this);
     open->setObjectName("primary");
@@ -22,7 +24,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     open->setAutoDefault(true);
     setFocusProxy(open);
     connect(open, &QPushButton::clicked, this, &StartPage::openRequested);
-    auto* drop = new QLabel(tr("or drop the folder on this window. Then mark the atrium and the tip of the appendage with two clicks."), this);
+    auto* drop = new QLabel(tr("or drop the folder on this window. Then mark the atrium and the tip of the "
+                               "appendage with two clicks."),
+                            this);
     drop->setObjectName("soft");
     auto* caution = new QLabel(cautionParagraphs().join(QStringLiteral("\n\n")), this);
     caution->setObjectName("soft");

@@ -22,7 +22,8 @@ class ValueDelegate : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
-    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
         painter->save();
         const QModelIndex first = index.siblingAtColumn(0);
         const bool heading = first.data(ValueModel::IsHeadingRole).toBool();
@@ -31,12 +32,18 @@ public:
             painter->fillRect(option.rect, tone::raised.lighter(120));
         else if (leading)
             painter->fillRect(option.rect, tone::raised);
-        const QRect inner = option.rect.adjusted(index.column() == 0 ? 12 : 4, 0, index.column() == 0 ? 0 : -12, 0);
+        const QRect inner =
+            option.rect.adjusted(index.column() == 0 ? 12 : 4, 0, index.column() == 0 ? 0 : -12, 0);
         const bool stale = index.data(ValueModel::IsStaleRole).toBool();
-        painter->setFont(heading ? labelFont(11, true) : labelFont(leading && index.column() > 0 ? 13 : 12, leading));
-        painter->setPen(heading ? tone::faint : stale ? tone::faint : index.column() == 0 && !leading ? tone::soft : tone::text);
+        painter->setFont(heading ? labelFont(11, true)
+                                 : labelFont(leading && index.column() > 0 ? 13 : 12, leading));
+        painter->setPen(heading                           ? tone::faint
+                        : stale                           ? tone::faint
+                        : index.column() == 0 && !leading ? tone::soft
+                                                          : tone::text);
         const auto alignment = static_cast<Qt::Alignment>(index.data(Qt::TextAlignmentRole).toInt());
-        painter->drawText(heading ? inner.adjusted(0, 6, 0, 0) : inner, static_cast<int>(alignment), index.data(Qt::DisplayRole).toString());
+        painter->drawText(heading ? inner.adjusted(0, 6, 0, 0) : inner, static_cast<int>(alignment),
+                          index.data(Qt::DisplayRole).toString());
         painter->restore();
     }
 };
@@ -50,8 +57,7 @@ protected:
     QSize sizeHint() const override { return {QHeaderView::sizeHint().width(), 50}; }
     void paintSection(QPainter* painter, const QRect& rect, int section) const override {
         painter->fillRect(rect, tone::panel);
-        if (section == ValueModel::Quantity)
-            return;
+        if (section == ValueModel::Quantity) return;
         const Role role = section == ValueModel::OstiumColumn ? Role::Ostium : Role::Landing;
         // "Landing zone" above, its depth below.
         const QString text = model()->headerData(section, Qt::Horizontal).toString();
@@ -62,7 +68,8 @@ protected:
         painter->setPen(colourOf(role));
         painter->drawText(inner, Qt::AlignRight | Qt::AlignTop, text.left(split).trimmed());
         painter->setFont(labelFont(12));
-        painter->drawText(inner, Qt::AlignRight | Qt::AlignBottom, split < text.size() ? text.mid(split) : tr("depth 0"));
+        painter->drawText(inner, Qt::AlignRight | Qt::AlignBottom,
+                          split < text.size() ? text.mid(split) : tr("depth 0"));
         painter->setPen(penOf(role, 2.0));
         painter->drawLine(rect.left() + 22, rect.bottom() - 3, rect.right() - 12, rect.bottom() - 3);
     }
@@ -71,7 +78,8 @@ protected:
 } // namespace
 
 ValuePanel::ValuePanel(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_model(this), m_table(new QTableView(this)), m_notices(new QLabel(this)) {
+    : QWidget(parent), m_session(session), m_model(this), m_table(new QTableView(this)),
+      m_notices(new QLabel(this)) {
     setAutoFillBackground(true);
     auto* heading = new QLabel(tr("Values"), this);
     heading->setObjectName("heading");
@@ -102,8 +110,7 @@ ValuePanel::ValuePanel(Session& session, QWidget* parent)
         const bool isHeading = index.data(ValueModel::IsHeadingRole).toBool();
         const bool leading = index.data(ValueModel::IsLeadingRole).toBool();
         m_table->setRowHeight(row, isHeading ? 25 : leading ? 28 : 20);
-        if (isHeading)
-            m_table->setSpan(row, 0, 1, ValueModel::ColumnCount);
+        if (isHeading) m_table->setSpan(row, 0, 1, ValueModel::ColumnCount);
     }
 
     m_notices->setWordWrap(true);
@@ -140,12 +147,13 @@ ValuePanel::ValuePanel(Session& session, QWidget* parent)
     refresh();
 }
 
-void ValuePanel::copyTable() const { QGuiApplication::clipboard()->setText(m_model.asText()); }
+void ValuePanel::copyTable() const {
+    QGuiApplication::clipboard()->setText(m_model.asText());
+}
 
 QStringList ValuePanel::notices() const {
     QStringList lines;
-    if (m_session.failure())
-        lines << QString::fromStdString(m_session.failure()->message);
+    if (m_session.failure()) lines << QString::fromStdString(m_session.failure()->message);
     if (const auto* m = m_session.measurement())
         for (const auto& notice : m->notices)
             lines << QString::fromStdString(notice.text);
@@ -161,10 +169,13 @@ void ValuePanel::refresh() {
     m_model.setRecord(m_session.record());
     QString text;
     for (const QString& line : notices())
-        text += QStringLiteral("<p style='margin:0 0 7px 0'>") + line.toHtmlEscaped() + QStringLiteral("</p>");
+        text +=
+            QStringLiteral("<p style='margin:0 0 7px 0'>") + line.toHtmlEscaped() + QStringLiteral("</p>");
     if (text.isEmpty())
         text = QStringLiteral("<p style='color:%1'>").arg(tone::faint.name()) +
-               (m_session.measurement() ? tr("Nothing else to note.") : tr("Values ± standard uncertainty appear here once the appendage is measured.")) +
+               (m_session.measurement()
+                    ? tr("Nothing else to note.")
+                    : tr("Values ± standard uncertainty appear here once the appendage is measured.")) +
                QStringLiteral("</p>");
     m_notices->setText(text);
 }

@@ -14,8 +14,7 @@ char* s_arguments[] = {s_programName, nullptr};
 } // namespace
 
 GraphicsSession::GraphicsSession() {
-    if (QCoreApplication::instance())
-        return;
+    if (QCoreApplication::instance()) return;
     m_hadPlatform = qEnvironmentVariableIsSet(kPlatformVariable);
     m_platform = qgetenv(kPlatformVariable);
     qputenv(kPlatformVariable, "offscreen");
@@ -23,8 +22,7 @@ GraphicsSession::GraphicsSession() {
 }
 
 GraphicsSession::~GraphicsSession() {
-    if (!m_application)
-        return;
+    if (!m_application) return;
     m_application.reset();
     if (m_hadPlatform)
         qputenv(kPlatformVariable, m_platform);

@@ -1,5 +1,5 @@
-// Painting text needs a GUI application. A command line has none and often no display either: for the lifetime of a
-// GraphicsSession there is one, on the "offscreen" platform if it has to be made.
+// Painting text needs a GUI application. A command line has none and often no display either: for the
+// lifetime of a GraphicsSession there is one, on the "offscreen" platform if it has to be made.
 #pragma once
 
 #include <QByteArray>

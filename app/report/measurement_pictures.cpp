@@ -24,16 +24,18 @@ core::Result<void> makeFolder(const std::filesystem::path& folder) {
     std::error_code code;
     std::filesystem::create_directories(folder, code);
     if (code || !std::filesystem::is_directory(folder))
-        return failure(ErrorCode::OutputUnwritable, "Cannot make the folder " + folder.string() + " for the pictures: " +
-                                                        (code ? code.message() : "a file of that name is there") +
-                                                        ". Choose another folder.");
+        return failure(ErrorCode::OutputUnwritable,
+                       "Cannot make the folder " + folder.string() +
+                           " for the pictures: " + (code ? code.message() : "a file of that name is there") +
+                           ". Choose another folder.");
     return {};
 }
 
 core::Result<void> save(const QImage& image, const std::filesystem::path& file, Files& written) {
     if (!image.save(QString::fromStdString(file.string()), "PNG"))
-        return failure(ErrorCode::OutputUnwritable, "Cannot write the picture " + file.string() +
-                                                        ". Check that the folder can be written to and has room.");
+        return failure(ErrorCode::OutputUnwritable,
+                       "Cannot write the picture " + file.string() +
+                           ". Check that the folder can be written to and has room.");
     written.push_back(file);
     return {};
 }
@@ -53,7 +55,9 @@ struct Canvas {
     }
 };
 
-double endOfShownAxis(const core::AppendageMeasurement& m) { return std::max(m.axis.lengthMm, 5.0); }
+double endOfShownAxis(const core::AppendageMeasurement& m) {
+    return std::max(m.axis.lengthMm, 5.0);
+}
 
 DepthScale fittingScale(const core::AppendageMeasurement& m, const QRectF& area) {
     constexpr double kBeforeMm = 22.0, kBeyondMm = 14.0;
@@ -81,7 +85,8 @@ QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasu
     return canvas.image;
 }
 
-QImage sectionPicture(const core::Volume& volume, const core::Section& section, Role role, const QString& title) {
+QImage sectionPicture(const core::Volume& volume, const core::Section& section, Role role,
+                      const QString& title) {
     Canvas canvas(760, 760 + kTitlePx, title);
     const SectionMap map = crossSectionMap(section, canvas.area, fittingHalfWidthMm(section));
     QPainter painter(&canvas.image);
@@ -95,16 +100,16 @@ QImage stripPicture(const core::AppendageMeasurement& m) {
     DepthStripScene scene;
     scene.measurement = &m;
     for (const auto& landing : m.landingZones)
-        if (landing.kind == core::LandingKind::Axis)
-            scene.landingsMm.push_back(landing.depthMm);
+        if (landing.kind == core::LandingKind::Axis) scene.landingsMm.push_back(landing.depthMm);
     QPainter painter(&canvas.image);
     drawDepthStrip(painter, canvas.area, fittingScale(m, canvas.area), scene);
     return canvas.image;
 }
 
 QString landingTitle(const core::LandingZone& landing) {
-    const QString where = landing.kind == core::LandingKind::Plug ? QStringLiteral(" beyond the ridge, oblique: ")
-                                                                  : QStringLiteral(" beyond the ostium: ");
+    const QString where = landing.kind == core::LandingKind::Plug
+                              ? QStringLiteral(" beyond the ridge, oblique: ")
+                              : QStringLiteral(" beyond the ostium: ");
     return QStringLiteral("Landing zone, ") + quantity(landing.depthMm, Unit::Millimetre) + where +
            QStringLiteral("perimeter-derived ") +
            estimate(landing.section.metrics.perimeterDerivedDiameterMm, Unit::Millimetre);
@@ -118,22 +123,24 @@ QString ostiumTitle(const core::Ostium& ostium) {
 
 std::vector<PlacedMark> placed(const core::AppendageMarks& marks) {
     std::vector<PlacedMark> all{{Role::Atrium, marks.atrium}, {Role::Tip, marks.tip}};
-    if (marks.circumflex)
-        all.push_back({Role::Circumflex, *marks.circumflex});
-    if (marks.ridge)
-        all.push_back({Role::Ridge, *marks.ridge});
-    if (marks.aorta)
-        all.push_back({Role::Aorta, *marks.aorta});
+    if (marks.circumflex) all.push_back({Role::Circumflex, *marks.circumflex});
+    if (marks.ridge) all.push_back({Role::Ridge, *marks.ridge});
+    if (marks.aorta) all.push_back({Role::Aorta, *marks.aorta});
     return all;
 }
 
 const char* fileName(Role role) {
     switch (role) {
-    case Role::Tip: return "tip.png";
-    case Role::Circumflex: return "circumflex.png";
-    case Role::Ridge: return "ridge.png";
-    case Role::Aorta: return "aorta.png";
-    default: return "atrium.png";
+    case Role::Tip:
+        return "tip.png";
+    case Role::Circumflex:
+        return "circumflex.png";
+    case Role::Ridge:
+        return "ridge.png";
+    case Role::Aorta:
+        return "aorta.png";
+    default:
+        return "atrium.png";
     }
 }
 
@@ -143,8 +150,8 @@ QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std
     constexpr double kHalfWidthMm = 45.0;
     const int reasonPx = reason.isEmpty() ? 0 : kReasonPx;
     Canvas canvas(3 * kSide, kSide + kTitlePx + reasonPx,
-                  QStringLiteral("Mark: ") + wordOf(mark.role) + QStringLiteral(" (") + placeWords(mark.point) +
-                      QLatin1Char(')'));
+                  QStringLiteral("Mark: ") + wordOf(mark.role) + QStringLiteral(" (") +
+                      placeWords(mark.point) + QLatin1Char(')'));
     QPainter painter(&canvas.image);
     int column = 0;
     for (const ScannerAxis axis : {ScannerAxis::Axial, ScannerAxis::Coronal, ScannerAxis::Sagittal}) {
@@ -163,7 +170,8 @@ QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std
     }
     painter.setFont(labelFont(13));
     painter.setPen(tone::warning);
-    painter.drawText(QRectF(12, kTitlePx + kSide, 3 * kSide - 24, reasonPx), Qt::AlignVCenter | Qt::TextWordWrap, reason);
+    painter.drawText(QRectF(12, kTitlePx + kSide, 3 * kSide - 24, reasonPx),
+                     Qt::AlignVCenter | Qt::TextWordWrap, reason);
     return canvas.image;
 }
 
@@ -172,33 +180,30 @@ QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std
 core::Result<Files> writePictures(const core::Volume& volume, const core::AppendageMeasurement& m,
                                   const std::filesystem::path& folder) {
     const GraphicsSession graphics;
-    if (auto made = makeFolder(folder); !made)
-        return tl::unexpected(made.error());
+    if (auto made = makeFolder(folder); !made) return tl::unexpected(made.error());
     Files written;
     std::vector<std::pair<std::string, QImage>> pictures;
     pictures.emplace_back("long-section.png", longSectionPicture(volume, m));
-    pictures.emplace_back("ostium.png", sectionPicture(volume, m.ostium.section, Role::Ostium, ostiumTitle(m.ostium)));
+    pictures.emplace_back("ostium.png",
+                          sectionPicture(volume, m.ostium.section, Role::Ostium, ostiumTitle(m.ostium)));
     int number = 1;
     for (const auto& landing : m.landingZones) {
         std::string file = "landing-zone";
-        if (number > 1)
-            file.append("-").append(std::to_string(number));
+        if (number > 1) file.append("-").append(std::to_string(number));
         pictures.emplace_back(file.append(".png"),
                               sectionPicture(volume, landing.section, Role::Landing, landingTitle(landing)));
         ++number;
     }
     pictures.emplace_back("depth-strip.png", stripPicture(m));
     for (const auto& [file, image] : pictures)
-        if (auto saved = save(image, folder / file, written); !saved)
-            return tl::unexpected(saved.error());
+        if (auto saved = save(image, folder / file, written); !saved) return tl::unexpected(saved.error());
     return written;
 }
 
 core::Result<Files> writeSeedPictures(const core::Volume& volume, const core::AppendageMarks& marks,
                                       const std::filesystem::path& folder, const std::string& reason) {
     const GraphicsSession graphics;
-    if (auto made = makeFolder(folder); !made)
-        return tl::unexpected(made.error());
+    if (auto made = makeFolder(folder); !made) return tl::unexpected(made.error());
     Files written;
     const std::vector<PlacedMark> all = placed(marks);
     for (const auto& mark : all) {

@@ -1,5 +1,6 @@
-// Pictures of a measurement as PNG files, for a headless run. Works without a display and without an application:
-// where none exists, one on the "offscreen" platform is made for the time of the call (then only from one thread).
+// Pictures of a measurement as PNG files, for a headless run. Works without a display and without an
+// application: where none exists, one on the "offscreen" platform is made for the time of the call (then only
+// from one thread).
 #pragma once
 
 #include "core/anatomy/appendage.h"
@@ -11,16 +12,17 @@
 
 namespace gauge::app {
 
-/// Writes long-section.png, ostium.png, landing-zone.png (landing-zone-2.png… for more) and depth-strip.png into
-/// `folder`, which is made when absent; files of those names are replaced.
+/// Writes long-section.png, ostium.png, landing-zone.png (landing-zone-2.png… for more) and depth-strip.png
+/// into `folder`, which is made when absent; files of those names are replaced.
 /// @return the files written, in that order.
 /// @errors OutputUnwritable, naming the file or folder.
 core::Result<std::vector<std::filesystem::path>> writePictures(const core::Volume& volume,
                                                                const core::AppendageMeasurement& measurement,
                                                                const std::filesystem::path& folder);
 
-/// For a measurement that failed: one picture a mark (atrium.png, tip.png, circumflex.png, ridge.png, aorta.png), each
-/// with the three scanner-axis sections through it. `reason`, when given, is printed under the sections.
+/// For a measurement that failed: one picture a mark (atrium.png, tip.png, circumflex.png, ridge.png,
+/// aorta.png), each with the three scanner-axis sections through it. `reason`, when given, is printed under
+/// the sections.
 /// @return the files written.  @errors OutputUnwritable.
 core::Result<std::vector<std::filesystem::path>> writeSeedPictures(const core::Volume& volume,
                                                                    const core::AppendageMarks& marks,

@@ -9,12 +9,24 @@ const QString kLastFolder = QStringLiteral("folders/last");
 
 } // namespace
 
-QByteArray Settings::windowGeometry() const { return m_store.value(kGeometry).toByteArray(); }
-void Settings::setWindowGeometry(const QByteArray& geometry) { store(kGeometry, geometry, QByteArray()); }
-QString Settings::cautionsDismissed() const { return m_store.value(kCautions).toString(); }
-void Settings::setCautionsDismissed(const QString& version) { store(kCautions, version, QString()); }
-QString Settings::lastFolder() const { return m_store.value(kLastFolder).toString(); }
-void Settings::setLastFolder(const QString& folder) { store(kLastFolder, folder, QString()); }
+QByteArray Settings::windowGeometry() const {
+    return m_store.value(kGeometry).toByteArray();
+}
+void Settings::setWindowGeometry(const QByteArray& geometry) {
+    store(kGeometry, geometry, QByteArray());
+}
+QString Settings::cautionsDismissed() const {
+    return m_store.value(kCautions).toString();
+}
+void Settings::setCautionsDismissed(const QString& version) {
+    store(kCautions, version, QString());
+}
+QString Settings::lastFolder() const {
+    return m_store.value(kLastFolder).toString();
+}
+void Settings::setLastFolder(const QString& folder) {
+    store(kLastFolder, folder, QString());
+}
 
 void Settings::store(const QString& key, const QVariant& value, const QVariant& standard) {
     if (value == standard)

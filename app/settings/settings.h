@@ -1,5 +1,5 @@
-// What the program remembers between runs. One table: key, type, default, meaning. A value equal to its default is not
-// written; keys of other versions are left alone.
+// What the program remembers between runs. One table: key, type, default, meaning. A value equal to its
+// default is not written; keys of other versions are left alone.
 //
 //   key                       type    default   meaning
 //   window/geometry           bytes   none      place and size of the main window

@@ -16,10 +16,10 @@ CrossSectionView::CrossSectionView(Session& session, ViewState& state, QWidget* 
 
 std::optional<SectionMap> CrossSectionView::map() const {
     const auto shown = shownSection(m_session, m_state);
-    if (!shown || !m_session.volume())
-        return std::nullopt;
+    if (!shown || !m_session.volume()) return std::nullopt;
     // One scale for every depth, so that widths can be compared while scrolling: that of the ostium.
-    const double half = std::max(fittingHalfWidthMm(m_session.measurement()->ostium.section), fittingHalfWidthMm(*shown->section));
+    const double half = std::max(fittingHalfWidthMm(m_session.measurement()->ostium.section),
+                                 fittingHalfWidthMm(*shown->section));
     SectionMap where = crossSectionMap(*shown->section, area(), half / m_zoom);
     where.zero += m_offset;
     return where;
@@ -38,7 +38,8 @@ void CrossSectionView::drawOver(QPainter& painter, const SectionMap& map) {
 }
 
 QString CrossSectionView::emptyText() const {
-    return m_session.isMeasuring() ? tr("Measuring …") : tr("The cross-section appears here once the appendage is measured.");
+    return m_session.isMeasuring() ? tr("Measuring …")
+                                   : tr("The cross-section appears here once the appendage is measured.");
 }
 
 void CrossSectionView::pan(const QPointF& offset) {
@@ -51,17 +52,28 @@ void CrossSectionView::zoom(double factor, const QPointF&) {
     update();
 }
 
-void CrossSectionView::scroll(int steps) { scrollDepth(m_session, m_state, steps); }
+void CrossSectionView::scroll(int steps) {
+    scrollDepth(m_session, m_state, steps);
+}
 
 void CrossSectionView::keyPressEvent(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_Up:
-    case Qt::Key_Left: scroll(-1); break;
+    case Qt::Key_Left:
+        scroll(-1);
+        break;
     case Qt::Key_Down:
-    case Qt::Key_Right: scroll(1); break;
-    case Qt::Key_PageUp: scroll(-10); break;
-    case Qt::Key_PageDown: scroll(10); break;
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Right:
+        scroll(1);
+        break;
+    case Qt::Key_PageUp:
+        scroll(-10);
+        break;
+    case Qt::Key_PageDown:
+        scroll(10);
+        break;
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 

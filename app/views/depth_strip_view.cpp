@@ -39,8 +39,7 @@ void DepthStripView::paintEvent(QPaintEvent*) {
     }
     DepthStripScene scene;
     scene.measurement = m;
-    if (const auto* landing = m_session.landing())
-        scene.landingsMm.push_back(landing->depthMm);
+    if (const auto* landing = m_session.landing()) scene.landingsMm.push_back(landing->depthMm);
     if (const auto shown = shownSection(m_session, m_state); shown && shown->role == Role::Section)
         scene.cursorMm = shown->depthMm;
     scene.hoverMm = m_dragFromMm ? std::nullopt : m_hover;
@@ -65,8 +64,7 @@ void DepthStripView::setHover(std::optional<double> mm) {
 }
 
 void DepthStripView::mousePressEvent(QMouseEvent* event) {
-    if (event->button() != Qt::LeftButton || !m_session.measurement())
-        return;
+    if (event->button() != Qt::LeftButton || !m_session.measurement()) return;
     const double mm = m_state.depthScale().mmFromX(event->position().x());
     if (isOnMarker(event->position().x())) {
         m_dragFromMm = m_session.landing()->depthMm - mm;
@@ -90,8 +88,7 @@ void DepthStripView::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void DepthStripView::mouseReleaseEvent(QMouseEvent* event) {
-    if (event->button() != Qt::LeftButton || !m_dragFromMm)
-        return;
+    if (event->button() != Qt::LeftButton || !m_dragFromMm) return;
     m_dragFromMm.reset();
     if (const auto* landing = m_session.landing(); landing && m_session.isPreviewing())
         m_session.moveLanding(landing->depthMm, m_gesture);
@@ -101,8 +98,7 @@ void DepthStripView::mouseReleaseEvent(QMouseEvent* event) {
 void DepthStripView::wheelEvent(QWheelEvent* event) {
     event->accept();
     const int steps = event->angleDelta().y() / 120;
-    if (steps != 0)
-        scrollDepth(m_session, m_state, -steps);
+    if (steps != 0) scrollDepth(m_session, m_state, -steps);
 }
 
 void DepthStripView::keyPressEvent(QKeyEvent* event) {
@@ -122,6 +118,8 @@ void DepthStripView::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-void DepthStripView::leaveEvent(QEvent*) { setHover(std::nullopt); }
+void DepthStripView::leaveEvent(QEvent*) {
+    setHover(std::nullopt);
+}
 
 } // namespace gauge::app

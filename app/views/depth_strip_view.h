@@ -1,5 +1,5 @@
-// The depth strip. Dragging the landing-zone marker moves the landing plane; a click elsewhere shows the cross-section
-// at that depth; hovering reads the widths.
+// The depth strip. Dragging the landing-zone marker moves the landing plane; a click elsewhere shows the
+// cross-section at that depth; hovering reads the widths.
 #pragma once
 
 #include "app/document/session.h"

@@ -30,7 +30,7 @@ bool ImageView::same(const Key& a, const Key& b) {
 }
 
 const QImage& ImageView::picture(const SectionMap& map) {
-    const Key key{m_session.volume(), map.frame, map.zero,          map.pixelsPerMm,
+    const Key key{m_session.volume(), map.frame, map.zero,           map.pixelsPerMm,
                   m_state.window(),   size(),    devicePixelRatioF()};
     if (m_picture.isNull() || !same(key, m_key)) {
         m_picture = cutGrey(*m_session.volume(), map, area(), m_state.window(), devicePixelRatioF());
@@ -39,7 +39,9 @@ const QImage& ImageView::picture(const SectionMap& map) {
     return m_picture;
 }
 
-double ImageView::titleEnd() const { return title().isEmpty() ? 0.0 : 7.0 + labelWidth(title()); }
+double ImageView::titleEnd() const {
+    return title().isEmpty() ? 0.0 : 7.0 + labelWidth(title());
+}
 
 void ImageView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
@@ -54,8 +56,7 @@ void ImageView::paintEvent(QPaintEvent*) {
     }
     painter.drawImage(QPointF(0, 0), picture(*where));
     drawOver(painter, *where);
-    if (!title().isEmpty())
-        drawLabel(painter, QPointF(0, 16), title(), tone::text, LabelSide::Right, area());
+    if (!title().isEmpty()) drawLabel(painter, QPointF(0, 16), title(), tone::text, LabelSide::Right, area());
     if (hasFocus()) {
         painter.setPen(QPen(tone::faint, 1));
         painter.drawRect(rect().adjusted(0, 0, -1, -1));
@@ -63,8 +64,7 @@ void ImageView::paintEvent(QPaintEvent*) {
 }
 
 void ImageView::mousePressEvent(QMouseEvent* event) {
-    if (!m_session.volume())
-        return;
+    if (!m_session.volume()) return;
     if (event->button() == Qt::RightButton)
         m_windowDrag.emplace(event->position(), m_state.window());
     else if (event->button() == Qt::MiddleButton)
@@ -93,8 +93,7 @@ void ImageView::mouseReleaseEvent(QMouseEvent* event) {
 
 void ImageView::wheelEvent(QWheelEvent* event) {
     event->accept();
-    if (!m_session.volume())
-        return;
+    if (!m_session.volume()) return;
     if (event->modifiers() & Qt::ControlModifier) {
         zoom(zoomFactor(event->angleDelta().y()), event->position());
         return;
@@ -103,8 +102,7 @@ void ImageView::wheelEvent(QWheelEvent* event) {
     m_wheelRest += event->angleDelta().y();
     const int steps = m_wheelRest / kNotch;
     m_wheelRest -= steps * kNotch;
-    if (steps != 0)
-        scroll(-steps);
+    if (steps != 0) scroll(-steps);
 }
 
 } // namespace gauge::app

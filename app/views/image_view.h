@@ -1,5 +1,5 @@
-// Base of the views that show a section of the volume: grey picture with cache, window by right drag, pan by middle
-// drag, zoom by Ctrl and wheel. Derived views say where the section lies and draw over it.
+// Base of the views that show a section of the volume: grey picture with cache, window by right drag, pan by
+// middle drag, zoom by Ctrl and wheel. Derived views say where the section lies and draw over it.
 #pragma once
 
 #include "app/document/session.h"

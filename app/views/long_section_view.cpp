@@ -17,8 +17,7 @@ LongSectionView::LongSectionView(Session& session, ViewState& state, QWidget* pa
     connect(&state, &ViewState::scaleChanged, this, repaint);
     connect(&state, &ViewState::depthChanged, this, repaint);
     connect(&session, &Session::measurementChanged, this, [this] {
-        if (m_fitted)
-            resetView();
+        if (m_fitted) resetView();
     });
 }
 
@@ -26,8 +25,7 @@ void LongSectionView::resetView() {
     const auto* m = m_session.measurement();
     m_fitted = true;
     m_down = 0.0;
-    if (!m || width() < 2)
-        return;
+    if (!m || width() < 2) return;
     constexpr double kBeforeMm = 20.0, kBeyondMm = 13.0;
     DepthScale scale;
     scale.pixelsPerMm = width() / (kBeforeMm + std::max(m->axis.lengthMm, 5.0) + kBeyondMm);
@@ -40,10 +38,11 @@ void LongSectionView::resetView() {
 
 std::optional<SectionMap> LongSectionView::map() const {
     const auto* m = m_session.measurement();
-    if (!m || !m_session.volume())
-        return std::nullopt;
+    if (!m || !m_session.volume()) return std::nullopt;
     const DepthScale& scale = m_state.depthScale();
-    return SectionMap{longSectionFrame(*m, m_state.turnDeg()), {scale.zeroX, area().center().y() + m_down}, scale.pixelsPerMm};
+    return SectionMap{longSectionFrame(*m, m_state.turnDeg()),
+                      {scale.zeroX, area().center().y() + m_down},
+                      scale.pixelsPerMm};
 }
 
 void LongSectionView::drawOver(QPainter& painter, const SectionMap& map) {
@@ -51,8 +50,7 @@ void LongSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     LongSectionScene scene;
     scene.measurement = m_session.measurement();
     scene.marks = marks ? &*marks : nullptr;
-    if (const auto* landing = m_session.landing())
-        scene.landings.push_back(landing);
+    if (const auto* landing = m_session.landing()) scene.landings.push_back(landing);
     if (m_state.depthKind() == ViewState::Depth::Free)
         scene.cursorMm = shownSection(m_session, m_state)->depthMm;
     scene.titleEnd = titleEnd();
@@ -60,16 +58,16 @@ void LongSectionView::drawOver(QPainter& painter, const SectionMap& map) {
 }
 
 QString LongSectionView::emptyText() const {
-    if (m_session.isMeasuring())
-        return tr("Measuring the appendage …");
-    if (m_session.failure())
-        return QString::fromStdString(m_session.failure()->message);
-    return tr("Mark the atrium and the tip of the appendage on the scanner-axis sections (key T): the appendage is then "
+    if (m_session.isMeasuring()) return tr("Measuring the appendage …");
+    if (m_session.failure()) return QString::fromStdString(m_session.failure()->message);
+    return tr("Mark the atrium and the tip of the appendage on the scanner-axis sections (key T): the "
+              "appendage is then "
               "measured and shown along its own axis here.");
 }
 
 QString LongSectionView::title() const {
-    return tr("long section, turned %1°").arg(QString::number(std::lround(m_state.turnDeg())).replace(QLatin1Char('-'), QChar(0x2212)));
+    return tr("long section, turned %1°")
+        .arg(QString::number(std::lround(m_state.turnDeg())).replace(QLatin1Char('-'), QChar(0x2212)));
 }
 
 void LongSectionView::pan(const QPointF& offset) {
@@ -94,31 +92,44 @@ void LongSectionView::zoom(double factor, const QPointF& at) {
     m_state.setDepthScale(scale);
 }
 
-void LongSectionView::scroll(int steps) { scrollDepth(m_session, m_state, steps); }
-
-void LongSectionView::leftPressed(const QPointF& at) { m_turn.emplace(at, m_state.turnDeg()); }
-
-void LongSectionView::leftMoved(const QPointF& at) {
-    if (m_turn)
-        m_state.setTurnDeg(m_turn->at(at));
+void LongSectionView::scroll(int steps) {
+    scrollDepth(m_session, m_state, steps);
 }
 
-void LongSectionView::leftReleased(const QPointF&) { m_turn.reset(); }
+void LongSectionView::leftPressed(const QPointF& at) {
+    m_turn.emplace(at, m_state.turnDeg());
+}
+
+void LongSectionView::leftMoved(const QPointF& at) {
+    if (m_turn) m_state.setTurnDeg(m_turn->at(at));
+}
+
+void LongSectionView::leftReleased(const QPointF&) {
+    m_turn.reset();
+}
 
 void LongSectionView::keyPressEvent(QKeyEvent* event) {
     constexpr double kTurnStepDeg = 5.0;
     switch (event->key()) {
-    case Qt::Key_Up: m_state.setTurnDeg(m_state.turnDeg() - kTurnStepDeg); break;
-    case Qt::Key_Down: m_state.setTurnDeg(m_state.turnDeg() + kTurnStepDeg); break;
-    case Qt::Key_Left: scrollDepth(m_session, m_state, -1); break;
-    case Qt::Key_Right: scrollDepth(m_session, m_state, 1); break;
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Up:
+        m_state.setTurnDeg(m_state.turnDeg() - kTurnStepDeg);
+        break;
+    case Qt::Key_Down:
+        m_state.setTurnDeg(m_state.turnDeg() + kTurnStepDeg);
+        break;
+    case Qt::Key_Left:
+        scrollDepth(m_session, m_state, -1);
+        break;
+    case Qt::Key_Right:
+        scrollDepth(m_session, m_state, 1);
+        break;
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 
 void LongSectionView::resizeEvent(QResizeEvent*) {
-    if (m_fitted)
-        resetView();
+    if (m_fitted) resetView();
 }
 
 } // namespace gauge::app

@@ -1,4 +1,5 @@
-// The long section. Dragging up or down turns it about the axis; its horizontal axis is that of the depth strip.
+// The long section. Dragging up or down turns it about the axis; its horizontal axis is that of the depth
+// strip.
 #pragma once
 
 #include "app/views/image_view.h"
@@ -30,7 +31,7 @@ protected:
 
 private:
     std::optional<TurnDrag> m_turn;
-    double m_down = 0.0; ///< of the ostium's centre from the middle, pixels
+    double m_down = 0.0;  ///< of the ostium's centre from the middle, pixels
     bool m_fitted = true; ///< not zoomed or panned since the last fit
 };
 

@@ -17,7 +17,8 @@ double extentMm(const core::Volume& volume, const core::PatientVector& direction
     double low = 1e300, high = -1e300;
     for (int corner = 0; corner < 8; ++corner) {
         const Eigen::Vector3d last = (volume.size().array() - 1).cast<double>();
-        const Eigen::Vector3d c(corner & 1 ? last.x() : 0, corner & 2 ? last.y() : 0, corner & 4 ? last.z() : 0);
+        const Eigen::Vector3d c(corner & 1 ? last.x() : 0, corner & 2 ? last.y() : 0,
+                                corner & 4 ? last.z() : 0);
         const double at = volume.patientFrom({c}).mm.dot(direction.mm);
         low = std::min(low, at);
         high = std::max(high, at);
@@ -48,12 +49,12 @@ core::PatientPoint ScannerSectionView::middle() const {
 double ScannerSectionView::fittingPixelsPerMm() const {
     const core::SectionFrame frame = scannerFrame(m_axis, middle());
     const core::Volume& volume = *m_session.volume();
-    return std::min(width() / std::max(1.0, extentMm(volume, frame.u)), height() / std::max(1.0, extentMm(volume, frame.v)));
+    return std::min(width() / std::max(1.0, extentMm(volume, frame.u)),
+                    height() / std::max(1.0, extentMm(volume, frame.v)));
 }
 
 std::optional<SectionMap> ScannerSectionView::map() const {
-    if (!m_session.volume() || width() < 2 || height() < 2)
-        return std::nullopt;
+    if (!m_session.volume() || width() < 2 || height() < 2) return std::nullopt;
     // The plane goes through the crossing; the picture stays centred on the volume unless panned.
     const core::SectionFrame frame = scannerFrame(m_axis, m_state.crossing());
     SectionMap where{frame, {}, fittingPixelsPerMm() * m_zoom};
@@ -85,8 +86,7 @@ void ScannerSectionView::drawOver(QPainter& painter, const SectionMap& map) {
             drawLabel(painter, QPointF(width(), height() - 14),
                       quantity(core::TrilinearSampler(*m_session.volume())(at), Unit::Hounsfield), tone::soft,
                       LabelSide::Left, area(), 11);
-        if (m_state.armed())
-            drawMarker(painter, *m_pointer, roleOf(*m_state.armed()), 0.8);
+        if (m_state.armed()) drawMarker(painter, *m_pointer, roleOf(*m_state.armed()), 0.8);
     }
 }
 
@@ -122,8 +122,7 @@ void ScannerSectionView::scroll(int steps) {
     // Scrolling on goes feet-wards, back-wards, left-wards.
     const double sense = m_axis == ScannerAxis::Coronal ? 1.0 : -1.0;
     const core::PatientPoint next = m_state.crossing() + (sense * steps * stepMm()) * frame.normal;
-    if (m_session.volume()->contains(next))
-        m_state.setCrossing(next);
+    if (m_session.volume()->contains(next)) m_state.setCrossing(next);
 }
 
 void ScannerSectionView::moveCrossing(const QPointF& at) {
@@ -151,12 +150,13 @@ void ScannerSectionView::leftPressed(const QPointF& at) {
 
 void ScannerSectionView::leftMoved(const QPointF& at) {
     m_pointer = at;
-    if (m_dragging)
-        moveCrossing(at);
+    if (m_dragging) moveCrossing(at);
     update();
 }
 
-void ScannerSectionView::leftReleased(const QPointF&) { m_dragging = false; }
+void ScannerSectionView::leftReleased(const QPointF&) {
+    m_dragging = false;
+}
 
 void ScannerSectionView::leaveEvent(QEvent*) {
     m_pointer.reset();
@@ -164,16 +164,24 @@ void ScannerSectionView::leaveEvent(QEvent*) {
 }
 
 void ScannerSectionView::keyPressEvent(QKeyEvent* event) {
-    if (!m_session.volume())
-        return;
+    if (!m_session.volume()) return;
     switch (event->key()) {
     case Qt::Key_Up:
-    case Qt::Key_Left: scroll(-1); break;
+    case Qt::Key_Left:
+        scroll(-1);
+        break;
     case Qt::Key_Down:
-    case Qt::Key_Right: scroll(1); break;
-    case Qt::Key_PageUp: scroll(-10); break;
-    case Qt::Key_PageDown: scroll(10); break;
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Right:
+        scroll(1);
+        break;
+    case Qt::Key_PageUp:
+        scroll(-10);
+        break;
+    case Qt::Key_PageDown:
+        scroll(10);
+        break;
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 

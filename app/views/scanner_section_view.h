@@ -1,5 +1,5 @@
-// A section along a scanner axis, for finding and marking points. A click places the armed mark; without one it moves
-// the place where the three sections cross.
+// A section along a scanner axis, for finding and marking points. A click places the armed mark; without one
+// it moves the place where the three sections cross.
 #pragma once
 
 #include "app/drawing/scanner_section_drawing.h"

@@ -9,12 +9,12 @@ namespace gauge::app {
 
 std::optional<ShownSection> shownSection(const Session& session, const ViewState& state) {
     const core::AppendageMeasurement* m = session.measurement();
-    if (!m)
-        return std::nullopt;
+    if (!m) return std::nullopt;
     if (state.depthKind() == ViewState::Depth::Landing)
         if (const auto* landing = session.landing())
             return ShownSection{&landing->section, Role::Landing, landing->depthMm,
-                                wordOf(Role::Landing) + QLatin1Char(' ') + quantity(landing->depthMm, Unit::Millimetre)};
+                                wordOf(Role::Landing) + QLatin1Char(' ') +
+                                    quantity(landing->depthMm, Unit::Millimetre)};
     if (state.depthKind() == ViewState::Depth::Free)
         if (const auto* nearest = nearestProfile(*m, state.cursorMm()))
             return ShownSection{&nearest->section, Role::Section, nearest->sMm,
@@ -26,8 +26,7 @@ std::optional<ShownSection> shownSection(const Session& session, const ViewState
 void scrollDepth(const Session& session, ViewState& state, int steps) {
     constexpr double kStepMm = 0.5;
     const auto shown = shownSection(session, state);
-    if (!shown || session.measurement()->profile.empty())
-        return;
+    if (!shown || session.measurement()->profile.empty()) return;
     const auto& profile = session.measurement()->profile;
     state.showDepth(std::clamp(shown->depthMm + steps * kStepMm, profile.front().sMm, profile.back().sMm));
 }

@@ -1,4 +1,5 @@
-// Which cross-section the views show now: the ostium, the landing zone, or the profile's nearest to a free depth.
+// Which cross-section the views show now: the ostium, the landing zone, or the profile's nearest to a free
+// depth.
 #pragma once
 
 #include "app/document/session.h"

@@ -16,7 +16,8 @@ namespace {
 QString table(std::initializer_list<std::pair<const char*, const char*>> rows) {
     QString html = QStringLiteral("<table cellspacing='0' cellpadding='4'>");
     for (const auto& [what, how] : rows)
-        html += QStringLiteral("<tr><td style='padding-right:22px'><b>%1</b></td><td>%2</td></tr>").arg(QString::fromUtf8(how), QString::fromUtf8(what));
+        html += QStringLiteral("<tr><td style='padding-right:22px'><b>%1</b></td><td>%2</td></tr>")
+                    .arg(QString::fromUtf8(how), QString::fromUtf8(what));
     return html + QStringLiteral("</table>");
 }
 
@@ -36,12 +37,13 @@ void show(QWidget* parent, const QString& title, const QString& html, const QSiz
 }
 
 QString helpText() {
-    return QStringLiteral("<h3>The way of a measurement</h3>"
-                          "<ol><li>Open a folder of DICOM images, or drop it on the window.</li>"
-                          "<li>Mark the atrium and the tip of the wanted lobe: the appendage is measured.</li>"
-                          "<li>Mark the circumflex artery and the ridge, or confirm the proposed ostium.</li>"
-                          "<li>Drag the landing zone along the depth strip.</li></ol>"
-                          "<h3>Keys</h3>") +
+    return QStringLiteral(
+               "<h3>The way of a measurement</h3>"
+               "<ol><li>Open a folder of DICOM images, or drop it on the window.</li>"
+               "<li>Mark the atrium and the tip of the wanted lobe: the appendage is measured.</li>"
+               "<li>Mark the circumflex artery and the ridge, or confirm the proposed ostium.</li>"
+               "<li>Drag the landing zone along the depth strip.</li></ol>"
+               "<h3>Keys</h3>") +
            table({{"mark atrium, tip, circumflex artery, ridge, aorta", "1 2 3 4 5"},
                   {"leave marking", "Esc"},
                   {"change between the appendage axis and the scanner axes", "T"},
@@ -62,7 +64,8 @@ QString helpText() {
                   {"long section: turn about the axis", "left drag"},
                   {"scanner axes: place the chosen mark, or move the crossing", "left click"},
                   {"depth strip: move the landing zone; show another depth", "left drag"}}) +
-           QStringLiteral("<h3>Values</h3><p>Each value is shown ± its standard uncertainty (k = 1). Resting the pointer on a value "
+           QStringLiteral("<h3>Values</h3><p>Each value is shown ± its standard uncertainty (k = 1). Resting "
+                          "the pointer on a value "
                           "shows what the uncertainty is made of. Grey values are being measured again.</p>");
 }
 
@@ -71,27 +74,33 @@ QString licenceText() {
     QDir folder(QStringLiteral(":/licences"));
     for (const QString& name : folder.entryList(QDir::Files, QDir::Name)) {
         QFile file(folder.filePath(name));
-        if (!file.open(QIODevice::ReadOnly))
-            continue;
+        if (!file.open(QIODevice::ReadOnly)) continue;
         QString title = name.section(QLatin1Char('.'), 0, -2);
         html += QStringLiteral("<h3>%1</h3><pre style='white-space:pre-wrap; font-size:11px'>%2</pre>")
-                    .arg(title.replace(QLatin1Char('_'), QLatin1Char(' ')).toHtmlEscaped(), QString::fromUtf8(file.readAll()).toHtmlEscaped());
+                    .arg(title.replace(QLatin1Char('_'), QLatin1Char(' ')).toHtmlEscaped(),
+                         QString::fromUtf8(file.readAll()).toHtmlEscaped());
     }
     return html;
 }
 
 } // namespace
 
-void showHelp(QWidget* parent) { show(parent, QObject::tr("Help"), helpText(), {620, 720}); }
+void showHelp(QWidget* parent) {
+    show(parent, QObject::tr("Help"), helpText(), {620, 720});
+}
 
 void showCautions(QWidget* parent) {
-    show(parent, QObject::tr("Cautions"), QStringLiteral("<p>") + cautionParagraphs().join(QStringLiteral("</p><p>")) + QStringLiteral("</p>"), {520, 260});
+    show(parent, QObject::tr("Cautions"),
+         QStringLiteral("<p>") + cautionParagraphs().join(QStringLiteral("</p><p>")) + QStringLiteral("</p>"),
+         {520, 260});
 }
 
 void showAbout(QWidget* parent) {
     show(parent, QObject::tr("About Ostium Gauge"),
-         QStringLiteral("<h2>Ostium Gauge %1</h2><p>Sizing of left atrial appendage closure from CT, echo and fluoroscopy. "
-                        "Sources under the Apache License 2.0.</p><p>%2</p><h2>Licences of the libraries in use</h2>")
+         QStringLiteral(
+             "<h2>Ostium Gauge %1</h2><p>Sizing of left atrial appendage closure from CT, echo and "
+             "fluoroscopy. "
+             "Sources under the Apache License 2.0.</p><p>%2</p><h2>Licences of the libraries in use</h2>")
                  .arg(QStringLiteral(GAUGE_VERSION), cautionParagraphs().front()) +
              licenceText(),
          {720, 640});

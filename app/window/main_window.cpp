@@ -30,8 +30,7 @@ namespace {
 
 QString droppedFolder(const QMimeData& data) {
     for (const QUrl& url : data.urls()) {
-        if (!url.isLocalFile())
-            continue;
+        if (!url.isLocalFile()) continue;
         const QFileInfo info(url.toLocalFile());
         return info.isDir() ? info.absoluteFilePath() : info.absolutePath();
     }
@@ -108,8 +107,10 @@ QWidget* MainWindow::makeCentreHeader() {
     auto* layout = new QHBoxLayout(header);
     layout->setContentsMargins(10, 6, 10, 6);
     layout->setSpacing(6);
-    m_appendageButton = segment(tr("Appendage axis"), tr("Long section, cross-section and depth strip (key T changes)"), header);
-    m_scannerButton = segment(tr("Scanner axes"), tr("Axial, coronal and sagittal sections, for marking (key T changes)"), header);
+    m_appendageButton = segment(tr("Appendage axis"),
+                                tr("Long section, cross-section and depth strip (key T changes)"), header);
+    m_scannerButton = segment(
+        tr("Scanner axes"), tr("Axial, coronal and sagittal sections, for marking (key T changes)"), header);
     m_ostiumButton = segment(tr("Ostium"), tr("Cross-section at the ostium (key O)"), header);
     m_landingButton = segment(tr("Landing zone"), tr("Cross-section at the landing zone (key L)"), header);
     layout->addWidget(m_appendageButton);
@@ -120,8 +121,14 @@ QWidget* MainWindow::makeCentreHeader() {
     layout->addWidget(which);
     layout->addWidget(m_ostiumButton);
     layout->addWidget(m_landingButton);
-    connect(m_appendageButton, &QToolButton::clicked, this, [this] { m_state.setPage(ViewState::Page::Appendage); refreshHeader(); });
-    connect(m_scannerButton, &QToolButton::clicked, this, [this] { m_state.setPage(ViewState::Page::Scanner); refreshHeader(); });
+    connect(m_appendageButton, &QToolButton::clicked, this, [this] {
+        m_state.setPage(ViewState::Page::Appendage);
+        refreshHeader();
+    });
+    connect(m_scannerButton, &QToolButton::clicked, this, [this] {
+        m_state.setPage(ViewState::Page::Scanner);
+        refreshHeader();
+    });
     connect(m_ostiumButton, &QToolButton::clicked, &m_state, &ViewState::showOstium);
     connect(m_landingButton, &QToolButton::clicked, &m_state, &ViewState::showLanding);
     return header;
@@ -184,7 +191,8 @@ QWidget* MainWindow::makeCentre() {
 }
 
 void MainWindow::connectSession() {
-    connect(m_caution, &CautionStrip::dismissed, this, [this] { m_settings.setCautionsDismissed(QStringLiteral(GAUGE_VERSION)); });
+    connect(m_caution, &CautionStrip::dismissed, this,
+            [this] { m_settings.setCautionsDismissed(QStringLiteral(GAUGE_VERSION)); });
     connect(&m_session, &Session::imagesChanged, this, &MainWindow::onImages);
     connect(&m_session, &Session::measurementChanged, this, &MainWindow::onMeasurement);
     connect(&m_session, &Session::landingChanged, this, &MainWindow::refreshHeader);
@@ -195,12 +203,13 @@ void MainWindow::connectSession() {
 void MainWindow::onImages() {
     const core::Volume* volume = m_session.volume();
     if (volume)
-        m_state.setCrossing(volume->patientFrom({0.5 * (volume->size().array() - 1).cast<double>().matrix()}));
+        m_state.setCrossing(
+            volume->patientFrom({0.5 * (volume->size().array() - 1).cast<double>().matrix()}));
     if (const auto* images = m_session.images())
-        setWindowTitle(tr("%1 — Ostium Gauge").arg(QString::fromStdString(images->index->series[images->series].description)));
+        setWindowTitle(tr("%1 — Ostium Gauge")
+                           .arg(QString::fromStdString(images->index->series[images->series].description)));
     m_hadMeasurement = m_session.measurement();
-    if (!m_hadMeasurement)
-        m_state.setPage(ViewState::Page::Scanner);
+    if (!m_hadMeasurement) m_state.setPage(ViewState::Page::Scanner);
     showPage();
 }
 
@@ -220,8 +229,7 @@ void MainWindow::showPage() {
     const bool scanner = m_state.page() == ViewState::Page::Scanner;
     m_pages->setCurrentWidget(!open ? m_startPage : scanner ? m_scannerPage : m_appendagePage);
     (!open ? m_startPage : scanner ? static_cast<QWidget*>(m_scanner.front()) : m_longSection)->setFocus();
-    if (!scanner)
-        m_state.arm(std::nullopt);
+    if (!scanner) m_state.arm(std::nullopt);
     refreshHeader();
 }
 
@@ -245,9 +253,9 @@ void MainWindow::resetViews() {
 }
 
 void MainWindow::chooseFolder() {
-    const QString folder = QFileDialog::getExistingDirectory(this, tr("Open a folder of DICOM images"), m_settings.lastFolder());
-    if (!folder.isEmpty())
-        openFolder(folder);
+    const QString folder =
+        QFileDialog::getExistingDirectory(this, tr("Open a folder of DICOM images"), m_settings.lastFolder());
+    if (!folder.isEmpty()) openFolder(folder);
 }
 
 void MainWindow::openFolder(const QString& folder) {
@@ -256,8 +264,7 @@ void MainWindow::openFolder(const QString& folder) {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (!droppedFolder(*event->mimeData()).isEmpty())
-        event->acceptProposedAction();
+    if (!droppedFolder(*event->mimeData()).isEmpty()) event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {

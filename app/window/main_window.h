@@ -1,5 +1,5 @@
-// The workstation: evidence and marks on the left, images and depth strip in the middle, values on the right, the
-// message line below.
+// The workstation: evidence and marks on the left, images and depth strip in the middle, values on the right,
+// the message line below.
 #pragma once
 
 #include "app/document/session.h"

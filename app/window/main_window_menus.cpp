@@ -26,16 +26,21 @@ void MainWindow::makeMenus() {
     redo->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z));
     edit->addActions({undo, redo});
     edit->addSeparator();
-    edit->addAction(tr("Copy the values"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), m_values, &ValuePanel::copyTable);
+    edit->addAction(tr("Copy the values"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), m_values,
+                    &ValuePanel::copyTable);
 
     makeMarkActions();
 
     QMenu* view = menuBar()->addMenu(tr("&View"));
-    view->addAction(tr("Change between appendage axis and scanner axes"), QKeySequence(Qt::Key_T), this, [this] {
-        m_state.setPage(m_state.page() == ViewState::Page::Scanner ? ViewState::Page::Appendage : ViewState::Page::Scanner);
-    });
-    view->addAction(tr("Cross-section at the ostium"), QKeySequence(Qt::Key_O), &m_state, &ViewState::showOstium);
-    view->addAction(tr("Cross-section at the landing zone"), QKeySequence(Qt::Key_L), &m_state, &ViewState::showLanding);
+    view->addAction(
+        tr("Change between appendage axis and scanner axes"), QKeySequence(Qt::Key_T), this, [this] {
+            m_state.setPage(m_state.page() == ViewState::Page::Scanner ? ViewState::Page::Appendage
+                                                                       : ViewState::Page::Scanner);
+        });
+    view->addAction(tr("Cross-section at the ostium"), QKeySequence(Qt::Key_O), &m_state,
+                    &ViewState::showOstium);
+    view->addAction(tr("Cross-section at the landing zone"), QKeySequence(Qt::Key_L), &m_state,
+                    &ViewState::showLanding);
     view->addAction(tr("Fit all views"), QKeySequence(Qt::Key_R), this, &MainWindow::resetViews);
     view->addSeparator();
     view->addAction(tr("Whole screen"), QKeySequence(Qt::Key_F11), this,
@@ -51,9 +56,11 @@ void MainWindow::makeMarkActions() {
     QMenu* mark = menuBar()->addMenu(tr("&Mark"));
     for (const core::MarkKind kind : core::kMarkKinds) {
         const auto key = static_cast<Qt::Key>(Qt::Key_0 + MarksPanel::keyOf(kind));
-        mark->addAction(wordOf(roleOf(kind)), QKeySequence(key), this, [this, kind] { m_marks->toggle(kind); });
+        mark->addAction(wordOf(roleOf(kind)), QKeySequence(key), this,
+                        [this, kind] { m_marks->toggle(kind); });
     }
-    mark->addAction(tr("Leave marking"), QKeySequence(Qt::Key_Escape), this, [this] { m_state.arm(std::nullopt); });
+    mark->addAction(tr("Leave marking"), QKeySequence(Qt::Key_Escape), this,
+                    [this] { m_state.arm(std::nullopt); });
     mark->addSeparator();
     mark->addAction(tr("Confirm or release the ostium"), QKeySequence(Qt::Key_C), this, [this] {
         if (m_session.record().ostium)

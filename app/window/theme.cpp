@@ -8,7 +8,9 @@
 #include <QStyleFactory>
 
 // Resources of a static library must be asked for, and from the global namespace.
-static void initialiseResources() { Q_INIT_RESOURCE(ostium_gauge); }
+static void initialiseResources() {
+    Q_INIT_RESOURCE(ostium_gauge);
+}
 
 namespace gauge::app {
 namespace {
@@ -90,9 +92,9 @@ void applyTheme(QApplication& application) {
     QFont font(QStringLiteral("DejaVu Sans"));
     font.setPixelSize(12);
     application.setFont(font);
-    application.setStyleSheet(QString::fromLatin1(kStyle).arg(tone::window.name(), tone::panel.name(), tone::raised.name(),
-                                                             tone::border.name(), tone::text.name(), tone::soft.name(),
-                                                             tone::raised.lighter(140).name()));
+    application.setStyleSheet(QString::fromLatin1(kStyle).arg(
+        tone::window.name(), tone::panel.name(), tone::raised.name(), tone::border.name(), tone::text.name(),
+        tone::soft.name(), tone::raised.lighter(140).name()));
 }
 
 } // namespace gauge::app

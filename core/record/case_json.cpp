@@ -17,7 +17,9 @@ constexpr unsigned long kVersion = 1;
 
 // --- writing ---
 
-Json triple(const Eigen::Vector3d& v) { return {v.x(), v.y(), v.z()}; }
+Json triple(const Eigen::Vector3d& v) {
+    return {v.x(), v.y(), v.z()};
+}
 
 template <class T> Json optionalJson(const std::optional<T>& value) {
     return value ? Json(*value) : Json(nullptr);
@@ -56,12 +58,18 @@ Json written(const LandingPlanes& landing) {
 }
 
 Json written(const Provenance& p) {
-    return {{"sop_instance_uids", p.sopInstanceUids}, {"frame_of_reference_uid", p.frameOfReferenceUid},
-            {"phase", p.phase}, {"state", p.state}, {"author", p.author}, {"time", p.time}};
+    return {{"sop_instance_uids", p.sopInstanceUids},
+            {"frame_of_reference_uid", p.frameOfReferenceUid},
+            {"phase", p.phase},
+            {"state", p.state},
+            {"author", p.author},
+            {"time", p.time}};
 }
 
 /// A value that is not finite has no JSON number; null stands for it.
-Json numberOrNull(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
+Json numberOrNull(double value) {
+    return std::isfinite(value) ? Json(value) : Json(nullptr);
+}
 
 Json written(const RecordedValue& value, std::size_t source) {
     Json inputs = Json::array();
@@ -86,8 +94,7 @@ Json written(const std::vector<RecordedValue>& values) {
     Json sources = Json::array(), list = Json::array();
     const Provenance* last = nullptr;
     for (const auto& value : values) {
-        if (!last || !(*last == *value.provenance))
-            sources.push_back(written(*value.provenance));
+        if (!last || !(*last == *value.provenance)) sources.push_back(written(*value.provenance));
         last = value.provenance.get();
         list.push_back(written(value, sources.size() - 1));
     }
@@ -99,13 +106,21 @@ template <class T> Json writtenOptional(const std::optional<T>& value) {
 }
 
 struct EditWriter {
-    Json operator()(const SetImages& e) const { return {{"edit", "set-images"}, {"images", writtenOptional(e.images)}}; }
+    Json operator()(const SetImages& e) const {
+        return {{"edit", "set-images"}, {"images", writtenOptional(e.images)}};
+    }
     Json operator()(const SetMark& e) const {
         return {{"edit", "set-mark"}, {"mark", name(e.kind)}, {"content", writtenOptional(e.mark)}};
     }
-    Json operator()(const SetOstium& e) const { return {{"edit", "set-ostium"}, {"ostium", writtenOptional(e.ostium)}}; }
-    Json operator()(const SetLanding& e) const { return {{"edit", "set-landing"}, {"landing", written(e.landing)}}; }
-    Json operator()(const SetValues& e) const { return {{"edit", "set-values"}, {"values", written(e.values)}}; }
+    Json operator()(const SetOstium& e) const {
+        return {{"edit", "set-ostium"}, {"ostium", writtenOptional(e.ostium)}};
+    }
+    Json operator()(const SetLanding& e) const {
+        return {{"edit", "set-landing"}, {"landing", written(e.landing)}};
+    }
+    Json operator()(const SetValues& e) const {
+        return {{"edit", "set-values"}, {"values", written(e.values)}};
+    }
 };
 
 // --- reading ---
@@ -135,8 +150,8 @@ OstiumPlane readOstium(Object o) {
     ostium.plane.normal.mm = o.triple("normal_lps");
     constexpr double kUnitTolerance = 1e-6; // written with all digits; anything else is another vector
     if (std::abs(ostium.plane.normal.norm() - 1.0) > kUnitTolerance)
-        throw Finding{o.pathOf("normal_lps") + " has the length " + std::to_string(ostium.plane.normal.norm()) +
-                      " where a unit vector is needed"};
+        throw Finding{o.pathOf("normal_lps") + " has the length " +
+                      std::to_string(ostium.plane.normal.norm()) + " where a unit vector is needed"};
     ostium.confirmed = o.flag("confirmed");
     ostium.revision = o.count("revision");
     ostium.unknown = o.unknown();
@@ -153,8 +168,9 @@ LandingPlanes readLanding(Object o) {
 }
 
 Provenance readProvenance(Object o) {
-    return {o.texts("sop_instance_uids"), o.text("frame_of_reference_uid", true), o.text("phase", true),
-            o.text("state", true),        o.text("author", true),                 o.text("time", true)};
+    return {o.texts("sop_instance_uids"), o.text("frame_of_reference_uid", true),
+            o.text("phase", true),        o.text("state", true),
+            o.text("author", true),       o.text("time", true)};
 }
 
 RecordedValue readValue(Object o, const std::vector<std::shared_ptr<const Provenance>>& sources) {
@@ -164,7 +180,8 @@ RecordedValue readValue(Object o, const std::vector<std::shared_ptr<const Proven
     value.unit = o.text("unit");
     value.estimate.value = o.optionalNumber("value").value_or(kNotMeasured);
     Object c = o.object("components");
-    value.estimate.components = {c.optionalNumber("edge").value_or(kNotMeasured), c.optionalNumber("plane").value_or(kNotMeasured),
+    value.estimate.components = {c.optionalNumber("edge").value_or(kNotMeasured),
+                                 c.optionalNumber("plane").value_or(kNotMeasured),
                                  c.optionalNumber("observer").value_or(kNotMeasured),
                                  c.optionalNumber("scale").value_or(kNotMeasured)};
     value.estimate.method = o.text("method", true);
@@ -194,8 +211,7 @@ std::vector<RecordedValue> readValues(Object o) {
 }
 
 MarkKind readMarkKind(const std::string& word, const std::string& path) {
-    if (const auto kind = markKindFrom(word))
-        return *kind;
+    if (const auto kind = markKindFrom(word)) return *kind;
     throw Finding{path + " is \"" + word + "\", which is no mark that this version knows"};
 }
 
@@ -208,25 +224,21 @@ Edit readEdit(Object& o) {
                        o.has("content") ? std::optional(readMark(o.object("content"))) : std::nullopt};
     if (kind == "set-ostium")
         return SetOstium{o.has("ostium") ? std::optional(readOstium(o.object("ostium"))) : std::nullopt};
-    if (kind == "set-landing")
-        return SetLanding{readLanding(o.object("landing"))};
-    if (kind == "set-values")
-        return SetValues{readValues(o.object("values"))};
+    if (kind == "set-landing") return SetLanding{readLanding(o.object("landing"))};
+    if (kind == "set-values") return SetValues{readValues(o.object("values"))};
     throw Finding{o.pathOf("edit") + " is \"" + kind + "\", which is no edit that this version knows"};
 }
 
 CaseRecord readRecord(Object o) {
     CaseRecord record;
-    if (o.has("images"))
-        record.images = readImages(o.object("images"));
+    if (o.has("images")) record.images = readImages(o.object("images"));
     Object marks = o.object("marks");
     for (const MarkKind kind : kMarkKinds)
         if (const std::string key(name(kind)); marks.has(key.c_str()))
             record.marks.emplace(kind, readMark(marks.object(key.c_str())));
     if (const Json others = marks.unknown(); !others.empty())
         throw Finding{marks.pathOf(others.begin().key()) + " is no mark that this version knows"};
-    if (o.has("ostium"))
-        record.ostium = readOstium(o.object("ostium"));
+    if (o.has("ostium")) record.ostium = readOstium(o.object("ostium"));
     record.landing = readLanding(o.object("landing"));
     record.values = readValues(o.object("values"));
     record.unknown = o.unknown();
@@ -249,12 +261,14 @@ void checkFormat(const std::string& format) {
     if (!format.starts_with(kFormat))
         throw Finding{"its format is \"" + format + "\", not a case of Ostium Gauge"};
     const std::string version = format.substr(kFormat.size());
-    const bool isNumber = !version.empty() && version.size() < 6 && version.find_first_not_of("0123456789") == std::string::npos;
+    const bool isNumber = !version.empty() && version.size() < 6 &&
+                          version.find_first_not_of("0123456789") == std::string::npos;
     if (!isNumber || version == "0")
         throw Finding{"its format is \"" + format + "\", whose version is no number from 1 on"};
     if (std::stoul(version) > kVersion)
-        throw Finding{"it was written in version " + version + " of the format, and this program reads up to version " +
-                      std::to_string(kVersion) + ". Open it with a newer Ostium Gauge"};
+        throw Finding{"it was written in version " + version +
+                      " of the format, and this program reads up to version " + std::to_string(kVersion) +
+                      ". Open it with a newer Ostium Gauge"};
 }
 
 tl::unexpected<Error> unreadable(const Finding& finding) {
@@ -263,7 +277,9 @@ tl::unexpected<Error> unreadable(const Finding& finding) {
 
 } // namespace
 
-Json toJson(const Edit& edit) { return std::visit(EditWriter{}, edit); }
+Json toJson(const Edit& edit) {
+    return std::visit(EditWriter{}, edit);
+}
 
 Json toJson(const CaseRecord& record) {
     Json marks = Json::object();
@@ -303,8 +319,7 @@ Result<Edit> editFromJson(const Json& json) {
 
 Result<CaseFile> caseFromJson(std::string_view text) {
     const Json json = Json::parse(text, nullptr, /*allow_exceptions=*/false);
-    if (json.is_discarded())
-        return unreadable({"the file is no JSON; it may be damaged or cut short"});
+    if (json.is_discarded()) return unreadable({"the file is no JSON; it may be damaged or cut short"});
     try {
         Object o(json, "");
         checkFormat(o.text("format"));
@@ -314,8 +329,7 @@ Result<CaseFile> caseFromJson(std::string_view text) {
         for (const auto& item : o.array("journal"))
             entries.push_back(readEntry({item, "journal[" + std::to_string(entries.size()) + "]"}));
         auto journal = Journal::fromEntries(std::move(entries));
-        if (!journal)
-            return tl::unexpected(journal.error());
+        if (!journal) return tl::unexpected(journal.error());
         file.journal = std::move(*journal);
         file.unknown = o.unknown();
         return file;

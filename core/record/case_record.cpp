@@ -6,28 +6,33 @@ namespace gauge::core {
 namespace {
 
 constexpr std::string_view kMarkPrefix = "mark/";
-constexpr std::array<std::string_view, kMarkKinds.size()> kMarkNames{"atrium", "tip", "circumflex", "ridge", "aorta"};
+constexpr std::array<std::string_view, kMarkKinds.size()> kMarkNames{"atrium", "tip", "circumflex", "ridge",
+                                                                     "aorta"};
 
 bool equal(const Estimate& a, const Estimate& b) {
-    const auto parts = [](const UncertaintyComponents& c) { return std::array{c.edge, c.plane, c.observer, c.scale}; };
+    const auto parts = [](const UncertaintyComponents& c) {
+        return std::array{c.edge, c.plane, c.observer, c.scale};
+    };
     return a.value == b.value && parts(a.components) == parts(b.components) && a.method == b.method;
 }
 
 } // namespace
 
-std::string_view name(MarkKind kind) { return kMarkNames[static_cast<std::size_t>(kind)]; }
+std::string_view name(MarkKind kind) {
+    return kMarkNames[static_cast<std::size_t>(kind)];
+}
 
 std::optional<MarkKind> markKindFrom(std::string_view text) {
     const auto found = std::find(kMarkNames.begin(), kMarkNames.end(), text);
-    if (found == kMarkNames.end())
-        return std::nullopt;
+    if (found == kMarkNames.end()) return std::nullopt;
     return kMarkKinds[static_cast<std::size_t>(found - kMarkNames.begin())];
 }
 
 bool operator==(const RecordedValue& a, const RecordedValue& b) {
-    const bool sameSource = a.provenance == b.provenance || (a.provenance && b.provenance && *a.provenance == *b.provenance);
-    return a.id == b.id && a.unit == b.unit && equal(a.estimate, b.estimate) && a.inputs == b.inputs && sameSource &&
-           a.unknown == b.unknown;
+    const bool sameSource =
+        a.provenance == b.provenance || (a.provenance && b.provenance && *a.provenance == *b.provenance);
+    return a.id == b.id && a.unit == b.unit && equal(a.estimate, b.estimate) && a.inputs == b.inputs &&
+           sameSource && a.unknown == b.unknown;
 }
 
 bool operator==(const Mark& a, const Mark& b) {
@@ -36,7 +41,8 @@ bool operator==(const Mark& a, const Mark& b) {
 
 bool operator==(const ImagesUsed& a, const ImagesUsed& b) {
     return a.seriesUid == b.seriesUid && a.phasePercent == b.phasePercent && a.phaseLabel == b.phaseLabel &&
-           a.frameOfReferenceUid == b.frameOfReferenceUid && a.revision == b.revision && a.unknown == b.unknown;
+           a.frameOfReferenceUid == b.frameOfReferenceUid && a.revision == b.revision &&
+           a.unknown == b.unknown;
 }
 
 bool operator==(const OstiumPlane& a, const OstiumPlane& b) {
@@ -45,7 +51,8 @@ bool operator==(const OstiumPlane& a, const OstiumPlane& b) {
 }
 
 bool operator==(const LandingPlanes& a, const LandingPlanes& b) {
-    return a.depthsMm == b.depthsMm && a.plugMm == b.plugMm && a.revision == b.revision && a.unknown == b.unknown;
+    return a.depthsMm == b.depthsMm && a.plugMm == b.plugMm && a.revision == b.revision &&
+           a.unknown == b.unknown;
 }
 
 bool operator==(const CaseRecord& a, const CaseRecord& b) {
@@ -53,17 +60,15 @@ bool operator==(const CaseRecord& a, const CaseRecord& b) {
            a.values == b.values && a.unknown == b.unknown;
 }
 
-std::string input::mark(MarkKind kind) { return std::string(kMarkPrefix).append(name(kind)); }
+std::string input::mark(MarkKind kind) {
+    return std::string(kMarkPrefix).append(name(kind));
+}
 
 Revision revisionOf(const CaseRecord& record, std::string_view inputId) {
-    if (inputId == input::kImages)
-        return record.images ? record.images->revision : 0;
-    if (inputId == input::kOstium)
-        return record.ostium ? record.ostium->revision : 0;
-    if (inputId == input::kLanding)
-        return record.landing.revision;
-    if (!inputId.starts_with(kMarkPrefix))
-        return 0;
+    if (inputId == input::kImages) return record.images ? record.images->revision : 0;
+    if (inputId == input::kOstium) return record.ostium ? record.ostium->revision : 0;
+    if (inputId == input::kLanding) return record.landing.revision;
+    if (!inputId.starts_with(kMarkPrefix)) return 0;
     const auto kind = markKindFrom(inputId.substr(kMarkPrefix.size()));
     const auto found = kind ? record.marks.find(*kind) : record.marks.end();
     return found == record.marks.end() ? 0 : found->second.revision;

@@ -1,9 +1,9 @@
-// The case record: what the person decided (images, marks, ostium, landing planes) and the values that follow from it,
-// each with its source. It changes only by edits (edit.h); its written form is in case_json.h.
+// The case record: what the person decided (images, marks, ostium, landing planes) and the values that follow
+// from it, each with its source. It changes only by edits (edit.h); its written form is in case_json.h.
 //
-// Every input carries the revision at which it got its present content. Revisions are sequence numbers of the journal
-// (journal.h), so they are never reused, and undoing an edit brings the old revision back with the old content: a
-// value computed before is then current again.
+// Every input carries the revision at which it got its present content. Revisions are sequence numbers of the
+// journal (journal.h), so they are never reused, and undoing an edit brings the old revision back with the
+// old content: a value computed before is then current again.
 #pragma once
 
 #include "core/geometry/plane.h"

@@ -38,8 +38,7 @@ template <class T> T withoutRevision(T content) {
 }
 
 template <class T> std::optional<T> withoutRevision(std::optional<T> content) {
-    if (content)
-        content->revision = 0;
+    if (content) content->revision = 0;
     return content;
 }
 
@@ -57,7 +56,8 @@ bool changesNothing(const CaseRecord& record, const Edit& edit) {
             const auto a = record.marks.find(kind);
             const auto b = std::as_const(copy).marks.find(kind);
             const bool has = a != record.marks.end();
-            if (has != (b != std::as_const(copy).marks.end()) || (has && !(withoutRevision(a->second) == withoutRevision(b->second))))
+            if (has != (b != std::as_const(copy).marks.end()) ||
+                (has && !(withoutRevision(a->second) == withoutRevision(b->second))))
                 return false;
         }
         return true;

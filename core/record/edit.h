@@ -27,7 +27,8 @@ struct SetLanding {
     LandingPlanes landing;
     bool operator==(const SetLanding&) const = default;
 };
-/// Replaces all values; they follow from the inputs and are no decision of the person, but belong to the trail.
+/// Replaces all values; they follow from the inputs and are no decision of the person, but belong to the
+/// trail.
 struct SetValues {
     std::vector<RecordedValue> values;
     bool operator==(const SetValues&) const = default;
@@ -36,7 +37,8 @@ struct SetValues {
 using Edit = std::variant<SetImages, SetMark, SetOstium, SetLanding, SetValues>;
 
 /// Changes the record and returns the edit that takes it back: apply(r, apply(r, e)) leaves r as it was.
-/// (By value: a reference would lose against std::apply, which argument-dependent lookup finds for a variant.)
+/// (By value: a reference would lose against std::apply, which argument-dependent lookup finds for a
+/// variant.)
 Edit apply(CaseRecord& record, Edit edit);
 
 /// True when the edit would leave everything but the revision as it is: nothing worth recording.

@@ -24,7 +24,8 @@ class Journal {
 public:
     Journal() = default;
 
-    /// @errors RecordUnreadable when a sequence number is 0 or used twice; the order of `entries` does not matter.
+    /// @errors RecordUnreadable when a sequence number is 0 or used twice; the order of `entries` does not
+    /// matter.
     static Result<Journal> fromEntries(std::vector<JournalEntry> entries);
 
     /// The sequence number that the next entry will have, and so the revision of what it sets. Starts at 1.

@@ -18,24 +18,20 @@ bool Object::has(const char* key) {
 }
 
 const nlohmann::json& Object::required(const char* key, const char* what) {
-    if (!has(key))
-        throw Finding{pathOf(key) + " is absent; " + what + " is needed"};
+    if (!has(key)) throw Finding{pathOf(key) + " is absent; " + what + " is needed"};
     return m_json->at(key);
 }
 
 std::string Object::text(const char* key, bool mayBeAbsent) {
-    if (mayBeAbsent && !has(key))
-        return {};
+    if (mayBeAbsent && !has(key)) return {};
     const auto& value = required(key, "a text");
-    if (!value.is_string())
-        wrong(key, value, "a text");
+    if (!value.is_string()) wrong(key, value, "a text");
     return value.get<std::string>();
 }
 
 double Object::number(const char* key) {
     const auto& value = required(key, "a number");
-    if (!value.is_number())
-        wrong(key, value, "a number");
+    if (!value.is_number()) wrong(key, value, "a number");
     return value.get<double>();
 }
 
@@ -45,30 +41,28 @@ std::optional<double> Object::optionalNumber(const char* key) {
 
 std::uint64_t Object::count(const char* key) {
     const auto& value = required(key, "a whole number");
-    if (!value.is_number_unsigned())
-        wrong(key, value, "a whole number of at least 0");
+    if (!value.is_number_unsigned()) wrong(key, value, "a whole number of at least 0");
     return value.get<std::uint64_t>();
 }
 
 bool Object::flag(const char* key) {
     const auto& value = required(key, "true or false");
-    if (!value.is_boolean())
-        wrong(key, value, "true or false");
+    if (!value.is_boolean()) wrong(key, value, "true or false");
     return value.get<bool>();
 }
 
 Eigen::Vector3d Object::triple(const char* key) {
     const std::vector<double> values = numbers(key);
     if (values.size() != 3)
-        throw Finding{pathOf(key) + " has " + std::to_string(values.size()) + " numbers where three are needed"};
+        throw Finding{pathOf(key) + " has " + std::to_string(values.size()) +
+                      " numbers where three are needed"};
     return {values[0], values[1], values[2]};
 }
 
 std::vector<double> Object::numbers(const char* key) {
     std::vector<double> values;
     for (const auto& item : array(key)) {
-        if (!item.is_number())
-            wrong(key, item, "numbers only");
+        if (!item.is_number()) wrong(key, item, "numbers only");
         values.push_back(item.get<double>());
     }
     return values;
@@ -77,29 +71,30 @@ std::vector<double> Object::numbers(const char* key) {
 std::vector<std::string> Object::texts(const char* key) {
     std::vector<std::string> values;
     for (const auto& item : array(key)) {
-        if (!item.is_string())
-            wrong(key, item, "texts only");
+        if (!item.is_string()) wrong(key, item, "texts only");
         values.push_back(item.get<std::string>());
     }
     return values;
 }
 
-Object Object::object(const char* key) { return {required(key, "an object"), pathOf(key)}; }
+Object Object::object(const char* key) {
+    return {required(key, "an object"), pathOf(key)};
+}
 
 const nlohmann::json& Object::array(const char* key) {
     const auto& value = required(key, "a list");
-    if (!value.is_array())
-        wrong(key, value, "a list");
+    if (!value.is_array()) wrong(key, value, "a list");
     return value;
 }
 
-std::string Object::pathOf(const std::string& key) const { return m_path.empty() ? key : m_path + "." + key; }
+std::string Object::pathOf(const std::string& key) const {
+    return m_path.empty() ? key : m_path + "." + key;
+}
 
 nlohmann::json Object::unknown() const {
     nlohmann::json rest = nlohmann::json::object();
     for (const auto& [key, value] : m_json->items())
-        if (std::find(m_known.begin(), m_known.end(), key) == m_known.end())
-            rest[key] = value;
+        if (std::find(m_known.begin(), m_known.end(), key) == m_known.end()) rest[key] = value;
     return rest;
 }
 

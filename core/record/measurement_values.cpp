@@ -20,8 +20,7 @@ public:
         value.unit = unit;
         value.estimate = estimate;
         value.inputs = m_shared;
-        if (!extra.empty())
-            use(value.inputs, extra);
+        if (!extra.empty()) use(value.inputs, extra);
         value.provenance = m_provenance;
         m_values.push_back(std::move(value));
     }
@@ -80,10 +79,8 @@ std::vector<RecordedValue> recordedValues(const AppendageMeasurement& measuremen
     values.add("enhancement/appendage", "HU", level(e.appendageHu));
     values.add("enhancement/tip", "HU", level(e.tipHu));
     const std::string aorta = input::mark(MarkKind::Aorta);
-    if (e.aortaHu)
-        values.add("enhancement/aorta", "HU", level(*e.aortaHu), aorta);
-    if (e.tipToAorta)
-        values.add("enhancement/tip-to-aorta", "1", level(*e.tipToAorta), aorta);
+    if (e.aortaHu) values.add("enhancement/aorta", "HU", level(*e.aortaHu), aorta);
+    if (e.tipToAorta) values.add("enhancement/tip-to-aorta", "1", level(*e.tipToAorta), aorta);
     return values.take();
 }
 

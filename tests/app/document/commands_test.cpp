@@ -12,7 +12,9 @@ using namespace gauge::app;
 
 namespace {
 
-core::PatientPoint at(double x) { return {Eigen::Vector3d(x, 2, 3)}; }
+core::PatientPoint at(double x) {
+    return {Eigen::Vector3d(x, 2, 3)};
+}
 
 core::ImagesUsed images(const char* phase) {
     core::ImagesUsed used;
@@ -28,7 +30,9 @@ std::vector<Make> commands() {
     return {
         [](CaseDocument& d) { return std::make_unique<PlaceMark>(d, core::MarkKind::Tip, at(1)); },
         [](CaseDocument& d) { return std::make_unique<PlaceMark>(d, core::MarkKind::Tip, at(2)); },
-        [](CaseDocument& d) { return std::make_unique<ConfirmOstium>(d, core::Plane{at(5), {Eigen::Vector3d(0, 0, 2)}}); },
+        [](CaseDocument& d) {
+            return std::make_unique<ConfirmOstium>(d, core::Plane{at(5), {Eigen::Vector3d(0, 0, 2)}});
+        },
         [](CaseDocument& d) { return std::make_unique<MoveLanding>(d, 12.0, 1); },
         [](CaseDocument& d) { return std::make_unique<ChooseImages>(d, images("75 %")); },
         [](CaseDocument& d) { return std::make_unique<ReleaseOstium>(d); },

@@ -19,12 +19,13 @@ namespace {
 
 const core::RecordedValue* valueOf(const Session& session, const std::string& id) {
     for (const auto& value : session.record().values)
-        if (value.id == id)
-            return &value;
+        if (value.id == id) return &value;
     return nullptr;
 }
 
-bool measured(const Session& session) { return session.measurement() && !session.isMeasuring(); }
+bool measured(const Session& session) {
+    return session.measurement() && !session.isMeasuring();
+}
 
 } // namespace
 
@@ -47,7 +48,8 @@ TEST(Session, WritesTheValuesWithTheirSourceIntoTheRecord) {
     openAndMeasure(session);
     const auto* value = valueOf(session, "ostium/perimeter-derived-diameter");
     ASSERT_TRUE(value);
-    EXPECT_EQ(value->estimate.value, session.measurement()->ostium.section.metrics.perimeterDerivedDiameterMm.value);
+    EXPECT_EQ(value->estimate.value,
+              session.measurement()->ostium.section.metrics.perimeterDerivedDiameterMm.value);
     EXPECT_EQ(value->provenance->phase, "45 %");
     EXPECT_EQ(value->provenance->frameOfReferenceUid, "2.25.1");
     EXPECT_EQ(value->provenance->sopInstanceUids.size(), 2u);
@@ -93,7 +95,8 @@ TEST(Session, ALandingDepthBeyondAShortAppendageSpoilsNothingElse) {
     Session session;
     auto engine = syntheticEngine();
     engine.landingAt = [](const auto&, const auto&, double) -> core::Result<core::LandingZone> {
-        return core::failure(core::ErrorCode::LandingOutsideAppendage, "The landing zone lies beyond the tip.");
+        return core::failure(core::ErrorCode::LandingOutsideAppendage,
+                             "The landing zone lies beyond the tip.");
     };
     session.setEngine(engine);
     session.open(syntheticImages());
@@ -108,15 +111,18 @@ TEST(Session, ALandingDepthBeyondAShortAppendageSpoilsNothingElse) {
 TEST(Session, SaysWhyNothingCouldBeMeasured) {
     Session session;
     auto engine = syntheticEngine();
-    engine.measure = [](const auto&, const auto&, const auto&, const auto&) -> core::Result<core::AppendageMeasurement> {
-        return core::failure(core::ErrorCode::SeedNotInBlood, "The tip mark lies in the wall: move it into the blood.");
+    engine.measure = [](const auto&, const auto&, const auto&,
+                        const auto&) -> core::Result<core::AppendageMeasurement> {
+        return core::failure(core::ErrorCode::SeedNotInBlood,
+                             "The tip mark lies in the wall: move it into the blood.");
     };
     session.setEngine(engine);
     session.open(syntheticImages());
     session.placeMark(core::MarkKind::Atrium, syntheticMarks().atrium);
     session.placeMark(core::MarkKind::Tip, syntheticMarks().tip);
     ASSERT_TRUE(waitUntil([&] { return session.failure().has_value(); }));
-    EXPECT_EQ(session.message(), (Message{Message::Kind::Error, "The tip mark lies in the wall: move it into the blood."}));
+    EXPECT_EQ(session.message(),
+              (Message{Message::Kind::Error, "The tip mark lies in the wall: move it into the blood."}));
     EXPECT_FALSE(session.measurement());
 
     session.setEngine(syntheticEngine());

@@ -37,11 +37,14 @@ TEST_F(TeachingCase, MarksAreFoundInTheFolderAndAboveIt) {
 
 TEST_F(TeachingCase, MarksAreThoseOfTheNearestPhase) {
     write(kAnswers);
-    EXPECT_EQ((*findTeachingMarks(folder(), 70.0))->points.at(core::MarkKind::Tip).mm, Eigen::Vector3d(40, 50, 60));
+    EXPECT_EQ((*findTeachingMarks(folder(), 70.0))->points.at(core::MarkKind::Tip).mm,
+              Eigen::Vector3d(40, 50, 60));
 }
 
 TEST_F(TeachingCase, AnotherProgramsFileOfThatNameIsLeftAlone) {
-    for (const char* text : {"", "[]", "{\"answers\":1}", R"({"format":"other/1","phases":[{"percent":45,"marks_lps_mm":{"tip":[1,2,3]}}]})"}) {
+    for (const char* text :
+         {"", "[]", "{\"answers\":1}",
+          R"({"format":"other/1","phases":[{"percent":45,"marks_lps_mm":{"tip":[1,2,3]}}]})"}) {
         write(text);
         const auto marks = findTeachingMarks(folder(), 45.0);
         ASSERT_TRUE(marks) << text;

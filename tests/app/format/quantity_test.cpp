@@ -8,9 +8,13 @@ namespace {
 using namespace gauge::app;
 using gauge::core::Estimate;
 
-Estimate with(double value, double edge, double plane = 0.0) { return {value, {edge, plane, 0.0, 0.0}, "by hand"}; }
+Estimate with(double value, double edge, double plane = 0.0) {
+    return {value, {edge, plane, 0.0, 0.0}, "by hand"};
+}
 
-std::string shown(const QString& text) { return plainSpaces(text).toStdString(); }
+std::string shown(const QString& text) {
+    return plainSpaces(text).toStdString();
+}
 
 struct Rounding {
     double value, u;
@@ -20,8 +24,8 @@ struct Rounding {
 
 } // namespace
 
-// JCGM 100:2008, 7.2.6: "In reporting final results, it may sometimes be appropriate to round uncertainties up rather
-// than to the nearest digit. For example, uc(y) = 10,47 mΩ might be rounded up to 11 mΩ."
+// JCGM 100:2008, 7.2.6: "In reporting final results, it may sometimes be appropriate to round uncertainties
+// up rather than to the nearest digit. For example, uc(y) = 10,47 mΩ might be rounded up to 11 mΩ."
 TEST(EstimateText, RoundsByTheTable) {
     const Rounding table[] = {
         {24.34, 0.36, Unit::Millimetre, "24.3 ± 0.4 mm"},

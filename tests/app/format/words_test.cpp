@@ -7,8 +7,8 @@
 using namespace gauge::app;
 using gauge::core::PatientVector;
 
-// DICOM PS3.3 C.7.6.1.1.1 (Patient Orientation): A anterior, P posterior, R right, L left, H head, F foot; oblique
-// directions by more than one letter, the first the nearest.
+// DICOM PS3.3 C.7.6.1.1.1 (Patient Orientation): A anterior, P posterior, R right, L left, H head, F foot;
+// oblique directions by more than one letter, the first the nearest.
 TEST(DirectionLetters, FollowThePatientOrientationOfDicom) {
     EXPECT_EQ(directionLetters({{1, 0, 0}}), "L");
     EXPECT_EQ(directionLetters({{-1, 0, 0}}), "R");

@@ -30,7 +30,8 @@ QString printed(const EvidenceModel& model, const QModelIndex& parent = {}, int 
         text += QString(2 * depth, ' ') + index.data().toString();
         if (const QString detail = index.data(EvidenceModel::DetailRole).toString(); !detail.isEmpty())
             text += " | " + detail;
-        text += (index.data(EvidenceModel::IsShownRole).toBool() ? " *\n" : "\n") + printed(model, index, depth + 1);
+        text += (index.data(EvidenceModel::IsShownRole).toBool() ? " *\n" : "\n") +
+                printed(model, index, depth + 1);
     }
     return text;
 }
@@ -61,6 +62,7 @@ TEST(EvidenceModel, OnlyPhasesCanBeChosen) {
     EvidenceModel model;
     model.setIndex(twoSeries());
     EXPECT_FALSE(model.phaseAt(model.index(0, 0)));
-    EXPECT_EQ(model.phaseAt(model.index(2, 0, model.index(0, 0))), (std::pair<std::size_t, std::size_t>(0, 2)));
+    EXPECT_EQ(model.phaseAt(model.index(2, 0, model.index(0, 0))),
+              (std::pair<std::size_t, std::size_t>(0, 2)));
     EXPECT_FALSE(model.flags(model.index(1, 0)) & Qt::ItemIsSelectable);
 }

@@ -19,14 +19,14 @@ core::CaseRecord measuredRecord() {
     core::Mark mark;
     mark.revision = 1;
     core::apply(record, core::SetMark{core::MarkKind::Tip, mark});
-    record.values = core::recordedValues(fixture::syntheticMeasurement(), record, std::make_shared<const core::Provenance>());
+    record.values = core::recordedValues(fixture::syntheticMeasurement(), record,
+                                         std::make_shared<const core::Provenance>());
     return record;
 }
 
 int rowOf(const ValueModel& model, const QString& words) {
     for (int row = 0; row < model.rowCount(); ++row)
-        if (model.index(row, 0).data().toString() == words)
-            return row;
+        if (model.index(row, 0).data().toString() == words) return row;
     ADD_FAILURE() << words.toStdString();
     return 0;
 }
@@ -72,7 +72,8 @@ TEST(ValueModel, MarksValuesWhoseInputHasChanged) {
     core::apply(record, core::SetMark{core::MarkKind::Tip, moved});
     ValueModel model;
     model.setRecord(record);
-    EXPECT_TRUE(model.index(rowOf(model, "area"), ValueModel::OstiumColumn).data(ValueModel::IsStaleRole).toBool());
+    EXPECT_TRUE(
+        model.index(rowOf(model, "area"), ValueModel::OstiumColumn).data(ValueModel::IsStaleRole).toBool());
     model.setStaleShown(false);
     EXPECT_EQ(shown(model, "area", ValueModel::OstiumColumn), "–");
 }
@@ -87,9 +88,13 @@ TEST(ValueModel, APreviewReplacesTheLandingColumnOnly) {
     model.setPreview(&dragged);
     EXPECT_EQ(shown(model, "longest", ValueModel::LandingColumn), "19.9 ± 0.5 mm");
     EXPECT_EQ(shown(model, "longest", ValueModel::OstiumColumn), ostium);
-    EXPECT_EQ(app::plainSpaces(model.headerData(ValueModel::LandingColumn, Qt::Horizontal, Qt::DisplayRole).toString()), "Landing zone 14.5 mm");
+    EXPECT_EQ(app::plainSpaces(
+                  model.headerData(ValueModel::LandingColumn, Qt::Horizontal, Qt::DisplayRole).toString()),
+              "Landing zone 14.5 mm");
     model.setPreview(nullptr);
-    EXPECT_EQ(app::plainSpaces(model.headerData(ValueModel::LandingColumn, Qt::Horizontal, Qt::DisplayRole).toString()), "Landing zone 10.0 mm");
+    EXPECT_EQ(app::plainSpaces(
+                  model.headerData(ValueModel::LandingColumn, Qt::Horizontal, Qt::DisplayRole).toString()),
+              "Landing zone 10.0 mm");
 }
 
 TEST(ValueModel, CopiesAsTabSeparatedLinesWithPlainSpaces) {
@@ -104,6 +109,7 @@ TEST(ValueModel, CopiesAsTabSeparatedLinesWithPlainSpaces) {
 TEST(ValueModel, TheTooltipTellsThePartsOfTheUncertainty) {
     ValueModel model;
     model.setRecord(measuredRecord());
-    const QString tip = model.index(rowOf(model, "longest"), ValueModel::OstiumColumn).data(Qt::ToolTipRole).toString();
+    const QString tip =
+        model.index(rowOf(model, "longest"), ValueModel::OstiumColumn).data(Qt::ToolTipRole).toString();
     EXPECT_TRUE(app::plainSpaces(tip).contains("edge 0.2, plane 0.3 mm")) << tip.toStdString();
 }

@@ -6,7 +6,8 @@ using namespace gauge::app;
 
 TEST(ViewState, TheTurnStaysWithinOneRound) {
     ViewState state;
-    for (const auto& [asked, kept] : {std::pair{190.0, -170.0}, {-180.0, 180.0}, {720.5, 0.5}, {-350.0, 10.0}}) {
+    for (const auto& [asked, kept] :
+         {std::pair{190.0, -170.0}, {-180.0, 180.0}, {720.5, 0.5}, {-350.0, 10.0}}) {
         state.setTurnDeg(asked);
         EXPECT_NEAR(state.turnDeg(), kept, 1e-9) << asked;
     }

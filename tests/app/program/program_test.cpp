@@ -19,8 +19,8 @@ Outcome run(const QStringList& arguments) {
     process.setProcessEnvironment(environment);
     process.start(GAUGE_PROGRAM, arguments);
     process.waitForFinished(30000);
-    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1, process.readAllStandardOutput(),
-            process.readAllStandardError()};
+    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
+            process.readAllStandardOutput(), process.readAllStandardError()};
 }
 
 } // namespace
@@ -34,7 +34,8 @@ TEST(Program, VerbsNeedNoDisplay) {
 TEST(Program, SaysInsteadOfCrashingThatThereIsNoDisplay) {
     const Outcome outcome = run({});
     EXPECT_EQ(outcome.code, 2);
-    EXPECT_TRUE(outcome.err.contains("cannot open the workstation: there is no display here")) << outcome.err.toStdString();
+    EXPECT_TRUE(outcome.err.contains("cannot open the workstation: there is no display here"))
+        << outcome.err.toStdString();
 }
 
 TEST(Program, RefusesAnUnknownOption) {

@@ -16,7 +16,9 @@ using fixture::syntheticMarks;
 using fixture::syntheticMeasurement;
 using fixture::syntheticVolume;
 
-std::filesystem::path pathOf(const QTemporaryDir& folder) { return folder.path().toStdString(); }
+std::filesystem::path pathOf(const QTemporaryDir& folder) {
+    return folder.path().toStdString();
+}
 
 /// Pixels near a colour, halo and smoothing allowed for.
 int countNear(const QImage& image, const QColor& colour) {
@@ -26,8 +28,8 @@ int countNear(const QImage& image, const QColor& colour) {
         for (int x = 0; x < image.width(); ++x) {
             const QColor c = image.pixelColor(x, y);
             count += std::abs(c.red() - colour.red()) + std::abs(c.green() - colour.green()) +
-                             std::abs(c.blue() - colour.blue()) <
-                         kTolerance
+                                 std::abs(c.blue() - colour.blue()) <
+                             kTolerance
                          ? 1
                          : 0;
         }
@@ -38,7 +40,8 @@ int countNear(const QImage& image, const QColor& colour) {
 
 TEST(WritePictures, WritesOnePictureAViewWithoutAnApplication) {
     const QTemporaryDir folder;
-    const auto written = app::writePictures(*syntheticVolume(), syntheticMeasurement(), pathOf(folder) / "new");
+    const auto written =
+        app::writePictures(*syntheticVolume(), syntheticMeasurement(), pathOf(folder) / "new");
     ASSERT_TRUE(written) << written.error().message;
     ASSERT_EQ(written->size(), 4u);
     const char* names[] = {"long-section.png", "ostium.png", "landing-zone.png", "depth-strip.png"};
@@ -55,7 +58,8 @@ TEST(WritePictures, DrawsOstiumLandingZoneAndAxisInTheirColours) {
     const QImage longSection(QString::fromStdString((*written)[0].string()));
     constexpr int kLinePixels = 200; // a line across the appendage is several hundred pixels
     for (const app::Role role : {app::Role::Ostium, app::Role::Landing, app::Role::Axis})
-        EXPECT_GT(countNear(longSection, app::colourOf(role)), kLinePixels) << app::wordOf(role).toStdString();
+        EXPECT_GT(countNear(longSection, app::colourOf(role)), kLinePixels)
+            << app::wordOf(role).toStdString();
     const QImage ostium(QString::fromStdString((*written)[1].string()));
     EXPECT_GT(countNear(ostium, app::colourOf(app::Role::Ostium)), kLinePixels);
     EXPECT_EQ(countNear(ostium, app::colourOf(app::Role::Landing)), 0);
@@ -73,8 +77,8 @@ TEST(WritePictures, SaysWhichFolderCannotBeMade) {
 
 TEST(WriteSeedPictures, WritesOnePictureAMark) {
     const QTemporaryDir folder;
-    const auto written =
-        app::writeSeedPictures(*syntheticVolume(), syntheticMarks(), pathOf(folder), "The tip lies in the wall.");
+    const auto written = app::writeSeedPictures(*syntheticVolume(), syntheticMarks(), pathOf(folder),
+                                                "The tip lies in the wall.");
     ASSERT_TRUE(written) << written.error().message;
     ASSERT_EQ(written->size(), 4u);
     EXPECT_EQ(written->front().filename(), "atrium.png");

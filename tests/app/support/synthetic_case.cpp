@@ -20,27 +20,31 @@ Eigen::Vector2d halfAxes(double x) {
     return {12.0 * shape, 9.0 * shape};
 }
 
-double bendMm(double x) { return x <= 0 ? 0.0 : 0.006 * x * x; }
+double bendMm(double x) {
+    return x <= 0 ? 0.0 : 0.006 * x * x;
+}
 
 bool inBlood(const Eigen::Vector3d& p) {
-    if ((p - Eigen::Vector3d(-22, 0, 0)).norm() < 24.0)
-        return true;
-    if (p.x() < -3 || p.x() > kSyntheticLengthMm)
-        return false;
+    if ((p - Eigen::Vector3d(-22, 0, 0)).norm() < 24.0) return true;
+    if (p.x() < -3 || p.x() > kSyntheticLengthMm) return false;
     const Eigen::Vector2d half = halfAxes(std::max(0.0, p.x()));
-    if (half.y() < 0.05)
-        return false;
+    if (half.y() < 0.05) return false;
     const double y = (p.y() - bendMm(p.x())) / half.x(), z = p.z() / half.y();
     return y * y + z * z < 1.0;
 }
 
-Estimate about(double value, double edge = 0.15, double plane = 0.3) { return {value, {edge, plane, 0, 0}, "formula"}; }
+Estimate about(double value, double edge = 0.15, double plane = 0.3) {
+    return {value, {edge, plane, 0, 0}, "formula"};
+}
 
-PatientPoint axisPoint(double s) { return {Eigen::Vector3d(s, bendMm(s), 0)}; }
+PatientPoint axisPoint(double s) {
+    return {Eigen::Vector3d(s, bendMm(s), 0)};
+}
 
 Section sectionAt(double s) {
     const Eigen::Vector2d half = halfAxes(s);
-    const core::PatientVector normal = core::PatientVector{Eigen::Vector3d(1, s > 0 ? 0.012 * s : 0, 0)}.normalized();
+    const core::PatientVector normal =
+        core::PatientVector{Eigen::Vector3d(1, s > 0 ? 0.012 * s : 0, 0)}.normalized();
     Section section;
     section.frame = core::frameOf({axisPoint(s), normal}, {Eigen::Vector3d::UnitY()});
     section.center = axisPoint(s);
@@ -55,8 +59,9 @@ Section sectionAt(double s) {
     section.shortestTo = {0, half.y()};
     const double area = std::numbers::pi * half.x() * half.y();
     // Ramanujan's first approximation is enough for a stand-in.
-    const double perimeter = std::numbers::pi * (3 * (half.x() + half.y()) -
-                                                 std::sqrt((3 * half.x() + half.y()) * (half.x() + 3 * half.y())));
+    const double perimeter =
+        std::numbers::pi *
+        (3 * (half.x() + half.y()) - std::sqrt((3 * half.x() + half.y()) * (half.x() + 3 * half.y())));
     auto& m = section.metrics;
     m.areaMm2 = about(area, 3, 6);
     m.perimeterMm = about(perimeter, 0.4, 0.9);
@@ -92,8 +97,8 @@ std::shared_ptr<const core::Volume> syntheticVolume() {
                 const int hu = inBlood(p) ? 380 : (p.norm() < 45 ? 40 : -80);
                 voxels.push_back(static_cast<std::int16_t>(hu + grain));
             }
-    return core::Volume::make({kSize, kSize, kSize}, std::move(voxels), affine, core::VoxelQuantity::HounsfieldUnits,
-                              "2.25.1")
+    return core::Volume::make({kSize, kSize, kSize}, std::move(voxels), affine,
+                              core::VoxelQuantity::HounsfieldUnits, "2.25.1")
         .value();
 }
 
@@ -118,8 +123,10 @@ core::AppendageMeasurement syntheticMeasurement() {
     m.axis.lengthMm = kSyntheticLengthMm;
     std::vector<core::PatientPoint> whole(m.axis.approach);
     whole.insert(whole.end(), m.axis.points.begin() + 1, m.axis.points.end());
-    core::BloodPool noPool{core::BoxField<float>(), core::BoxMask(), core::BoxField<float>(), {}, {}, 0.4, 0, 0, {}, false};
-    core::AppendageTrace trace{std::move(noPool), core::BoxMask(), core::Polyline::make(whole).value(), 20.0, {}, {}};
+    core::BloodPool noPool{
+        core::BoxField<float>(), core::BoxMask(), core::BoxField<float>(), {}, {}, 0.4, 0, 0, {}, false};
+    core::AppendageTrace trace{
+        std::move(noPool), core::BoxMask(), core::Polyline::make(whole).value(), 20.0, {}, {}};
     m.trace = std::make_shared<const core::AppendageTrace>(std::move(trace));
     for (double s = 0; s < kSyntheticLengthMm - 1.0; s += 0.5)
         m.profile.push_back({s, sectionAt(s)});
@@ -129,8 +136,10 @@ core::AppendageMeasurement syntheticMeasurement() {
     m.volumeMl = about(6.4, 0.1, 0.2);
     m.turn = core::Turn{about(23, 1, 2), about(18.5, 0.5, 0.8)};
     m.enhancement = {380, 365, 301, std::nullopt, std::nullopt};
-    m.notices.push_back({"ostium-proposed",
-                         "The ostium is a proposal of the program: confirm it, or mark the circumflex artery and the ridge.", {}});
+    m.notices.push_back(
+        {"ostium-proposed",
+         "The ostium is a proposal of the program: confirm it, or mark the circumflex artery and the ridge.",
+         {}});
     return m;
 }
 

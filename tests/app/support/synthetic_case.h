@@ -1,5 +1,5 @@
-// A small volume and a measurement of it, both written down from a formula: lets the windows be tested without the
-// measuring engine.
+// A small volume and a measurement of it, both written down from a formula: lets the windows be tested
+// without the measuring engine.
 //
 //   head ^   atrium: ball of radius 24 mm below x = 0; appendage: tube along +x, slightly bent to the back,
 //        |   oval (longest along y), narrowing from 24 x 18 mm at the ostium (x = 0) to nothing at 36 mm.

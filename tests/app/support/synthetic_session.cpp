@@ -68,8 +68,7 @@ app::Session::Engine syntheticEngine() {
 bool waitUntil(const std::function<bool()>& done) {
     const QDeadlineTimer deadline(10000);
     while (!done()) {
-        if (deadline.hasExpired())
-            return false;
+        if (deadline.hasExpired()) return false;
         QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
         QThread::msleep(2);
     }

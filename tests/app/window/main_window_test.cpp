@@ -26,7 +26,9 @@ void showAt(MainWindow& window, int width, int height) {
     QCoreApplication::processEvents();
 }
 
-QString messageText(MainWindow& window) { return window.findChild<MessageLine*>()->text(); }
+QString messageText(MainWindow& window) {
+    return window.findChild<MessageLine*>()->text();
+}
 
 /// Words of visible buttons, labels and table cells that do not fit into their place.
 QStringList cutOff(const MainWindow& window) {
@@ -39,8 +41,7 @@ QStringList cutOff(const MainWindow& window) {
             continue;
         const bool fits = label->wordWrap() ? label->height() >= label->heightForWidth(label->width())
                                             : label->width() >= label->sizeHint().width();
-        if (!fits)
-            found << "label: " + label->text();
+        if (!fits) found << "label: " + label->text();
     }
     for (const auto* table : window.findChildren<QTableView*>()) {
         const auto* model = table->model();
@@ -50,7 +51,8 @@ QStringList cutOff(const MainWindow& window) {
                 constexpr int kMargins = 16;
                 const QFontMetrics metrics(labelFont(row == 1 && column > 0 ? 13 : 12, row == 1));
                 if (table->isVisible() && table->columnSpan(row, column) == 1 &&
-                    metrics.horizontalAdvance(index.data().toString()) + kMargins > table->columnWidth(column))
+                    metrics.horizontalAdvance(index.data().toString()) + kMargins >
+                        table->columnWidth(column))
                     found << "cell: " + index.data().toString();
             }
     }
@@ -64,8 +66,7 @@ TEST(MainWindow, StartsWithAWayOnAndTheCautions) {
     showAt(window, 1280, 800);
     QString all;
     for (const auto* label : window.findChildren<QLabel*>())
-        if (label->isVisible())
-            all += label->text() + '\n';
+        if (label->isVisible()) all += label->text() + '\n';
     EXPECT_TRUE(all.contains("not a medical device"));
     EXPECT_TRUE(all.contains("drop the folder on this window"));
     EXPECT_TRUE(cutOff(window).isEmpty()) << cutOff(window).join("; ").toStdString();
@@ -123,8 +124,7 @@ TEST(MainWindow, TheOstiumIsConfirmedByKeyAndTheWordsFollow) {
     openAndMeasure(window.session());
     const auto says = [&](const QString& words) {
         for (const auto* label : window.findChildren<QLabel*>())
-            if (label->text().contains(words))
-                return true;
+            if (label->text().contains(words)) return true;
         return false;
     };
     EXPECT_TRUE(says("Proposed from the profile, confidence 84 %"));
@@ -136,8 +136,10 @@ TEST(MainWindow, AFailedMeasurementIsExplainedWhereThePictureWouldBe) {
     MainWindow window;
     showAt(window, 1280, 800);
     auto engine = fixture::syntheticEngine();
-    engine.measure = [](const auto&, const auto&, const auto&, const auto&) -> core::Result<core::AppendageMeasurement> {
-        return core::failure(core::ErrorCode::ContrastPoor, "The contrast is too poor to measure: 90 HU in the atrium.");
+    engine.measure = [](const auto&, const auto&, const auto&,
+                        const auto&) -> core::Result<core::AppendageMeasurement> {
+        return core::failure(core::ErrorCode::ContrastPoor,
+                             "The contrast is too poor to measure: 90 HU in the atrium.");
     };
     window.session().setEngine(engine);
     window.session().open(fixture::syntheticImages());

@@ -21,7 +21,8 @@ namespace {
 
 void wheel(QWidget& widget, int notches, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
     const QPointF at(widget.width() / 2.0, widget.height() / 2.0);
-    QWheelEvent event(at, widget.mapToGlobal(at), {}, {0, 120 * notches}, Qt::NoButton, modifiers, Qt::NoScrollPhase, false);
+    QWheelEvent event(at, widget.mapToGlobal(at), {}, {0, 120 * notches}, Qt::NoButton, modifiers,
+                      Qt::NoScrollPhase, false);
     QCoreApplication::sendEvent(&widget, &event);
 }
 
@@ -69,7 +70,8 @@ TEST_F(Views, AClickPlacesTheArmedMarkWhereItWasAndDisarms) {
     EXPECT_LT(core::distanceMm(session.record().marks.at(core::MarkKind::Atrium).point, wanted), kPixelMm);
     EXPECT_FALSE(state.armed());
     QTest::mouseClick(&axial, Qt::LeftButton, {}, at + QPoint(40, 0));
-    EXPECT_EQ(session.document().undoStack().count(), 1) << "a click without an armed mark moves the crossing only";
+    EXPECT_EQ(session.document().undoStack().count(), 1)
+        << "a click without an armed mark moves the crossing only";
     EXPECT_GT(state.crossing().mm.x(), wanted.mm.x());
 }
 

@@ -13,8 +13,8 @@ namespace {
 
 CaseFile smallCase() {
     CaseFile file;
-    file.journal.append(SetMark{MarkKind::Tip, Mark{{Eigen::Vector3d(1, 2, 3)}, 1, UnknownFields::object()}}, "reader",
-                        "2031-02-03T10:00:00+01:00");
+    file.journal.append(SetMark{MarkKind::Tip, Mark{{Eigen::Vector3d(1, 2, 3)}, 1, UnknownFields::object()}},
+                        "reader", "2031-02-03T10:00:00+01:00");
     file.record = replay(file.journal);
     return file;
 }
@@ -68,7 +68,8 @@ TEST(CaseJson, WritesEachSourceOnce) {
 
 TEST(CaseJson, AValueThatIsNotFiniteStaysUnmeasured) {
     CaseFile file = smallCase();
-    file.record.values.push_back(testing_edits::value(1, std::nan(""), 1, std::make_shared<const Provenance>()));
+    file.record.values.push_back(
+        testing_edits::value(1, std::nan(""), 1, std::make_shared<const Provenance>()));
     const auto read = caseFromJson(caseText(file));
     ASSERT_TRUE(read);
     EXPECT_TRUE(std::isnan(read->record.values.at(0).estimate.value));
@@ -77,16 +78,19 @@ TEST(CaseJson, AValueThatIsNotFiniteStaysUnmeasured) {
 TEST(CaseJson, RefusesANewerVersionInWords) {
     nlohmann::json json = toJson(smallCase());
     json["format"] = "ostium-gauge/case/2";
-    EXPECT_EQ(messageFor(json), "Cannot read the case: it was written in version 2 of the format, and this program reads "
-                                "up to version 1. Open it with a newer Ostium Gauge.");
+    EXPECT_EQ(messageFor(json),
+              "Cannot read the case: it was written in version 2 of the format, and this program reads "
+              "up to version 1. Open it with a newer Ostium Gauge.");
 }
 
 TEST(CaseJson, RefusesWhatIsNoCase) {
-    EXPECT_THAT(caseFromJson("{\"format\":").error().message, HasSubstr("the file is no JSON; it may be damaged or cut short"));
+    EXPECT_THAT(caseFromJson("{\"format\":").error().message,
+                HasSubstr("the file is no JSON; it may be damaged or cut short"));
     EXPECT_THAT(messageFor({{"format", "ostium-gauge/measure/1"}}),
                 HasSubstr("its format is \"ostium-gauge/measure/1\", not a case of Ostium Gauge"));
     EXPECT_THAT(messageFor({{"format", "ostium-gauge/case/one"}}), HasSubstr("whose version is no number"));
-    EXPECT_THAT(messageFor(nlohmann::json::array()), HasSubstr("the file is array where an object is needed"));
+    EXPECT_THAT(messageFor(nlohmann::json::array()),
+                HasSubstr("the file is array where an object is needed"));
     EXPECT_EQ(caseFromJson("").error().code, ErrorCode::RecordUnreadable);
 }
 
@@ -94,10 +98,12 @@ TEST(CaseJson, NamesTheFieldThatIsWrong) {
     const nlohmann::json good = toJson(smallCase());
     nlohmann::json json = good;
     json["record"]["marks"]["tip"]["point_lps_mm"] = {1, 2};
-    EXPECT_THAT(messageFor(json), HasSubstr("record.marks.tip.point_lps_mm has 2 numbers where three are needed"));
+    EXPECT_THAT(messageFor(json),
+                HasSubstr("record.marks.tip.point_lps_mm has 2 numbers where three are needed"));
     json = good;
     json["record"]["marks"]["tip"]["point_lps_mm"] = "1 2 3";
-    EXPECT_THAT(messageFor(json), HasSubstr("record.marks.tip.point_lps_mm holds string where a list is needed"));
+    EXPECT_THAT(messageFor(json),
+                HasSubstr("record.marks.tip.point_lps_mm holds string where a list is needed"));
     json = good;
     json["record"].erase("landing");
     EXPECT_THAT(messageFor(json), HasSubstr("record.landing is absent; an object is needed"));
@@ -105,12 +111,16 @@ TEST(CaseJson, NamesTheFieldThatIsWrong) {
     json["record"]["marks"]["nose"] = good["record"]["marks"]["tip"];
     EXPECT_THAT(messageFor(json), HasSubstr("record.marks.nose is no mark that this version knows"));
     json = good;
-    json["record"]["ostium"] = {{"point_lps_mm", {0, 0, 0}}, {"normal_lps", {0, 0, 2}}, {"confirmed", true}, {"revision", 1}};
-    EXPECT_THAT(messageFor(json), HasSubstr("record.ostium.normal_lps has the length 2.000000 where a unit vector is needed"));
+    json["record"]["ostium"] = {
+        {"point_lps_mm", {0, 0, 0}}, {"normal_lps", {0, 0, 2}}, {"confirmed", true}, {"revision", 1}};
+    EXPECT_THAT(messageFor(json),
+                HasSubstr("record.ostium.normal_lps has the length 2.000000 where a unit vector is needed"));
     json = good;
     json["journal"][0]["sequence"] = -1;
-    EXPECT_THAT(messageFor(json), HasSubstr("journal[0].sequence holds number where a whole number of at least 0 is needed"));
+    EXPECT_THAT(messageFor(json),
+                HasSubstr("journal[0].sequence holds number where a whole number of at least 0 is needed"));
     json = good;
     json["journal"][0]["change"]["edit"] = "turn-upside-down";
-    EXPECT_THAT(messageFor(json), HasSubstr("\"turn-upside-down\", which is no edit that this version knows"));
+    EXPECT_THAT(messageFor(json),
+                HasSubstr("\"turn-upside-down\", which is no edit that this version knows"));
 }

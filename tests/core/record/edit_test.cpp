@@ -9,7 +9,9 @@ using namespace gauge::core;
 namespace {
 
 /// Runs a RapidCheck property inside a GoogleTest case; RapidCheck prints seed and input when it fails.
-template <class F> void expectHolds(const char* claim, F property) { EXPECT_TRUE(rc::check(claim, property)); }
+template <class F> void expectHolds(const char* claim, F property) {
+    EXPECT_TRUE(rc::check(claim, property));
+}
 
 SetMark tipAt(double x, Revision revision) {
     return {MarkKind::Tip, Mark{{Eigen::Vector3d(x, 0, 0)}, revision, UnknownFields::object()}};

@@ -33,8 +33,9 @@ TEST(Journal, RefusesANumberUsedTwice) {
     entry.sequence = 4;
     const auto read = Journal::fromEntries({entry, entry});
     ASSERT_FALSE(read);
-    EXPECT_EQ(read.error().message, "Cannot read the case: two entries of its journal have the sequence number 4; the "
-                                    "order of the edits is not known.");
+    EXPECT_EQ(read.error().message,
+              "Cannot read the case: two entries of its journal have the sequence number 4; the "
+              "order of the edits is not known.");
     entry.sequence = 0;
     EXPECT_FALSE(Journal::fromEntries({entry}));
 }

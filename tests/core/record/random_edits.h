@@ -1,4 +1,5 @@
-// Random edits for properties: every kind, with and without content, few distinct contents so that repeats occur.
+// Random edits for properties: every kind, with and without content, few distinct contents so that repeats
+// occur.
 #pragma once
 
 #include "core/record/journal.h"
@@ -19,7 +20,8 @@ inline UnknownFields unknown() {
     return fields;
 }
 
-inline RecordedValue value(int number, double mm, Revision revision, std::shared_ptr<const Provenance> source) {
+inline RecordedValue value(int number, double mm, Revision revision,
+                           std::shared_ptr<const Provenance> source) {
     RecordedValue made;
     made.id.append("value-").append(std::to_string(number));
     made.unit = "mm";
@@ -33,8 +35,12 @@ inline RecordedValue value(int number, double mm, Revision revision, std::shared
 }
 
 inline std::vector<RecordedValue> values(Revision revision) {
-    const auto source = std::make_shared<const Provenance>(Provenance{
-        {"2.25.1", "2.25.2"}, "2.25.9", "45 %", "before the procedure", "reader", "2031-02-03T10:00:00+01:00"});
+    const auto source = std::make_shared<const Provenance>(Provenance{{"2.25.1", "2.25.2"},
+                                                                      "2.25.9",
+                                                                      "45 %",
+                                                                      "before the procedure",
+                                                                      "reader",
+                                                                      "2031-02-03T10:00:00+01:00"});
     std::vector<RecordedValue> list;
     for (int n = *rc::gen::inRange(0, 4); n > 0; --n)
         list.push_back(value(n, *rc::gen::inRange(0, 500) / 10.0, revision, source));
@@ -49,23 +55,27 @@ inline Edit edit(Revision revision) {
     switch (*rc::gen::inRange(0, 5)) {
     case 0: {
         const std::optional<double> phase = *rc::gen::inRange(0, 2) ? std::optional(45.0) : std::nullopt;
-        return SetImages{present ? std::optional(ImagesUsed{"2.25.7", phase, "45 %", "2.25.9", revision, unknown()})
-                                 : std::nullopt};
+        return SetImages{
+            present ? std::optional(ImagesUsed{"2.25.7", phase, "45 %", "2.25.9", revision, unknown()})
+                    : std::nullopt};
     }
     case 1: {
         Eigen::Vector3d normal = point().mm.normalized();
-        return SetOstium{present ? std::optional(OstiumPlane{{point(), {normal}}, *rc::gen::inRange(0, 2) == 1, revision, unknown()})
-                                 : std::nullopt};
+        return SetOstium{present
+                             ? std::optional(OstiumPlane{
+                                   {point(), {normal}}, *rc::gen::inRange(0, 2) == 1, revision, unknown()})
+                             : std::nullopt};
     }
     case 2: {
         LandingPlanes landing;
-        landing.depthsMm.assign(static_cast<std::size_t>(*rc::gen::inRange(0, 3)), *rc::gen::inRange(1, 200) / 10.0);
-        if (present)
-            landing.plugMm = 12.5;
+        landing.depthsMm.assign(static_cast<std::size_t>(*rc::gen::inRange(0, 3)),
+                                *rc::gen::inRange(1, 200) / 10.0);
+        if (present) landing.plugMm = 12.5;
         landing.revision = revision;
         return SetLanding{landing};
     }
-    case 3: return SetValues{values(revision)};
+    case 3:
+        return SetValues{values(revision)};
     default:
         return SetMark{kMarkKinds[static_cast<std::size_t>(*rc::gen::inRange(0, 5))],
                        present ? std::optional(Mark{point(), revision, unknown()}) : std::nullopt};

@@ -302,8 +302,9 @@ void chooseWrongSeeds(Phantom& phantom, const Mouth& mouth, const Eigen::Vector3
                                               Eigen::Vector3d::UnitZ()};
     const Eigen::Vector3d apex = scene.lobes.front().curve.at(scene.lobes.front().curve.lastS()).point;
     for (const Eigen::Vector3d& way : ways)
-        for (const auto& [tissue, margin, seed] : {std::tuple{Tissue::Fat, 1.0, &phantom.wrong.fat},
-                                                   std::tuple{Tissue::Lung, 2.5, &phantom.wrong.lung}})
+        for (const auto& [tissue, margin, seed] :
+             {std::tuple{Tissue::Fat, 0.35 * scene.fatMm, &phantom.wrong.fat},
+              std::tuple{Tissue::Lung, 2.5, &phantom.wrong.lung}})
             if (const auto found = find(scene, tissue, apex, way, margin); found && seed->mm.isZero())
                 seed->mm = place(*found).mm;
     const Eigen::Vector3d half =

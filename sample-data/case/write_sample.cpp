@@ -89,6 +89,7 @@ core::Result<SampleFiles> writeSampleCase(const SampleCase& sample, const fs::pa
     if (error || !fs::is_directory(folder))
         return unwritable(folder, (error ? error.message() : std::string("it is not a folder")) + ".");
     if (const auto room = clear(folder); !room) return tl::unexpected(room.error());
+    if (work.stopped()) return core::failure(ErrorCode::Cancelled, "Writing the sample case was stopped.");
     // Answers first: they mark the folder as ours if the images are interrupted.
     if (const auto written = writeAnswers(sample, files.answersFile); !written)
         return tl::unexpected(written.error());

@@ -3,7 +3,7 @@
 namespace gauge::sample_case {
 namespace {
 
-constexpr double kSearchStepMm = 0.05;
+constexpr double kSearchStepMm = 0.25;
 constexpr double kWidestFoldMm = 35.0;
 
 struct Fold {

@@ -170,8 +170,9 @@ Result<Traced> traceOnce(const Volume& volume, const AppendageMarks& marks, doub
         return tl::make_unexpected(std::move(ok.error()));
 
     std::size_t far = farEnd(traced.pool);
-    // Twice: the first ostium tells what is appendage, and with it where its lobe really ends.
-    for (int round = 0; round < 2; ++round) {
+    // Again: the first ostium tells what is appendage, and with it where its lobe really ends.
+    constexpr int kRounds = 3;
+    for (int round = 0; round < kRounds; ++round) {
         if (work.stopped())
             return cancelled();
         auto neck = neckFrom(traced.pool, far);

@@ -17,6 +17,9 @@ constexpr double kSmoothing = 1.5;
 constexpr double kRayStepMm = 0.4;
 constexpr double kOpenShare = 0.04;   // more open rays than one in 32
 constexpr double kOpenWeight = 0.1;
+constexpr double kDomeShare = 0.8, kDomeAheadMm = 8.0, kLongestDomeMm = 12.0;
+constexpr double kDomeWeight = 0.02;
+constexpr double kSideLobe = 1.6;     // a ray longer than this many median rays looks into a side lobe
 
 /// Distance from `from` along the unit `direction` to the first place below `level`.
 double rayToWall(const BloodPool& pool, const PatientPoint& from, const Eigen::Vector3d& direction, double level,
@@ -40,6 +43,24 @@ std::vector<PatientPoint> knotsOf(const std::vector<PatientPoint>& way) {
     return line ? line->resampled(kKnotStepMm) : way;
 }
 
+/// Index of the first point, from the first end, past the dome in which the lumen closes: there the line comes from
+/// somewhere on the wall, and slices across it lean with it.
+std::size_t domeEnd(const BoxField<float>& depth, const std::vector<PatientPoint>& line) {
+    double walked = 0.0;
+    std::size_t i = 0;
+    for (; i + 1 < line.size(); ++i) {
+        double ahead = 0.0, widest = 0.0;
+        for (std::size_t n = i; n + 1 < line.size() && ahead < kDomeAheadMm; ++n) {
+            widest = std::max(widest, interpolate(depth, line[n]));
+            ahead += distanceMm(line[n], line[n + 1]);
+        }
+        if (interpolate(depth, line[i]) >= kDomeShare * widest || walked > kLongestDomeMm)
+            break;
+        walked += distanceMm(line[i], line[i + 1]);
+    }
+    return i;
+}
+
 /// One round: each inner knot moves to the centroid of its slice where the slice is closed.
 void recentre(const BloodPool& pool, std::vector<PatientPoint>& knots, std::vector<double>& weights) {
     const auto line = Polyline::make(knots);
@@ -48,7 +69,12 @@ void recentre(const BloodPool& pool, std::vector<PatientPoint>& knots, std::vect
     weights.assign(knots.size(), 1.0);
     const auto& s = line->distancesMm();
     std::vector<PatientPoint> moved(knots);
+    const std::size_t dome = domeEnd(pool.depth, knots);
     for (std::size_t i = 0; i < knots.size() && i < s.size(); ++i) {
+        if (i < dome) {
+            weights[i] = kDomeWeight;
+            continue;
+        }
         const double depth = interpolate(pool.depth, knots[i]);
         const PatientVector along = line->tangentAt(s[i], std::max(kTangentHalfWindowMm, 0.5 * depth));
         const double reach = 2.4 * depth + 3.0;
@@ -56,7 +82,9 @@ void recentre(const BloodPool& pool, std::vector<PatientPoint>& knots, std::vect
         // A slice that opens (into the atrium, a side lobe) says nothing about the middle of this lumen.
         const bool opens = slice.openShare > kOpenShare;
         weights[i] = opens ? kOpenWeight : 1.0;
-        Eigen::Vector2d shift = opens ? Eigen::Vector2d(0.0, 0.0) : slice.centroid;
+        Eigen::Vector2d shift = Eigen::Vector2d::Zero();
+        if (!opens)
+            shift = slice.centroidWithin(kSideLobe * slice.medianRayMm());
         const double most = 0.6 * std::max(depth, 1.0);
         if (shift.norm() > most)
             shift *= most / shift.norm();
@@ -90,6 +118,30 @@ double AxisSlice::areaDerivedRadiusMm() const {
     return std::sqrt(areaMm2 / std::numbers::pi);
 }
 
+double AxisSlice::medianRayMm() const {
+    auto sorted = radiusMm;
+    std::nth_element(sorted.begin(), sorted.begin() + kRays / 2, sorted.end());
+    return sorted[kRays / 2];
+}
+
+Eigen::Vector2d AxisSlice::centroidWithin(double mostMm) const {
+    double twice = 0.0;
+    Eigen::Vector2d moment = Eigen::Vector2d::Zero();
+    const auto end = [&](std::size_t i) {
+        const double angle = 2.0 * std::numbers::pi * static_cast<double>(i) / kRays;
+        return Eigen::Vector2d(std::cos(angle), std::sin(angle)) * std::min(radiusMm[i], mostMm);
+    };
+    for (std::size_t i = 0; i < radiusMm.size(); ++i) {
+        const Eigen::Vector2d a = end(i), b = end((i + 1) % radiusMm.size());
+        const double cross = a.x() * b.y() - a.y() * b.x();
+        twice += cross;
+        moment += cross * (a + b);
+    }
+    if (twice > 1e-6)
+        moment /= 3.0 * twice;
+    return moment;
+}
+
 AxisSlice sliceAt(const BloodPool& pool, const SectionFrame& frame, double reachMm) {
     AxisSlice slice;
     slice.frame = frame;
@@ -109,17 +161,12 @@ AxisSlice sliceAt(const BloodPool& pool, const SectionFrame& frame, double reach
     }
     slice.openShare = static_cast<double>(open) / AxisSlice::kRays;
     double twice = 0.0;
-    Eigen::Vector2d moment = Eigen::Vector2d::Zero();
     for (std::size_t i = 0; i < ends.size(); ++i) {
         const auto& a = ends[i];
         const auto& b = ends[(i + 1) % ends.size()];
-        const double cross = a.x() * b.y() - a.y() * b.x();
-        twice += cross;
-        moment += cross * (a + b);
+        twice += a.x() * b.y() - a.y() * b.x();
     }
     slice.areaMm2 = 0.5 * twice;
-    if (twice > 1e-6)
-        slice.centroid = moment / (3.0 * twice);
     return slice;
 }
 
@@ -155,10 +202,10 @@ Result<Polyline> centreLine(const BloodPool& pool, const std::vector<PatientPoin
 }
 
 std::vector<PatientPoint> prolongedToWall(const BloodPool& pool, const std::vector<PatientPoint>& line) {
-    constexpr double kFreeMm = 1.5, kDirectionMm = 3.0, kReachMm = 15.0, kStepMm = 0.5;
-    std::size_t first = 0;
-    while (first + 8 < line.size() && interpolate(pool.depth, line[first]) < kFreeMm)
-        ++first;
+    if (line.size() < 2)
+        return line;
+    constexpr double kDirectionMm = 4.0, kReachMm = 25.0, kStepMm = 0.5;
+    const std::size_t first = std::min(domeEnd(pool.depth, line), line.size() - 2);
     const auto rest = Polyline::make(std::span(line).subspan(first));
     if (!rest)
         return line;

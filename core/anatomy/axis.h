@@ -21,9 +21,11 @@ struct AxisSlice {
     std::array<bool, kRays> open{};        ///< ray i met no wall within the reach
     double openShare = 0.0;                ///< share of open rays
     double areaMm2 = 0.0;                  ///< of the star that the rays span
-    Eigen::Vector2d centroid = Eigen::Vector2d::Zero();
 
+    /// Centroid of the star, rays cut at `mostMm`; relative to the frame's origin.
+    Eigen::Vector2d centroidWithin(double mostMm) const;
     double areaDerivedRadiusMm() const;
+    double medianRayMm() const;
 };
 
 /// Looks along rays in the plane of `frame` from its origin, at most `reachMm` far.
@@ -43,8 +45,8 @@ double halfLevelAt(const BloodPool& pool, const PatientPoint& p);
 std::optional<double> distanceToWallMm(const BloodPool& pool, const PatientPoint& from,
                                        const PatientVector& direction, double reachMm);
 
-/// The line with its first end renewed: what lies within 1.5 mm of the wall there follows voxels, so it is cut off and
-/// the rest prolonged straight on to the wall.
+/// The line with its first end renewed: in the dome that closes the lumen it does not know the middle, so that part is
+/// cut off and the rest prolonged straight on to the wall.
 std::vector<PatientPoint> prolongedToWall(const BloodPool& pool, const std::vector<PatientPoint>& line);
 
 } // namespace gauge::core

@@ -21,6 +21,8 @@ constexpr double kContinueMm = 8.0;     // beyond the mouth
 constexpr double kBaseMm = 7.0;         // of neck that a ray's width is predicted from
 constexpr double kFlareMm = 1.0;        // wider than predicted by this is a flare
 constexpr double kFlareStepMm = 0.25;
+constexpr double kMouthOffMm = 1.0;
+constexpr double kBackMm = 0.5;        // the first slices without a flare still lean towards it
 constexpr double kTipMm = 3.0;         // the dome at the tip is no neck
 constexpr double kCleanReachMm = 6.0;  // how far inside the mouth an even neck is looked for
 constexpr int kFlaringRaysOfClean = 1;  // noise may lift one of the rays
@@ -140,7 +142,7 @@ std::size_t cleanIndex(const std::vector<Probe>& probes, std::size_t mouth) {
     for (const double baseMm : {kBaseMm, 0.5 * kBaseMm}) {
         const std::size_t i = lastWithoutFlare(probes, mouth, least, baseMm);
         if (i != mouth)
-            return i;
+            return std::max(std::min(least, i), i - std::min(i, steps(kBackMm)));
     }
     // Side lobes or a short, wide appendage leave no even neck: a little inside the mouth must do.
     return mouth > steps(2.0) + least ? mouth - steps(2.0) : std::min(least, mouth);
@@ -214,7 +216,7 @@ Result<Neck> findNeck(const BloodPool& pool, const Polyline& line) {
     // Near the mouth the line first bends into the atrium, and slices across it open too early or too late; each
     // round looks along the continuation of the round before.
     for (int round = 0; round < kRounds; ++round) {
-        const auto probes = probe(pool, along, 0.0, along.lengthMm(), kStepMm);
+        auto probes = probe(pool, along, 0.0, along.lengthMm(), kStepMm);
         const std::size_t mouth = mouthIndex(probes);
         if (mouth >= probes.size()) {
             if (round > 0)
@@ -224,8 +226,25 @@ Result<Neck> findNeck(const BloodPool& pool, const Polyline& line) {
                            "neck. Both seeds seem to lie in the same chamber; put the tip seed into the appendage's "
                            "lobe.");
         }
-        const std::size_t clean = cleanIndex(probes, mouth);
-        neck.mouthMm = probes[mouth].s;
+        if (round == 0) {
+            // The part inside the mouth once more, free of the atrium's pull.
+            std::vector<PatientPoint> inside;
+            for (double s = 0.0; s <= std::max(probes[mouth].s - kMouthOffMm, 4.0); s += kStepMm)
+                inside.push_back(along.pointAt(s));
+            if (const auto again = centreLine(pool, inside)) {
+                const double shorter = probes[mouth].s - again->lengthMm();
+                auto points = again->points();
+                const PatientVector on = again->tangentAt(again->lengthMm(), 3.0);
+                for (double s = kStepMm; s < shorter + 3.0; s += kStepMm)
+                    points.push_back(again->points().back() + s * on);
+                if (auto longer = Polyline::make(points)) {
+                    along = *longer;
+                    probes = probe(pool, along, 0.0, along.lengthMm(), kStepMm);
+                }
+            }
+        }
+        const std::size_t clean = cleanIndex(probes, std::min(mouth, probes.size() - 1));
+        neck.mouthMm = probes[std::min(mouth, probes.size() - 1)].s;
         neck.cleanMm = probes[clean].s;
         neck.radiusMm = medianRadius(probes, clean > 10 ? clean - 10 : 0, clean + 1);
         neck.axis = continued(along, neck.cleanMm, neck.mouthMm + kContinueMm);

@@ -8,7 +8,7 @@ namespace gauge::core {
 namespace {
 
 constexpr double kTangentHalfWindowMm = 1.0;
-constexpr double kCrestInsideMm = 0.8;   // the plane lies this far inside the first flare: there the wall is whole
+constexpr double kCrestInsideMm = 1.5;   // the plane lies this far inside the first flare: there the wall is whole
 constexpr double kNearestLandmarksMm = 4.0, kFarthestLandmarksMm = 60.0;
 constexpr double kBeyondLandmark = 0.12; // share of the line between the landmarks by which the axis may miss it
 

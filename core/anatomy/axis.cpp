@@ -17,6 +17,7 @@ constexpr double kSmoothing = 1.5;
 constexpr double kRayStepMm = 0.4;
 constexpr double kOpenShare = 0.04;   // more open rays than one in 32
 constexpr double kOpenWeight = 0.1;
+constexpr double kDepthKept = 0.95;
 constexpr double kDomeShare = 0.8, kDomeAheadMm = 8.0, kLongestDomeMm = 12.0;
 constexpr double kDomeWeight = 0.02;
 constexpr double kSideLobe = 1.6;     // a ray longer than this many median rays looks into a side lobe
@@ -88,7 +89,12 @@ void recentre(const BloodPool& pool, std::vector<PatientPoint>& knots, std::vect
         const double most = 0.6 * std::max(depth, 1.0);
         if (shift.norm() > most)
             shift *= most / shift.norm();
-        moved[i] = slice.frame.patientFromSection(shift);
+        // The middle of a lumen is deep: a centroid drawn towards a side lobe is not, and is approached less.
+        for (int half = 0; half < 4; ++half, shift *= 0.5) {
+            moved[i] = slice.frame.patientFromSection(shift);
+            if (interpolate(pool.depth, moved[i]) >= kDepthKept * depth)
+                break;
+        }
         if (interpolate(pool.hu, moved[i]) < halfLevelAt(pool, moved[i]))
             moved[i] = knots[i];
     }
@@ -127,7 +133,7 @@ double AxisSlice::medianRayMm() const {
 Eigen::Vector2d AxisSlice::centroidWithin(double mostMm) const {
     double twice = 0.0;
     Eigen::Vector2d moment = Eigen::Vector2d::Zero();
-    const auto end = [&](std::size_t i) {
+    const auto end = [&](std::size_t i) -> Eigen::Vector2d {
         const double angle = 2.0 * std::numbers::pi * static_cast<double>(i) / kRays;
         return Eigen::Vector2d(std::cos(angle), std::sin(angle)) * std::min(radiusMm[i], mostMm);
     };

@@ -159,6 +159,25 @@ Result<Neck> neckFrom(const BloodPool& pool, std::size_t far) {
     return findNeck(pool, *whole);
 }
 
+bool nearBoxFace(const BoxGrid& grid, std::size_t node) {
+    const Eigen::Vector3i n = grid.node(node);
+    return (n.array() < 2).any() || (n.array() >= grid.size.array() - 2).any();
+}
+
+bool nearVolumeEdge(const Volume& volume, const PatientPoint& p) {
+    constexpr double kVoxels = 3.0;
+    const Eigen::Array3d c = volume.voxelFrom(p).ijk.array();
+    const Eigen::Array3d last = (volume.size().array() - 1).cast<double>();
+    return (c < kVoxels).any() || (c > last - kVoxels).any();
+}
+
+tl::unexpected<Error> runsOutOfImages() {
+    return failure(ErrorCode::SeedInVein,
+                   "Cannot measure: the blood beyond the tip seed runs on to the edge of the images. Either the seed "
+                   "lies in a pulmonary vein, or the appendage is not wholly in the images; put the seed into the "
+                   "appendage or choose a series that holds all of it.");
+}
+
 Result<Traced> traceOnce(const Volume& volume, const AppendageMarks& marks, double marginMm, const WorkContext& work) {
     auto found = findBloodPool(volume, marks.atrium, marks.tip, marginMm, work);
     if (!found)
@@ -170,6 +189,12 @@ Result<Traced> traceOnce(const Volume& volume, const AppendageMarks& marks, doub
         return tl::make_unexpected(std::move(ok.error()));
 
     std::size_t far = farEnd(traced.pool);
+    if (nearBoxFace(traced.pool.mask.grid, far)) {
+        if (nearVolumeEdge(volume, traced.pool.mask.grid.patientFrom(far)))
+            return runsOutOfImages();
+        if (marginMm < kWiderMarginMm)
+            return traceOnce(volume, marks, kWiderMarginMm, work);
+    }
     // Again: the first ostium tells what is appendage, and with it where its lobe really ends.
     constexpr int kRounds = 3;
     for (int round = 0; round < kRounds; ++round) {
@@ -209,10 +234,7 @@ Result<Traced> trace(const Volume& volume, const AppendageMarks& marks, const Wo
     if (!traced)
         return traced;
     if (traced->cut.leavesVolume)
-        return failure(ErrorCode::SeedInVein,
-                       "Cannot measure: the blood beyond the tip seed runs on to the edge of the images. Either the seed "
-                       "lies in a pulmonary vein, or the appendage is not wholly in the images; put the seed into the "
-                       "appendage or choose a series that holds all of it.");
+        return runsOutOfImages();
     constexpr double kLongestMm = 95.0;
     if (traced->ostium.axisMm > kLongestMm)
         return failure(ErrorCode::SeedInVein,
@@ -286,6 +308,21 @@ void fillProfile(const Volume& volume, const AppendageTrace& t, double stepMm, c
                              {{"missing", std::to_string(missing)}}});
 }
 
+void addOpeningNotices(AppendageMeasurement& m) {
+    const auto add = [&](const std::string& what) {
+        m.notices.push_back({"plane-near-opening",
+                             "Moved or tilted within the uncertainty of its place, the " + what +
+                                 " opens into a neighbouring cavity or leaves the lumen; its stated uncertainty rests on "
+                                 "the other side alone. Check the plane.",
+                             {{"plane", what}}});
+    };
+    if (m.ostium.section.opensWithinSpread)
+        add("ostium plane");
+    for (const LandingZone& zone : m.landingZones)
+        if (zone.section.opensWithinSpread)
+            add(zone.kind == LandingKind::Plug ? "plug plane" : "landing plane");
+}
+
 void addImageNotices(const Volume& volume, AppendageMeasurement& m) {
     const double coarsest = volume.edgesMm().maxCoeff();
     if (coarsest <= kSlowMm)
@@ -346,6 +383,7 @@ Result<AppendageMeasurement> measureAppendage(const std::shared_ptr<const Volume
         m.notices.push_back(std::move(*notice));
     if (auto notice = weakFilling(m.enhancement, t->pool.contrast))
         m.notices.push_back(std::move(*notice));
+    addOpeningNotices(m);
     addImageNotices(*volume, m);
     fillProfile(*volume, *t, options.profileStepMm, work, m);
     if (work.stopped())

@@ -17,7 +17,8 @@ constexpr double kSmoothing = 1.5;
 constexpr double kRayStepMm = 0.4;
 constexpr double kOpenShare = 0.04;   // more open rays than one in 32
 constexpr double kOpenWeight = 0.1;
-constexpr double kDepthKept = 0.95;
+constexpr double kDepthKept = 0.97;
+constexpr double kSideLobeWeight = 0.03;
 constexpr double kDomeShare = 0.8, kDomeAheadMm = 8.0, kLongestDomeMm = 12.0;
 constexpr double kDomeWeight = 0.02;
 constexpr double kSideLobe = 1.6;     // a ray longer than this many median rays looks into a side lobe
@@ -94,6 +95,7 @@ void recentre(const BloodPool& pool, std::vector<PatientPoint>& knots, std::vect
             moved[i] = slice.frame.patientFromSection(shift);
             if (interpolate(pool.depth, moved[i]) >= kDepthKept * depth)
                 break;
+            weights[i] = kSideLobeWeight;
         }
         if (interpolate(pool.hu, moved[i]) < halfLevelAt(pool, moved[i]))
             moved[i] = knots[i];

@@ -34,6 +34,9 @@ struct Section {
     Eigen::Vector2d longestFrom, longestTo, shortestFrom, shortestTo;
     double bloodHu = 0.0; ///< blood level found in this section
     double wallHu = 0.0;  ///< mean level of the wall found around it
+    /// Within the spread of its placement the plane opens into a neighbour or leaves the lumen: the plane component
+    /// then rests on the other side alone.
+    bool opensWithinSpread = false;
 };
 
 /// How far a plane may lie from where it was meant: standard deviations of a shift along the normal and of a tilt

@@ -22,6 +22,9 @@ constexpr double kModelMm = 0.009;
 /// Levels are fitted to the same noisy profiles: they add this share to the variance of a border's place.
 constexpr double kLevelShare = 0.35;
 
+/// A plane moved by its spread whose area changes by more than this factor cuts something else.
+constexpr double kAnotherSection = 1.5;
+
 const char* const kContourMethod = "sub-voxel contour at the local half value of blood and wall";
 
 /// A blurred border of radius R crosses the half value s^2 / (2 R) too far inside; moved back along the normal.
@@ -86,7 +89,8 @@ EdgeNoise edgeNoiseOf(const EdgeSet& edges, const SectionGuide& guide) {
 /// values at plus and minus one standard deviation of each of the three ways to misplace it. The mean square of
 /// g z + h z^2 / 2 for a standard normal z is g^2 + 3 h^2 / 4.
 MetricValues placementUncertainty(const Volume& volume, const SectionFrame& frame, const SectionGuide& guide,
-                                  const PlacementSpread& spread, const MetricValues& placed, double reachMm) {
+                                  const PlacementSpread& spread, const MetricValues& placed, double reachMm,
+                                  bool& opens) {
     const double tilt = spread.tiltDeg * std::numbers::pi / 180.0;
     const auto moved = [&](double shiftMm, double aboutU, double aboutV) -> std::optional<MetricValues> {
         const Eigen::AngleAxisd rotation = aboutU != 0.0 ? Eigen::AngleAxisd(aboutU, frame.u.mm)
@@ -98,21 +102,39 @@ MetricValues placementUncertainty(const Volume& volume, const SectionFrame& fram
         const auto contour = contourAt(volume, f, guide, reachMm);
         if (!contour)
             return std::nullopt;
-        return metricValues(contour->contour);
+        const MetricValues values = metricValues(contour->contour);
+        const double grown = values[static_cast<std::size_t>(Metric::Area)] / placed[static_cast<std::size_t>(Metric::Area)];
+        if (grown > kAnotherSection || grown < 1.0 / kAnotherSection)
+            return std::nullopt; // it opens into a neighbour, or has left the lumen: another section, not a spread
+        return values;
+    };
+    // Where the whole way cannot be measured (it opens into the atrium, or passes the tip), half or a quarter of it
+    // tells the slope.
+    const auto change = [&](double shiftMm, double aboutU, double aboutV) -> std::optional<MetricValues> {
+        for (const double part : {1.0, 0.5, 0.25}) {
+            auto values = moved(part * shiftMm, part * aboutU, part * aboutV);
+            if (!values) {
+                opens = true;
+                continue;
+            }
+            for (std::size_t m = 0; m < kMetricCount; ++m)
+                (*values)[m] = ((*values)[m] - placed[m]) / part;
+            return values;
+        }
+        return std::nullopt;
     };
     const std::optional<MetricValues> pairs[3][2] = {
-        {moved(spread.shiftMm, 0, 0), moved(-spread.shiftMm, 0, 0)},
-        {moved(0, tilt, 0), moved(0, -tilt, 0)},
-        {moved(0, 0, tilt), moved(0, 0, -tilt)},
+        {change(spread.shiftMm, 0, 0), change(-spread.shiftMm, 0, 0)},
+        {change(0, tilt, 0), change(0, -tilt, 0)},
+        {change(0, 0, tilt), change(0, 0, -tilt)},
     };
     MetricValues u{};
     for (std::size_t m = 0; m < kMetricCount; ++m) {
         double square = 0.0;
         for (const auto& [plus, minus] : pairs) {
-            // Where one side cannot be measured (it opens into the atrium, or passes the tip) the other stands for
-            // both; where neither can, nothing is known and nothing is claimed here: the section says so itself.
-            const double a = plus ? (*plus)[m] - placed[m] : (minus ? placed[m] - (*minus)[m] : 0.0);
-            const double b = minus ? (*minus)[m] - placed[m] : -a;
+            // Where one side tells nothing the other stands for both; where neither does, the section says so.
+            const double a = plus ? (*plus)[m] : (minus ? -(*minus)[m] : 0.0);
+            const double b = minus ? (*minus)[m] : -a;
             const double gradient = 0.5 * (a - b), bend = a + b;
             square += gradient * gradient + 0.75 * bend * bend;
         }
@@ -152,7 +174,8 @@ Result<Section> measureSection(const Volume& volume, const SectionFrame& frame, 
     if (options.edgeUncertainty)
         edge = edgeUncertainty(section.contour, edgeNoiseOf(contoured->edges, guide));
     if (options.placement)
-        plane = placementUncertainty(volume, frame, guide, *options.placement, values, options.greatestReachMm);
+        plane = placementUncertainty(volume, frame, guide, *options.placement, values, options.greatestReachMm,
+                                     section.opensWithinSpread);
     for (std::size_t m = 0; m < kMetricCount; ++m) {
         Estimate& e = estimateOf(section.metrics, static_cast<Metric>(m));
         e.value = values[m];

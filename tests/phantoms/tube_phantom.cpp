@@ -1,4 +1,4 @@
-#include "tests/core/measure/tube_phantom.h"
+#include "tests/phantoms/tube_phantom.h"
 
 #include <Eigen/Geometry>
 #include <algorithm>

@@ -212,8 +212,9 @@ Result<Contrast> estimateContrast(const Volume& volume, const BoxField<float>& b
                        {{"tip_hu", rounded(tipSeedHu)}, {"atrium_hu", rounded(contrast.atriumHu)}});
     if (tipSeedHu < contrast.wallHu + 0.25 * (contrast.tipHu - contrast.wallHu))
         return failure(ErrorCode::SeedNotInBlood,
-                       "Cannot measure: the tip seed lies in the wall (" + rounded(tipSeedHu) + ", blood beside it " +
-                           rounded(contrast.tipHu) + "). " + kTipSeed.advice,
+                       "Cannot measure: the tip seed lies in the wall or in a part that contrast has not filled (" +
+                           rounded(tipSeedHu) + ", filled blood beside it " + rounded(contrast.tipHu) + "). " +
+                           kTipSeed.advice,
                        {{"seed", "tip"}, {"value_hu", rounded(tipSeedHu)}});
     return contrast;
 }

@@ -13,6 +13,17 @@ namespace {
 
 thread_local bool t_insideParallelFor = false;
 
+/// Other libraries of the process may leave the upper halves of the vector registers in use, and new threads inherit
+/// that; on processors with AVX our SSE arithmetic then runs at half its speed. Clearing them costs nothing and changes
+/// no value: nothing of ours lives there.
+void clearUpperVectorHalves() {
+#if defined(__x86_64__)
+    static const bool hasAvx = __builtin_cpu_supports("avx");
+    if (hasAvx)
+        __asm__ volatile("vzeroupper");
+#endif
+}
+
 /// One parallelFor call: a range that threads take slices of until it is used up.
 struct Batch {
     std::size_t count;
@@ -26,6 +37,7 @@ struct Batch {
     bool exhausted() const { return next.load() >= count; }
 
     void work() {
+        clearUpperVectorHalves();
         for (;;) {
             const std::size_t begin = next.fetch_add(grain);
             if (begin >= count)
@@ -112,6 +124,7 @@ void parallelFor(std::size_t count, std::size_t grain,
         return;
     grain = std::max<std::size_t>(grain, 1);
     if (t_insideParallelFor || count <= grain) {
+        clearUpperVectorHalves();
         for (std::size_t begin = 0; begin < count; begin += grain)
             body(begin, std::min(begin + grain, count));
         return;

@@ -110,34 +110,51 @@ PlacementSpread spreadOf(const OstiumPlane& ostium) {
     return ostium.proposed ? PlacementSpread::proposed() : PlacementSpread::confirmed();
 }
 
-/// Measures the section at the ostium. A proposal that opens into the atrium steps towards the tip until it closes.
-Result<Section> ostiumSection(const Volume& volume, const BloodPool& pool, const Neck& neck, OstiumPlane& ostium) {
-    constexpr double kStepMm = 0.5;
-    constexpr int kMostSteps = 12;
+/// A place for the ostium and what it cuts off.
+struct OstiumCut {
+    Section section;
+    AppendageCut cut;
+};
+
+Result<OstiumCut> cutAt(const Volume& volume, const BloodPool& pool, const OstiumPlane& ostium) {
+    SectionOptions options;
+    options.placement = spreadOf(ostium);
+    auto section = measureSection(volume, frameOf(ostium.plane), pool.guideAt(ostium.plane.point), options);
+    if (!section)
+        return failure(section.error().code == ErrorCode::SectionOpen ? ErrorCode::OstiumNotFound
+                                                                      : section.error().code,
+                       "Cannot measure the ostium: " +
+                           std::string(ostium.proposed
+                                           ? "no closed section was found where the appendage seems to begin. Mark the "
+                                             "circumflex and ridge points. "
+                                           : "the section in its plane is not closed. Move the plane or the marks "
+                                             "towards the tip. ") +
+                           section.error().message,
+                       section.error());
+    auto cut = cutAppendage(volume, pool, *section, pool.tipNode);
+    if (!cut)
+        return tl::make_unexpected(std::move(cut.error()));
+    return OstiumCut{std::move(*section), std::move(*cut)};
+}
+
+/// The cut at the ostium. A proposal that opens into the atrium or a vein steps towards the tip until it is a section
+/// of the neck; each step makes it less sure.
+Result<OstiumCut> cutAtOstium(const Volume& volume, const BloodPool& pool, const Neck& neck, OstiumPlane& ostium) {
+    constexpr double kStepMm = 0.5, kTipMm = 3.0, kWiderThanNeck = 1.2, kAside = 0.3, kLessSure = 0.95;
+    constexpr int kMostSteps = 10;
     const auto axis = Polyline::make(neck.axis);
     if (!axis)
         return tl::make_unexpected(axis.error());
-    SectionOptions options;
-    options.placement = spreadOf(ostium);
     for (int step = 0;; ++step) {
-        auto section = measureSection(volume, frameOf(ostium.plane), pool.guideAt(ostium.plane.point), options);
-        if (section)
-            return section;
-        const bool mayStep = ostium.proposed && step < kMostSteps && ostium.axisMm > 3.0;
-        if (!mayStep)
-            return failure(section.error().code == ErrorCode::SectionOpen ? ErrorCode::OstiumNotFound
-                                                                          : section.error().code,
-                           "Cannot measure the ostium: " +
-                               std::string(ostium.proposed
-                                               ? "no closed section was found where the appendage seems to begin. Mark "
-                                                 "the circumflex and ridge points. "
-                                               : "the section in its plane is not closed. Move the plane or the marks "
-                                                 "towards the tip. ") +
-                               section.error().message,
-                           section.error());
+        auto result = cutAt(volume, pool, ostium);
+        const bool good = result && !result->cut.leavesBox &&
+                          result->section.metrics.areaDerivedDiameterMm.value <= kWiderThanNeck * 2.0 * neck.radiusMm &&
+                          distanceMm(result->section.center, ostium.plane.point) <= kAside * neck.radiusMm;
+        if (good || !ostium.proposed || step >= kMostSteps || ostium.axisMm <= kTipMm)
+            return result;
         ostium.axisMm -= kStepMm;
-        ostium.plane.point = axis->pointAt(ostium.axisMm);
-        ostium.plane.normal = -axis->tangentAt(ostium.axisMm, 1.0);
+        ostium.plane = {axis->pointAt(ostium.axisMm), -axis->tangentAt(ostium.axisMm, 1.0)};
+        ostium.confidence = *ostium.confidence * kLessSure;
     }
 }
 
@@ -210,14 +227,11 @@ Result<Traced> traceOnce(const Volume& volume, const AppendageMarks& marks, doub
         if (!ostium)
             return tl::make_unexpected(std::move(ostium.error()));
         traced.ostium = std::move(*ostium);
-        auto section = ostiumSection(volume, traced.pool, traced.neck, traced.ostium);
-        if (!section)
-            return tl::make_unexpected(std::move(section.error()));
-        traced.ostiumSection = std::move(*section);
-        auto cut = cutAppendage(volume, traced.pool, traced.ostiumSection, traced.pool.tipNode);
-        if (!cut)
-            return tl::make_unexpected(std::move(cut.error()));
-        traced.cut = std::move(*cut);
+        auto result = cutAtOstium(volume, traced.pool, traced.neck, traced.ostium);
+        if (!result)
+            return tl::make_unexpected(std::move(result.error()));
+        traced.ostiumSection = std::move(result->section);
+        traced.cut = std::move(result->cut);
         const std::size_t end = farthestOfLobe(traced.cut.mask, traced.cut.threshold, traced.pool.tipNode);
         const auto& grid = traced.pool.mask.grid;
         if (distanceMm(grid.patientFrom(end), grid.patientFrom(far)) < 1.5)

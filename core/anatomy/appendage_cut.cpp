@@ -130,14 +130,13 @@ std::size_t farthestOfLobe(const BoxMask& region, const std::vector<std::size_t>
     const auto walked = walkingDistanceMm(region, threshold, kNoWay);
     if (walked[tip] == kNoWay)
         return tip;
-    constexpr float kBackMm = 2.0f; // the lobe's front is not quite a sphere about the threshold
-    BoxMask beyond(region.grid);
-    for (std::size_t i = 0; i < beyond.values.size(); ++i)
-        beyond[i] = region[i] && walked[i] != kNoWay && walked[i] >= walked[tip] - kBackMm;
-    const BoxMask lobe = connectedTo(beyond, {tip});
+    // What lies beyond the tip is reached through it without a detour; another lobe only by way of the branching.
+    constexpr float kDetourMm = 4.5f; // a seed need not lie in the middle of its lobe
+    const auto fromTip = walkingDistanceMm(region, {tip}, kNoWay);
     std::size_t farthest = tip;
-    for (std::size_t i = 0; i < lobe.values.size(); ++i)
-        if (lobe[i] && walked[i] > walked[farthest])
+    for (std::size_t i = 0; i < region.values.size(); ++i)
+        if (region[i] && fromTip[i] != kNoWay && walked[tip] + fromTip[i] - walked[i] <= kDetourMm &&
+            walked[i] > walked[farthest])
             farthest = i;
     return farthest;
 }

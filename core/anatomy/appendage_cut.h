@@ -28,8 +28,9 @@ struct AppendageCut {
 Result<AppendageCut> cutAppendage(const Volume& volume, const BloodPool& pool, const Section& ostium,
                                   std::size_t inside);
 
-/// The node farthest (as one walks within `region` from `threshold`) of the lobe that holds `tip`: of what lies
-/// beyond the tip node and is connected with it without coming back.
+/// The node farthest (as one walks within `region` from `threshold`) of the lobe that holds `tip`: of what the way from
+/// the threshold reaches through the tip node without a detour of more than 4.5 mm. Of several lobes beyond the tip node
+/// the longest.
 std::size_t farthestOfLobe(const BoxMask& region, const std::vector<std::size_t>& threshold, std::size_t tip);
 
 } // namespace gauge::core

@@ -137,19 +137,32 @@ Result<OstiumCut> cutAt(const Volume& volume, const BloodPool& pool, const Ostiu
     return OstiumCut{std::move(*section), std::move(*cut)};
 }
 
+/// Whether a proposed section belongs to a tube: its centre lies near the axis, and a little deeper the tube is about as
+/// wide.
+bool continuesTheNeck(const Volume& volume, const BloodPool& pool, const Polyline& axis, const OstiumPlane& ostium,
+                      const Section& section) {
+    constexpr double kDeeperMm = 2.0, kWiderThanDeeper = 1.12, kAside = 0.15;
+    const double width = section.metrics.areaDerivedDiameterMm.value;
+    if (distanceMm(section.center, ostium.plane.point) > kAside * width)
+        return false;
+    const double s = std::max(0.0, ostium.axisMm - kDeeperMm);
+    const SectionFrame frame = frameOf({axis.pointAt(s), -axis.tangentAt(s, 1.0)});
+    const auto deeper = measureSection(volume, frame, pool.guideAt(frame.origin), {std::nullopt, false});
+    return deeper && width <= kWiderThanDeeper * deeper->metrics.areaDerivedDiameterMm.value;
+}
+
 /// The cut at the ostium. A proposal that opens into the atrium or a vein steps towards the tip until it is a section
 /// of the neck; each step makes it less sure.
 Result<OstiumCut> cutAtOstium(const Volume& volume, const BloodPool& pool, const Neck& neck, OstiumPlane& ostium) {
-    constexpr double kStepMm = 0.5, kTipMm = 3.0, kWiderThanNeck = 1.2, kAside = 0.3, kLessSure = 0.95;
-    constexpr int kMostSteps = 10;
+    constexpr double kStepMm = 0.5, kTipMm = 3.0, kLessSure = 0.95;
+    constexpr int kMostSteps = 24;
     const auto axis = Polyline::make(neck.axis);
     if (!axis)
         return tl::make_unexpected(axis.error());
     for (int step = 0;; ++step) {
         auto result = cutAt(volume, pool, ostium);
-        const bool good = result && !result->cut.leavesBox &&
-                          result->section.metrics.areaDerivedDiameterMm.value <= kWiderThanNeck * 2.0 * neck.radiusMm &&
-                          distanceMm(result->section.center, ostium.plane.point) <= kAside * neck.radiusMm;
+        const bool good =
+            result && !result->cut.leavesBox && continuesTheNeck(volume, pool, *axis, ostium, result->section);
         if (good || !ostium.proposed || step >= kMostSteps || ostium.axisMm <= kTipMm)
             return result;
         ostium.axisMm -= kStepMm;

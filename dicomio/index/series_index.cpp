@@ -87,8 +87,9 @@ void tellShared(SeriesIndex& index) {
     for (SeriesEntry& series : index.series)
         byUid[series.seriesUid].push_back(&series);
     for (auto& [uid, sharing] : byUid) {
-        const bool patients = std::any_of(sharing.begin(), sharing.end(), [&](const SeriesEntry* s) {
-            return s->patientId != sharing.front()->patientId || s->studyUid != sharing.front()->studyUid;
+        const SeriesEntry& first = *sharing.front();
+        const bool patients = std::any_of(sharing.begin(), sharing.end(), [&first](const SeriesEntry* s) {
+            return s->patientId != first.patientId || s->studyUid != first.studyUid;
         });
         for (SeriesEntry* series : sharing)
             if (patients)

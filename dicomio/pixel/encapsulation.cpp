@@ -10,8 +10,6 @@ namespace {
 
 using Ranges = std::vector<FragmentRange>;
 
-constexpr std::uint64_t kItemHeaderBytes = 8;
-
 Ranges rangesFromStarts(const std::vector<std::size_t>& starts, std::size_t fragments) {
     Ranges ranges;
     for (std::size_t f = 0; f < starts.size(); ++f)

@@ -10,13 +10,14 @@
 namespace gauge::core {
 namespace {
 
-constexpr float kLookMm = 8.0f;          // how far around a seed its cavity is judged
+constexpr float kAtriumLookMm = 8.0f;    // how far around a seed its cavity is judged
+constexpr float kTipLookMm = 5.0f;       // a tip seed may lie near the mouth of a short appendage
 constexpr double kLeastChamberMm = 8.5;  // inscribed radius; a pulmonary vein's is 4 to 8 (common practice, no source)
-constexpr double kLeastTipChamberMm = 14.5; // an appendage's is at most about 13
+constexpr double kLeastTipChamberMm = 15.5; // inscribed radius that no appendage has (about 13 at most)
 constexpr double kChamberDip = 0.72;     // a way that dips below this share between two chambers passes a valve
 
-double widestAround(const BloodPool& pool, std::size_t node) {
-    const auto walked = walkingDistanceMm(pool.mask, {node}, kLookMm);
+double widestAround(const BloodPool& pool, std::size_t node, float reachMm) {
+    const auto walked = walkingDistanceMm(pool.mask, {node}, reachMm);
     double widest = 0.0;
     for (std::size_t i = 0; i < walked.values.size(); ++i)
         if (walked[i] != std::numeric_limits<float>::max())
@@ -31,7 +32,7 @@ std::string wholeMm(double value) {
 } // namespace
 
 Result<void> checkAtriumSeed(const BloodPool& pool, const std::vector<std::size_t>& way) {
-    const double radius = widestAround(pool, pool.atriumNode);
+    const double radius = widestAround(pool, pool.atriumNode, kAtriumLookMm);
     if (radius < kLeastChamberMm)
         return failure(ErrorCode::SeedInVein,
                        "Cannot measure: around the atrium seed the blood is only " + wholeMm(2.0 * radius) +
@@ -42,13 +43,14 @@ Result<void> checkAtriumSeed(const BloodPool& pool, const std::vector<std::size_
     double first = 0.0, dip = std::numeric_limits<double>::max();
     for (const std::size_t node : way) {
         const double depth = pool.depth[node];
-        if (first < kLeastChamberMm + 3.0 || depth > first) {
+        if (first < kLeastTipChamberMm || depth > first) {
             first = std::max(first, depth);
             dip = std::numeric_limits<double>::max();
         } else {
             dip = std::min(dip, depth);
         }
-        if (first >= kLeastChamberMm + 3.0 && dip < kChamberDip * first && depth > std::max(1.25 * dip, kLeastChamberMm) )
+        if (first >= kLeastTipChamberMm && dip < kChamberDip * first &&
+            depth > std::max(1.25 * dip, kLeastChamberMm))
             return failure(ErrorCode::SeedInOtherChamber,
                            "Cannot measure: between the appendage and the atrium seed the blood passes a chamber and then "
                            "narrows to " + wholeMm(2.0 * dip) +
@@ -59,7 +61,7 @@ Result<void> checkAtriumSeed(const BloodPool& pool, const std::vector<std::size_
 }
 
 Result<void> checkTipSeed(const BloodPool& pool) {
-    const double radius = widestAround(pool, pool.tipNode);
+    const double radius = widestAround(pool, pool.tipNode, kTipLookMm);
     if (radius > kLeastTipChamberMm)
         return failure(ErrorCode::SeedInOtherChamber,
                        "Cannot measure: around the tip seed the blood is " + wholeMm(2.0 * radius) +

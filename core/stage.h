@@ -8,8 +8,8 @@
 
 namespace gauge::core {
 
-/// In the order of time. The repair is that of the mitral valve, which may precede the closure in one session;
-/// without a repair, what comes before the sheath is BeforeRepair.
+/// In the order of time. The repair is that of the mitral valve, which may precede the closure in one
+/// session; without a repair, what comes before the sheath is BeforeRepair.
 enum class Stage {
     BeforeProcedure,
     BeforeRepair,

@@ -64,13 +64,14 @@ constexpr BinaryKind kBinaryKinds[] = {
 std::string_view impliedKind(Tag tag) {
     using namespace tags;
     if (tag == NominalCardiacTriggerDelayTime || tag == TemporalPositionTimeOffset ||
-        tag == NominalPercentageOfCardiacPhase || tag == PhysicalDeltaX)
+        tag == NominalPercentageOfCardiacPhase || tag == PhysicalDeltaX || tag == CardiacRRIntervalSpecified ||
+        tag == RRIntervalTimeNominal || tag == ActualCardiacTriggerDelayTime)
         return "FD";
-    if (tag == TemporalPositionIndex) return "UL";
+    if (tag == TemporalPositionIndex || tag == DimensionIndexValues) return "UL";
     if (tag == SamplesPerPixel || tag == PlanarConfiguration || tag == Rows || tag == Columns ||
         tag == BitsAllocated || tag == BitsStored || tag == HighBit || tag == PixelRepresentation ||
         tag == PixelPaddingValue || tag == PixelPaddingRangeLimit || tag == PhysicalUnitsXDirection ||
-        tag == RedPaletteDescriptor)
+        tag == RedPaletteDescriptor || tag == FrameAcquisitionNumber)
         return "US";
     return "DS";
 }

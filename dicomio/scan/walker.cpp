@@ -30,7 +30,8 @@ bool isSequenceTag(Tag tag) {
            tag == CtImageFrameTypeSequence || tag == FrameContentSequence || tag == PlanePositionSequence ||
            tag == PlaneOrientationSequence || tag == TemporalPositionSequence ||
            tag == PixelMeasuresSequence || tag == PixelValueTransformationSequence ||
-           tag == SharedFunctionalGroupsSequence || tag == PerFrameFunctionalGroupsSequence;
+           tag == SharedFunctionalGroupsSequence || tag == PerFrameFunctionalGroupsSequence ||
+           tag == DirectoryRecordSequence || tag == DimensionIndexSequence;
 }
 
 /// Bytes of one value, for turning big-endian values round; 1 for text and bytes.

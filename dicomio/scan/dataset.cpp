@@ -60,24 +60,8 @@ constexpr BinaryKind kBinaryKinds[] = {
     {"FL", 4, binaryNumber<float>},         {"FD", 8, binaryNumber<double>},
 };
 
-/// The value representation of the attributes that the readers use, for implicit files (PS3.6).
-std::string_view impliedKind(Tag tag) {
-    using namespace tags;
-    if (tag == NominalCardiacTriggerDelayTime || tag == TemporalPositionTimeOffset ||
-        tag == NominalPercentageOfCardiacPhase || tag == PhysicalDeltaX || tag == CardiacRRIntervalSpecified ||
-        tag == RRIntervalTimeNominal || tag == ActualCardiacTriggerDelayTime)
-        return "FD";
-    if (tag == TemporalPositionIndex || tag == DimensionIndexValues) return "UL";
-    if (tag == SamplesPerPixel || tag == PlanarConfiguration || tag == Rows || tag == Columns ||
-        tag == BitsAllocated || tag == BitsStored || tag == HighBit || tag == PixelRepresentation ||
-        tag == PixelPaddingValue || tag == PixelPaddingRangeLimit || tag == PhysicalUnitsXDirection ||
-        tag == RedPaletteDescriptor || tag == FrameAcquisitionNumber)
-        return "US";
-    return "DS";
-}
-
 const BinaryKind* binaryKind(Tag tag, std::string_view vr) {
-    const std::string_view kind = vr == "UN" ? impliedKind(tag) : vr;
+    const std::string_view kind = vr == "UN" ? impliedVr(tag) : vr;
     for (const auto& candidate : kBinaryKinds)
         if (candidate.vr == kind) return &candidate;
     return nullptr;

@@ -11,14 +11,15 @@ namespace {
 struct NamedTag {
     Tag tag;
     const char* keyword;
-    bool kept; ///< its value is kept by the scanner
+    bool kept;           ///< its value is kept by the scanner
+    const char* vr = ""; ///< of binary numbers and sequences: implicit files do not say it
 };
 
 // In the order of their numbers, for the binary search below.
 constexpr NamedTag kTags[] = {
     {tags::MediaStorageSopClassUid, "MediaStorageSOPClassUID", true},
     {tags::TransferSyntaxUid, "TransferSyntaxUID", true},
-    {tags::DirectoryRecordSequence, "DirectoryRecordSequence", true},
+    {tags::DirectoryRecordSequence, "DirectoryRecordSequence", true, "SQ"},
     {tags::DirectoryRecordType, "DirectoryRecordType", true},
     {tags::ReferencedFileId, "ReferencedFileID", true},
     {tags::ReferencedSopInstanceUidInFile, "ReferencedSOPInstanceUIDInFile", true},
@@ -51,13 +52,13 @@ constexpr NamedTag kTags[] = {
     {tags::HeartRate, "HeartRate", true},
     {tags::GantryDetectorTilt, "GantryDetectorTilt", true},
     {tags::ImagerPixelSpacing, "ImagerPixelSpacing", true},
-    {tags::SequenceOfUltrasoundRegions, "SequenceOfUltrasoundRegions", true},
-    {tags::PhysicalUnitsXDirection, "PhysicalUnitsXDirection", true},
-    {tags::PhysicalDeltaX, "PhysicalDeltaX", true},
-    {tags::CardiacRRIntervalSpecified, "CardiacRRIntervalSpecified", true},
+    {tags::SequenceOfUltrasoundRegions, "SequenceOfUltrasoundRegions", true, "SQ"},
+    {tags::PhysicalUnitsXDirection, "PhysicalUnitsXDirection", true, "US"},
+    {tags::PhysicalDeltaX, "PhysicalDeltaX", true, "FD"},
+    {tags::CardiacRRIntervalSpecified, "CardiacRRIntervalSpecified", true, "FD"},
     {tags::FrameAcquisitionDateTime, "FrameAcquisitionDateTime", true},
-    {tags::CardiacSynchronizationSequence, "CardiacSynchronizationSequence", true},
-    {tags::CtImageFrameTypeSequence, "CTImageFrameTypeSequence", true},
+    {tags::CardiacSynchronizationSequence, "CardiacSynchronizationSequence", true, "SQ"},
+    {tags::CtImageFrameTypeSequence, "CTImageFrameTypeSequence", true, "SQ"},
     {tags::StudyInstanceUid, "StudyInstanceUID", true},
     {tags::SeriesInstanceUid, "SeriesInstanceUID", true},
     {tags::AcquisitionNumber, "AcquisitionNumber", true},
@@ -67,44 +68,63 @@ constexpr NamedTag kTags[] = {
     {tags::FrameOfReferenceUid, "FrameOfReferenceUID", true},
     {tags::TemporalPositionIdentifier, "TemporalPositionIdentifier", true},
     {tags::StackId, "StackID", true},
-    {tags::FrameContentSequence, "FrameContentSequence", true},
-    {tags::PlanePositionSequence, "PlanePositionSequence", true},
-    {tags::PlaneOrientationSequence, "PlaneOrientationSequence", true},
-    {tags::TemporalPositionIndex, "TemporalPositionIndex", true},
-    {tags::NominalCardiacTriggerDelayTime, "NominalCardiacTriggerDelayTime", true},
-    {tags::FrameAcquisitionNumber, "FrameAcquisitionNumber", true},
-    {tags::DimensionIndexValues, "DimensionIndexValues", true},
+    {tags::FrameContentSequence, "FrameContentSequence", true, "SQ"},
+    {tags::PlanePositionSequence, "PlanePositionSequence", true, "SQ"},
+    {tags::PlaneOrientationSequence, "PlaneOrientationSequence", true, "SQ"},
+    {tags::TemporalPositionIndex, "TemporalPositionIndex", true, "UL"},
+    {tags::NominalCardiacTriggerDelayTime, "NominalCardiacTriggerDelayTime", true, "FD"},
+    {tags::FrameAcquisitionNumber, "FrameAcquisitionNumber", true, "US"},
+    {tags::DimensionIndexValues, "DimensionIndexValues", true, "UL"},
     {tags::DimensionIndexPointer, "DimensionIndexPointer", true},
-    {tags::DimensionIndexSequence, "DimensionIndexSequence", true},
-    {tags::NominalPercentageOfCardiacPhase, "NominalPercentageOfCardiacPhase", true},
-    {tags::RRIntervalTimeNominal, "RRIntervalTimeNominal", true},
-    {tags::ActualCardiacTriggerDelayTime, "ActualCardiacTriggerDelayTime", true},
-    {tags::TemporalPositionTimeOffset, "TemporalPositionTimeOffset", true},
-    {tags::TemporalPositionSequence, "TemporalPositionSequence", true},
-    {tags::SamplesPerPixel, "SamplesPerPixel", true},
+    {tags::DimensionIndexSequence, "DimensionIndexSequence", true, "SQ"},
+    {tags::NominalPercentageOfCardiacPhase, "NominalPercentageOfCardiacPhase", true, "FD"},
+    {tags::RRIntervalTimeNominal, "RRIntervalTimeNominal", true, "FD"},
+    {tags::ActualCardiacTriggerDelayTime, "ActualCardiacTriggerDelayTime", true, "FD"},
+    {tags::TemporalPositionTimeOffset, "TemporalPositionTimeOffset", true, "FD"},
+    {tags::TemporalPositionSequence, "TemporalPositionSequence", true, "SQ"},
+    {tags::SamplesPerPixel, "SamplesPerPixel", true, "US"},
     {tags::PhotometricInterpretation, "PhotometricInterpretation", true},
-    {tags::PlanarConfiguration, "PlanarConfiguration", true},
+    {tags::PlanarConfiguration, "PlanarConfiguration", true, "US"},
     {tags::NumberOfFrames, "NumberOfFrames", true},
-    {tags::Rows, "Rows", true},
-    {tags::Columns, "Columns", true},
+    {tags::Rows, "Rows", true, "US"},
+    {tags::Columns, "Columns", true, "US"},
     {tags::PixelSpacing, "PixelSpacing", true},
-    {tags::BitsAllocated, "BitsAllocated", true},
-    {tags::BitsStored, "BitsStored", true},
-    {tags::HighBit, "HighBit", true},
-    {tags::PixelRepresentation, "PixelRepresentation", true},
-    {tags::PixelPaddingValue, "PixelPaddingValue", true},
-    {tags::PixelPaddingRangeLimit, "PixelPaddingRangeLimit", true},
+    {tags::BitsAllocated, "BitsAllocated", true, "US"},
+    {tags::BitsStored, "BitsStored", true, "US"},
+    {tags::HighBit, "HighBit", true, "US"},
+    {tags::PixelRepresentation, "PixelRepresentation", true, "US"},
+    {tags::PixelPaddingValue, "PixelPaddingValue", true, "US"},
+    {tags::PixelPaddingRangeLimit, "PixelPaddingRangeLimit", true, "US"},
+    {tags::WindowCenter, "WindowCenter", true},
+    {tags::WindowWidth, "WindowWidth", true},
     {tags::RescaleIntercept, "RescaleIntercept", true},
     {tags::RescaleSlope, "RescaleSlope", true},
     {tags::RescaleType, "RescaleType", true},
-    {tags::RedPaletteDescriptor, "RedPaletteColorLookupTableDescriptor", true},
+    {tags::WindowExplanation, "WindowCenterWidthExplanation", true},
+    {tags::VoiLutFunction, "VOILUTFunction", true},
+    {tags::RedPaletteDescriptor, "RedPaletteColorLookupTableDescriptor", true, "US"},
+    {tags::GreenPaletteDescriptor, "GreenPaletteColorLookupTableDescriptor", true, "US"},
+    {tags::BluePaletteDescriptor, "BluePaletteColorLookupTableDescriptor", true, "US"},
+    {tags::RedPaletteData, "RedPaletteColorLookupTableData", true, "US"},
+    {tags::GreenPaletteData, "GreenPaletteColorLookupTableData", true, "US"},
+    {tags::BluePaletteData, "BluePaletteColorLookupTableData", true, "US"},
+    {tags::SegmentedRedPaletteData, "SegmentedRedPaletteColorLookupTableData", true, "US"},
+    {tags::SegmentedGreenPaletteData, "SegmentedGreenPaletteColorLookupTableData", true, "US"},
+    {tags::SegmentedBluePaletteData, "SegmentedBluePaletteColorLookupTableData", true, "US"},
     {tags::LossyImageCompression, "LossyImageCompression", true},
-    {tags::PixelMeasuresSequence, "PixelMeasuresSequence", true},
-    {tags::PixelValueTransformationSequence, "PixelValueTransformationSequence", true},
-    {tags::SharedFunctionalGroupsSequence, "SharedFunctionalGroupsSequence", true},
-    {tags::PerFrameFunctionalGroupsSequence, "PerFrameFunctionalGroupsSequence", true},
-    {tags::ExtendedOffsetTable, "ExtendedOffsetTable", true},
-    {tags::ExtendedOffsetTableLengths, "ExtendedOffsetTableLengths", true},
+    {tags::ModalityLutSequence, "ModalityLUTSequence", true, "SQ"},
+    {tags::LutDescriptor, "LUTDescriptor", true, "US"},
+    {tags::LutExplanation, "LUTExplanation", true},
+    {tags::LutData, "LUTData", true, "US"},
+    {tags::VoiLutSequence, "VOILUTSequence", true, "SQ"},
+    {tags::PixelMeasuresSequence, "PixelMeasuresSequence", true, "SQ"},
+    {tags::FrameVoiLutSequence, "FrameVOILUTSequence", true, "SQ"},
+    {tags::PixelValueTransformationSequence, "PixelValueTransformationSequence", true, "SQ"},
+    {tags::PresentationLutShape, "PresentationLUTShape", true},
+    {tags::SharedFunctionalGroupsSequence, "SharedFunctionalGroupsSequence", true, "SQ"},
+    {tags::PerFrameFunctionalGroupsSequence, "PerFrameFunctionalGroupsSequence", true, "SQ"},
+    {tags::ExtendedOffsetTable, "ExtendedOffsetTable", true, "OV"},
+    {tags::ExtendedOffsetTableLengths, "ExtendedOffsetTableLengths", true, "OV"},
     {tags::FloatPixelData, "FloatPixelData", false},
     {tags::DoubleFloatPixelData, "DoubleFloatPixelData", false},
     {tags::PixelData, "PixelData", false},
@@ -139,6 +159,15 @@ std::string describe(Tag tag) {
 bool isWanted(Tag tag) {
     const NamedTag* named = find(tag);
     return named && named->kept;
+}
+
+bool isSequence(Tag tag) {
+    return impliedVr(tag) == "SQ";
+}
+
+std::string_view impliedVr(Tag tag) {
+    const NamedTag* named = find(tag);
+    return named ? named->vr : std::string_view();
 }
 
 } // namespace gauge::dicomio

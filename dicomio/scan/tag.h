@@ -4,6 +4,7 @@
 #include <compare>
 #include <cstdint>
 #include <string>
+#include <string_view>
 
 namespace gauge::dicomio {
 
@@ -19,6 +20,13 @@ std::string describe(Tag tag);
 
 /// True for the attributes whose values the scanner keeps; everything else is walked over.
 bool isWanted(Tag tag);
+
+/// True for the attributes that are sequences; an implicit file does not say so.
+bool isSequence(Tag tag);
+
+/// Value representation of an attribute whose values are binary numbers or a sequence, for files that leave
+/// it open: "US", "FD", "SQ"…; "" for text and for attributes that are not known.
+std::string_view impliedVr(Tag tag);
 
 namespace tags {
 inline constexpr Tag MediaStorageSopClassUid{0x0002, 0x0002};
@@ -99,13 +107,32 @@ inline constexpr Tag HighBit{0x0028, 0x0102};
 inline constexpr Tag PixelRepresentation{0x0028, 0x0103};
 inline constexpr Tag PixelPaddingValue{0x0028, 0x0120};
 inline constexpr Tag PixelPaddingRangeLimit{0x0028, 0x0121};
+inline constexpr Tag WindowCenter{0x0028, 0x1050};
+inline constexpr Tag WindowWidth{0x0028, 0x1051};
 inline constexpr Tag RescaleIntercept{0x0028, 0x1052};
 inline constexpr Tag RescaleSlope{0x0028, 0x1053};
 inline constexpr Tag RescaleType{0x0028, 0x1054};
+inline constexpr Tag WindowExplanation{0x0028, 0x1055};
+inline constexpr Tag VoiLutFunction{0x0028, 0x1056};
 inline constexpr Tag RedPaletteDescriptor{0x0028, 0x1101};
+inline constexpr Tag GreenPaletteDescriptor{0x0028, 0x1102};
+inline constexpr Tag BluePaletteDescriptor{0x0028, 0x1103};
+inline constexpr Tag RedPaletteData{0x0028, 0x1201};
+inline constexpr Tag GreenPaletteData{0x0028, 0x1202};
+inline constexpr Tag BluePaletteData{0x0028, 0x1203};
+inline constexpr Tag SegmentedRedPaletteData{0x0028, 0x1221};
+inline constexpr Tag SegmentedGreenPaletteData{0x0028, 0x1222};
+inline constexpr Tag SegmentedBluePaletteData{0x0028, 0x1223};
 inline constexpr Tag LossyImageCompression{0x0028, 0x2110};
+inline constexpr Tag ModalityLutSequence{0x0028, 0x3000};
+inline constexpr Tag LutDescriptor{0x0028, 0x3002};
+inline constexpr Tag LutExplanation{0x0028, 0x3003};
+inline constexpr Tag LutData{0x0028, 0x3006};
+inline constexpr Tag VoiLutSequence{0x0028, 0x3010};
 inline constexpr Tag PixelMeasuresSequence{0x0028, 0x9110};
+inline constexpr Tag FrameVoiLutSequence{0x0028, 0x9132};
 inline constexpr Tag PixelValueTransformationSequence{0x0028, 0x9145};
+inline constexpr Tag PresentationLutShape{0x2050, 0x0020};
 inline constexpr Tag SharedFunctionalGroupsSequence{0x5200, 0x9229};
 inline constexpr Tag PerFrameFunctionalGroupsSequence{0x5200, 0x9230};
 inline constexpr Tag ExtendedOffsetTable{0x7FE0, 0x0001};

@@ -24,16 +24,6 @@ bool contains(std::span<const std::string_view> all, std::string_view vr) {
     return std::find(all.begin(), all.end(), vr) != all.end();
 }
 
-bool isSequenceTag(Tag tag) {
-    using namespace tags;
-    return tag == SequenceOfUltrasoundRegions || tag == CardiacSynchronizationSequence ||
-           tag == CtImageFrameTypeSequence || tag == FrameContentSequence || tag == PlanePositionSequence ||
-           tag == PlaneOrientationSequence || tag == TemporalPositionSequence ||
-           tag == PixelMeasuresSequence || tag == PixelValueTransformationSequence ||
-           tag == SharedFunctionalGroupsSequence || tag == PerFrameFunctionalGroupsSequence ||
-           tag == DirectoryRecordSequence || tag == DimensionIndexSequence;
-}
-
 /// Bytes of one value, for turning big-endian values round; 1 for text and bytes.
 std::size_t valueSize(std::string_view vr) {
     if (vr == "US" || vr == "SS" || vr == "OW" || vr == "AT") return 2;
@@ -178,15 +168,15 @@ core::Result<void> Walker::walkElement(const Header& header, Dataset* keep, cons
     if (topPixels) return takeNativePixels(header);
     const bool wanted = keep && isWanted(header.tag);
     if (header.vr == "SQ" || header.length == kUndefinedLength ||
-        (header.vr.empty() && isSequenceTag(header.tag))) {
+        (header.vr.empty() && isSequence(header.tag))) {
         if (!header.vr.empty() && header.vr != "SQ" && header.vr != "UN")
             return damaged(describe(header.tag) + " of value representation " + header.vr +
                            " has no length, which only sequences may lack.");
-        const bool known = wanted && isSequenceTag(header.tag) && !keep->has(header.tag);
+        const bool known = wanted && isSequence(header.tag) && !keep->has(header.tag);
         std::vector<Dataset>* items = known ? &keep->add(header.tag, {"SQ", {}, {}}).items : nullptr;
         return walkSequence(header, items, frame);
     }
-    if (wanted && !isSequenceTag(header.tag) && !keep->has(header.tag))
+    if (wanted && !isSequence(header.tag) && !keep->has(header.tag))
         return keepValue(header, *keep, frame);
     if ((header.vr.empty() || header.vr == "UN") && header.length >= 8)
         return walkUnknownImplicit(header, frame);

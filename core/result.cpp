@@ -39,6 +39,8 @@ std::string_view name(ErrorCode code) {
     case ErrorCode::LandingOutsideAppendage: return "landing-outside-appendage";
     case ErrorCode::LandmarksUnusable: return "landmarks-unusable";
     case ErrorCode::NotAnEllipse: return "not-an-ellipse";
+    case ErrorCode::ScaleMissing: return "scale-missing";
+    case ErrorCode::RegionsMixed: return "regions-mixed";
     case ErrorCode::OutputUnwritable: return "output-unwritable";
     case ErrorCode::RecordUnreadable: return "record-unreadable";
     case ErrorCode::Cancelled: return "cancelled";

@@ -49,6 +49,8 @@ enum class ErrorCode {
     LandingOutsideAppendage,
     LandmarksUnusable,
     NotAnEllipse,
+    ScaleMissing,
+    RegionsMixed,
     // The output.
     OutputUnwritable,
     RecordUnreadable,

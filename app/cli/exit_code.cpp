@@ -38,7 +38,9 @@ ExitCode exitCodeFor(core::ErrorCode code) {
     case ErrorCode::OstiumNotFound:
     case ErrorCode::LandingOutsideAppendage:
     case ErrorCode::LandmarksUnusable:
-    case ErrorCode::NotAnEllipse: return ExitCode::NotMeasurable;
+    case ErrorCode::NotAnEllipse:
+    case ErrorCode::ScaleMissing:
+    case ErrorCode::RegionsMixed: return ExitCode::NotMeasurable;
     case ErrorCode::OutputUnwritable: return ExitCode::OutputUnwritable;
     case ErrorCode::Cancelled:
     case ErrorCode::Internal: return ExitCode::InternalError;

@@ -16,8 +16,8 @@ namespace gauge::core {
 struct EchoCine {
     std::shared_ptr<const FrameSource> frames; ///< never null
     FrameTimes times;
-    std::vector<EchoRegion> regions;       ///< as listed in the file; may be empty
-    std::optional<ProbeAngle> angle;       ///< only where the file tells it
+    std::vector<EchoRegion> regions; ///< as listed in the file; may be empty
+    std::optional<ProbeAngle> angle; ///< only where the file tells it
     std::string sopInstanceUid;
     std::vector<Notice> notices;
 };

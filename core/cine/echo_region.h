@@ -1,12 +1,13 @@
-// The calibrated rectangles of an ultrasound picture (PS3.3 C.8.5.5): what each shows, what its axes mean, and whether
-// its lengths can be believed. Calipers on them: region_caliper.h, spectral.h.
+// The calibrated rectangles of an ultrasound picture (PS3.3 C.8.5.5): what each shows, what its axes mean,
+// and whether its lengths can be believed. Calipers on them: region_caliper.h, spectral.h.
 //
 //   (0,0)                     The box is in pixels of the whole picture, both corners included.
 //     +------------------+    A place (x, y) of the picture means
 //     |  min +--------+  |       value.x = x.referenceValue + (x - x.referencePixel) * x.delta
 //     |      |  R     |  |       value.y = y.referenceValue + (y - y.referencePixel) * y.delta
-//     |      +--------+  |    with R the reference pixel, here already in pixels of the whole picture (the attribute
-//     |              max |    counts from the box's corner). R may lie outside the box. A negative delta means that
+//     |      +--------+  |    with R the reference pixel, here already in pixels of the whole picture (the
+//     attribute |              max |    counts from the box's corner). R may lie outside the box. A negative
+//     delta means that
 //     +------------------+    values fall towards the right or downwards.
 #pragma once
 
@@ -63,9 +64,9 @@ struct PixelBox {
 
 struct RegionAxis {
     PhysicalUnit unit = PhysicalUnit::Unknown;
-    double delta = 0.0;            ///< units a pixel, with sign
-    /// Picture coordinate of the reference pixel; nullopt when the file does not tell (differences are known, values
-    /// are not).
+    double delta = 0.0; ///< units a pixel, with sign
+    /// Picture coordinate of the reference pixel; nullopt when the file does not tell (differences are known,
+    /// values are not).
     std::optional<double> referencePixel;
     double referenceValue = 0.0;
 };
@@ -81,12 +82,13 @@ struct EchoRegion {
     std::optional<PlanarScale> scale;
 };
 
-/// Standard uncertainty of a scanner's own calibration, relative. Assumption, after the usual acceptance limits of
-/// distance accuracy in quality assurance of ultrasound scanners (2 % as limits of a rectangular distribution).
+/// Standard uncertainty of a scanner's own calibration, relative. Assumption, after the usual acceptance
+/// limits of distance accuracy in quality assurance of ultrasound scanners (2 % as limits of a rectangular
+/// distribution).
 inline constexpr double kRegionScaleUncertainty = 0.0115;
 
-/// The region that speaks for a place: of those that contain it, one of high priority before others, then the smallest
-/// (the most specific), then the first listed. nullopt outside all.
+/// The region that speaks for a place: of those that contain it, one of high priority before others, then the
+/// smallest (the most specific), then the first listed. nullopt outside all.
 std::optional<std::size_t> regionAt(std::span<const EchoRegion> regions, const Eigen::Vector2d& place);
 
 } // namespace gauge::core

@@ -1,5 +1,5 @@
-// Frames of a moving picture (or of a still, a cine of one frame), fetched one at a time: the frames of a long run
-// need not fit into memory. Readers of dicomio implement it; views, calipers and traces use it.
+// Frames of a moving picture (or of a still, a cine of one frame), fetched one at a time: the frames of a
+// long run need not fit into memory. Readers of dicomio implement it; views, calipers and traces use it.
 #pragma once
 
 #include "core/result.h"
@@ -10,7 +10,8 @@
 
 namespace gauge::core {
 
-/// One colour frame, 8 bits a sample: red, green, blue of a pixel beside each other, row after row from the top left.
+/// One colour frame, 8 bits a sample: red, green, blue of a pixel beside each other, row after row from the
+/// top left.
 struct RgbFrame {
     int columns = 0;
     int rows = 0;
@@ -34,8 +35,8 @@ struct GreyFrame {
     }
 };
 
-/// Pixel coordinates everywhere: (x, y) = (column, row), whole numbers at pixel centres, (0, 0) the top left pixel.
-/// All members are safe to call from several threads at once.
+/// Pixel coordinates everywhere: (x, y) = (column, row), whole numbers at pixel centres, (0, 0) the top left
+/// pixel. All members are safe to call from several threads at once.
 class FrameSource {
 public:
     virtual ~FrameSource() = default;

@@ -17,14 +17,15 @@ enum class FrameTimeSource {
 
 struct FrameTimes {
     FrameTimeSource source = FrameTimeSource::None;
-    /// Time of each frame from the first one, ms, never falling, the first 0. Empty when the source is None; one
-    /// value for a still whose source is known.
+    /// Time of each frame from the first one, ms, never falling, the first 0. Empty when the source is None,
+    /// as it is for a still.
     std::vector<double> startMs;
-    /// R waves from the first frame, ms, ascending, as far as the file tells.
+    /// R waves from the first frame, ms, ascending, as far as the file tells; may lie outside the run.
     std::vector<double> rWaveMs;
 
     bool known() const { return !startMs.empty(); }
-    /// Milliseconds from frame `a` to frame `b` (negative when b comes first); nullopt when not known or out of range.
+    /// Milliseconds from frame `a` to frame `b` (negative when b comes first); nullopt when not known or out
+    /// of range.
     std::optional<double> betweenMs(int a, int b) const;
     /// Heart rate from the mean R-R interval, beats a minute; nullopt with fewer than two R waves.
     std::optional<double> heartRatePerMinute() const;

@@ -22,7 +22,8 @@ struct ProbeAngle {
 /// "from the file", "set by hand".
 std::string_view words(ProbeAngleSource source);
 
-/// An angle taken into [0, 180): a plane turned by 180 degrees is the same plane, mirrored. nullopt for NaN and infinity.
+/// An angle taken into [0, 180): a plane turned by 180 degrees is the same plane, mirrored. nullopt for NaN
+/// and infinity.
 std::optional<ProbeAngle> probeAngle(double deg, ProbeAngleSource source);
 
 } // namespace gauge::core

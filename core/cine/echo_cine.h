@@ -18,6 +18,7 @@ struct EchoCine {
     FrameTimes times;
     std::vector<EchoRegion> regions; ///< as listed in the file; may be empty
     std::optional<ProbeAngle> angle; ///< only where the file tells it
+    double pixelAspect = 1.0;        ///< height of a pixel to its width, for scales marked by hand
     std::string sopInstanceUid;
     std::vector<Notice> notices;
 };

@@ -1,4 +1,5 @@
-// What the header of an ultrasound image says of its regions, scales, frame times and probe angle; no pixels are read.
+// What the header of an ultrasound image says of its regions, scales, frame times and probe angle; no pixels
+// are read.
 #pragma once
 
 #include "core/cine/echo_region.h"
@@ -15,7 +16,10 @@ namespace gauge::dicomio {
 struct UltrasoundFacts {
     std::vector<core::EchoRegion> regions; ///< a region that cannot be read is left out, with a notice
     core::FrameTimes times;
-    std::optional<core::ProbeAngle> angle; ///< from standard attributes alone, never from text or private ones
+    std::optional<core::ProbeAngle>
+        angle; ///< from standard attributes alone, never from text or private ones
+    double pixelAspect =
+        1.0; ///< height of a pixel to its width (PixelAspectRatio), for scales marked by hand
     std::vector<core::Notice> notices;
 };
 

@@ -94,7 +94,8 @@ Result<PlanarScale> markedScale(const Eigen::Vector2d& from, const Eigen::Vector
     return isotropic(line.norm(), pixelAspect, knownMm, endPixels * std::max(1.0, pixelAspect));
 }
 
-Result<PlanarScale> markedScale(const AxisMark& horizontal, const AxisMark& vertical, double endPixels) {
+Result<PlanarScale> markedScalePerAxis(const AxisMark& horizontal, const AxisMark& vertical,
+                                       double endPixels) {
     const auto x =
         isotropic(std::abs(horizontal.toPixel - horizontal.fromPixel), 1.0, horizontal.knownMm, endPixels);
     if (!x) return x;

@@ -43,8 +43,8 @@ struct AxisMark {
 
 /// A scale from a horizontal and a vertical scale of the picture. Uncertainty: the larger of the two.
 /// @errors as markedScale.
-Result<PlanarScale> markedScale(const AxisMark& horizontal, const AxisMark& vertical,
-                                double endPixels = kHandSetPixels);
+Result<PlanarScale> markedScalePerAxis(const AxisMark& horizontal, const AxisMark& vertical,
+                                       double endPixels = kHandSetPixels);
 
 /// The scale that holds at both places. A hand-marked scale comes first where it holds; else both places must
 /// lie in one region (regionAt) whose both axes are believable lengths. Two regions count as one when one of

@@ -1,0 +1,56 @@
+#include "core/fluoro/fluoro_scale.h"
+
+#include <cmath>
+#include <cstdio>
+
+namespace gauge::core {
+namespace {
+
+std::string number(double value, const char* form) {
+    char text[48];
+    std::snprintf(text, sizeof text, form, value);
+    return text;
+}
+
+} // namespace
+
+Result<FluoroScale> atDepth(const FluoroScale& scale, double offDepthMm, double sourceToObjectMm) {
+    if (!std::isfinite(offDepthMm) || !std::isfinite(sourceToObjectMm))
+        return failure(ErrorCode::NonFinite, "Cannot carry the scale to another depth: a distance is no finite number.");
+    if (offDepthMm < 0.0 || !(sourceToObjectMm > offDepthMm))
+        return failure(ErrorCode::InvalidArgument,
+                       "Cannot carry the scale to another depth: " + number(offDepthMm, "%g") +
+                           " mm off its own, " + number(sourceToObjectMm, "%g") +
+                           " mm from the source. The first must not be negative and must be less than the second.");
+    FluoroScale moved = scale;
+    moved.depthRelative = offDepthMm / sourceToObjectMm;
+    moved.planar.relativeUncertainty = std::hypot(moved.ownRelative, moved.depthRelative);
+    return moved;
+}
+
+Result<FluoroScale> isocentreScale(const Eigen::Vector2d& imagerSpacingMm, double sourceToIsocentreMm,
+                                   double sourceToDetectorMm, double offDepthMm) {
+    if (!(imagerSpacingMm.x() > 0.0 && imagerSpacingMm.y() > 0.0 && imagerSpacingMm.allFinite()))
+        return failure(ErrorCode::SpacingInvalid,
+                       "Cannot scale the fluoroscopy at the isocentre: the spacing at the detector is " +
+                           number(imagerSpacingMm.x(), "%g") + " x " + number(imagerSpacingMm.y(), "%g") +
+                           " mm; both must be above zero.");
+    if (!(sourceToIsocentreMm > 0.0 && sourceToDetectorMm > sourceToIsocentreMm &&
+          std::isfinite(sourceToDetectorMm)))
+        return failure(ErrorCode::GeometryContradictory,
+                       "Cannot scale the fluoroscopy at the isocentre: the source is " +
+                           number(sourceToIsocentreMm, "%g") + " mm from the isocentre and " +
+                           number(sourceToDetectorMm, "%g") +
+                           " mm from the detector; the isocentre must lie between them. Calibrate on a catheter.");
+    const double magnification = sourceToDetectorMm / sourceToIsocentreMm;
+    FluoroScale scale;
+    scale.planar.mmPerPixel = imagerSpacingMm / magnification;
+    scale.planar.origin = ScaleOrigin::ImagerAtIsocentre;
+    scale.planar.detail = "detector pixels of " + number(imagerSpacingMm.x(), "%.4g") + " mm, magnified " +
+                          number(magnification, "%.3f") + " times";
+    // SOD and SID are told apart, each with its own error: the quotient has both.
+    scale.ownRelative = std::sqrt(2.0) * kDistanceRelativeUncertainty;
+    return atDepth(scale, offDepthMm, sourceToIsocentreMm);
+}
+
+} // namespace gauge::core

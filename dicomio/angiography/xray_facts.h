@@ -33,6 +33,7 @@ struct XrayFrame {
     std::optional<core::FluoroScale> scale;          ///< of the patient; nullopt: no millimetres
 };
 
+/// In falling order of trust, None first.
 enum class XrayScaleSource { None, Fiducial, Geometry, Isocentre, Untold };
 
 struct XrayFacts {

@@ -50,9 +50,9 @@ tl::unexpected<core::Error> cannotRead(const ScannedFile& scanned, core::Error c
     cause.message = inVolumeTerms(std::move(cause.message));
     for (auto& fact : cause.facts)
         fact.value = inVolumeTerms(std::move(fact.value));
-    return failure(cause.code,
-                   "Cannot read the ultrasound volume " + scanned.path.string() + ": " + cause.message,
-                   std::move(cause));
+    const ErrorCode code = cause.code;
+    std::string message = "Cannot read the ultrasound volume " + scanned.path.string() + ": " + cause.message;
+    return failure(code, std::move(message), std::move(cause));
 }
 
 Result<void> checkPixels(const ScannedFile& scanned) {

@@ -15,7 +15,8 @@ void initialiseToolkit() {
     std::call_once(once, [] {
         OFLog::configure(OFLogger::OFF_LOG_LEVEL);
         DcmRLEDecoderRegistration::registerCodecs();
-        DJDecoderRegistration::registerCodecs();
+        // Colours stay as they are coded: dicomio/pixel/colour converts them itself.
+        DJDecoderRegistration::registerCodecs(EDC_never);
         DJLSDecoderRegistration::registerCodecs();
     });
 }

@@ -59,26 +59,65 @@ bool isFrameStart(std::uint32_t marker) {
     return marker >= 0xFFC0 && marker <= 0xFFCF && marker != 0xFFC4 && marker != 0xFFC8 && marker != 0xFFCC;
 }
 
-/// Walks the marker segments of JPEG (ITU-T T.81 annex B) and JPEG-LS (T.87 annex C) to the frame header.
-std::optional<FrameHeader> jpegHeader(const Bytes& bytes) {
-    if (bytes.at(0, 2) != 0xFFD8u) return std::nullopt;
+/// Visits the marker segments of JPEG (ITU-T T.81 annex B) and JPEG-LS (T.87 annex C) up to the frame header
+/// or the first scan. @param visit  gets the marker and the place of its length field; stops the walk by
+/// returning true.
+template <class Visit> void walkJpeg(const Bytes& bytes, Visit&& visit) {
+    if (bytes.at(0, 2) != 0xFFD8u) return;
     std::size_t place = 2;
     while (true) {
         const auto marker = bytes.at(place, 2);
-        if (!marker || *marker < 0xFF01) return std::nullopt;
+        if (!marker || *marker < 0xFF01) return;
         if (*marker == 0xFFFF) { // fill byte
             ++place;
             continue;
         }
-        if (isFrameStart(*marker)) {
-            const auto bits = bytes.at(place + 4, 1), height = bytes.at(place + 5, 2),
-                       width = bytes.at(place + 7, 2), components = bytes.at(place + 9, 1);
-            if (!bits || !height || !width || !components) return std::nullopt;
-            return FrameHeader{*width, *height, *components, *bits};
-        }
         const auto length = bytes.at(place + 2, 2);
-        if (*marker == 0xFFDA || !length || *length < 2) // the scan starts without a frame header
-            return std::nullopt;
+        if (*marker == 0xFFDA || !length || *length < 2) return; // the scan starts
+        if (visit(*marker, place + 2)) return;
+        place += 2 + *length;
+    }
+}
+
+std::optional<FrameHeader> jpegHeader(const Bytes& bytes) {
+    std::optional<FrameHeader> header;
+    walkJpeg(bytes, [&](std::uint32_t marker, std::size_t place) {
+        if (!isFrameStart(marker)) return false;
+        const auto bits = bytes.at(place + 2, 1), height = bytes.at(place + 3, 2),
+                   width = bytes.at(place + 5, 2), components = bytes.at(place + 7, 1);
+        if (bits && height && width && components) header = FrameHeader{*width, *height, *components, *bits};
+        return true;
+    });
+    return header;
+}
+
+StreamColour jpegColour(const Bytes& bytes) {
+    StreamColour colour;
+    walkJpeg(bytes, [&](std::uint32_t marker, std::size_t place) {
+        if (marker == 0xFFEE && bytes.at(place + 2, 4) == 0x41646F62u) { // "Adob"
+            if (const auto transform = bytes.at(place + 13, 1))
+                colour.adobeTransform = static_cast<int>(*transform);
+        }
+        if (!isFrameStart(marker)) return false;
+        const auto name = [&](std::size_t c) { return bytes.at(place + 8 + 3 * c, 1).value_or(0); };
+        const auto sampling = [&](std::size_t c) { return bytes.at(place + 9 + 3 * c, 1).value_or(0); };
+        if (bytes.at(place + 7, 1) == 3u) {
+            colour.rgbNames = name(0) == 'R' && name(1) == 'G' && name(2) == 'B';
+            colour.subsampled = sampling(0) != sampling(1) || sampling(0) != sampling(2);
+        }
+        return true;
+    });
+    return colour;
+}
+
+/// The marker segments of a JPEG 2000 main header up to the first tile part; COD tells (T.800 A.6.1).
+StreamColour jpeg2000Colour(const Bytes& bytes) {
+    StreamColour colour;
+    if (bytes.at(0, 2) != 0xFF4Fu) return colour;
+    for (std::size_t place = 2;;) {
+        const auto marker = bytes.at(place, 2), length = bytes.at(place + 2, 2);
+        if (!marker || !length || *length < 2 || *marker == 0xFF90) return colour;
+        if (*marker == 0xFF52) colour.multipleComponentTransform = bytes.at(place + 8, 1) == 1u;
         place += 2 + *length;
     }
 }
@@ -111,7 +150,7 @@ core::Result<void> checkJpeg2000(const Bytes& bytes, const PixelFormat& format) 
             return damaged("The JPEG 2000 frame has subsampled components, which is not supported.");
     }
     if (auto same = agrees(header, format, "JPEG 2000"); !same) return same;
-    constexpr std::uint64_t kMaxTiles = 65535; // T.800 A.4.2
+    constexpr std::uint64_t kMaxTiles = 4096; // T.800 A.4.2 allows 65535, each of which costs a decoder 7 KB
     const std::uint64_t across = (std::uint64_t{x} - tileX0 + tileX - 1) / tileX;
     const std::uint64_t down = (std::uint64_t{y} - tileY0 + tileY - 1) / tileY;
     if (across * down > kMaxTiles)
@@ -145,10 +184,20 @@ core::Result<void> checkRle(std::span<const std::byte> frame, const PixelFormat&
     return {};
 }
 
-} // namespace
+/// Blank images shrink without limit, but a large one that hardly holds a byte is more likely a trap.
+core::Result<void> isPlausible(std::span<const std::byte> frame, const PixelFormat& format) {
+    constexpr std::uint64_t kLarge = std::uint64_t{1} << 24;
+    constexpr std::uint64_t kBestRatio = 2000;
+    const std::uint64_t decoded = format.pixelsPerFrame() *
+                                  static_cast<std::uint64_t>(format.samplesPerPixel) *
+                                  static_cast<std::uint64_t>(format.bitsAllocated) / 8;
+    if (decoded < kLarge || decoded / kBestRatio <= frame.size()) return {};
+    return damaged("A compressed frame of " + std::to_string(frame.size()) + " bytes cannot hold " +
+                   std::to_string(decoded) + " bytes of pixels.");
+}
 
-core::Result<void> checkCodestream(std::span<const std::byte> frame, PixelCoding coding,
-                                   const PixelFormat& format) {
+core::Result<void> checkHeader(std::span<const std::byte> frame, PixelCoding coding,
+                               const PixelFormat& format) {
     switch (coding) {
     case PixelCoding::Native:
         return {};
@@ -165,6 +214,35 @@ core::Result<void> checkCodestream(std::span<const std::byte> frame, PixelCoding
     }
     return failure(core::ErrorCode::TransferSyntaxUnsupported,
                    "Its pixels are coded in a way that cannot be decoded.");
+}
+
+} // namespace
+
+std::span<const std::byte> withoutWrapper(std::span<const std::byte> frame, PixelCoding coding) {
+    const Bytes bytes(frame);
+    if (coding != PixelCoding::Jpeg2000 || bytes.at(4, 4) != 0x6A502020u) return frame; // "jP  "
+    for (std::size_t place = 0;;) {
+        const auto length = bytes.at(place, 4), kind = bytes.at(place + 4, 4);
+        if (!length || !kind) return frame;
+        if (*kind == 0x6A703263u) // "jp2c"; length 0: to the end
+            return *length < 8 ? frame.subspan(place + 8)
+                               : frame.subspan(place + 8,
+                                               std::min<std::size_t>(*length - 8, frame.size() - place - 8));
+        if (*length < 8) return frame;
+        place += *length;
+    }
+}
+
+StreamColour streamColour(std::span<const std::byte> frame, PixelCoding coding) {
+    const Bytes bytes(withoutWrapper(frame, coding));
+    if (coding == PixelCoding::Jpeg) return jpegColour(bytes);
+    return coding == PixelCoding::Jpeg2000 ? jpeg2000Colour(bytes) : StreamColour{};
+}
+
+core::Result<void> checkCodestream(std::span<const std::byte> frame, PixelCoding coding,
+                                   const PixelFormat& format) {
+    if (auto checked = checkHeader(withoutWrapper(frame, coding), coding, format); !checked) return checked;
+    return isPlausible(frame, format);
 }
 
 } // namespace gauge::dicomio

@@ -1,4 +1,4 @@
-// One compressed frame to samples. Part of frame_reader; call checkCodestream first.
+// One compressed frame to stored values. Part of frame_reader; call checkCodestream first.
 #pragma once
 
 #include "core/result.h"
@@ -12,18 +12,16 @@
 
 namespace gauge::dicomio {
 
-/// Samples of a frame as the decoder gives them, pixel by pixel, in 16 bits each, or in 32 where `wide` is
-/// used.
-struct DecodedSamples {
-    std::vector<std::uint16_t> words;
-    std::vector<std::int32_t> wide; ///< for more than 16 bits; `words` is empty then
-};
+/// Samples of a frame as the decoder gives them, pixel by pixel, before any conversion of colour: words of
+/// BitsAllocated, not yet values (see storedValue()).
+using DecodedWords = std::vector<std::int32_t>;
 
 /// RLE, JPEG and JPEG-LS by the DICOM toolkit's codecs.
-core::Result<DecodedSamples> decodeByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
-                                             const PixelFormat& format);
+core::Result<DecodedWords> decodeByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
+                                           const PixelFormat& format);
 
-/// JPEG 2000 by OpenJPEG.
-core::Result<DecodedSamples> decodeJpeg2000(std::span<const std::byte> frame, const PixelFormat& format);
+/// JPEG 2000 by OpenJPEG. A transform of its components (YBR_RCT, YBR_ICT) is undone: the samples are RGB
+/// then.
+core::Result<DecodedWords> decodeJpeg2000(std::span<const std::byte> frame, const PixelFormat& format);
 
 } // namespace gauge::dicomio

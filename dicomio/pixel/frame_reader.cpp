@@ -4,7 +4,6 @@
 #include "dicomio/pixel/decoders.h"
 
 #include <algorithm>
-#include <bit>
 #include <cstring>
 #include <utility>
 
@@ -14,24 +13,34 @@ namespace {
 using core::ErrorCode;
 using core::failure;
 
-tl::unexpected<core::Error> endsEarly() {
-    return failure(ErrorCode::FileUnreadable,
-                   describe(tags::PixelData) + " cannot be read: the file changed or the disk failed.",
-                   {{"tag", describe(tags::PixelData)}});
-}
+constexpr std::size_t kPieceBytes = std::size_t{1} << 18;
 
-core::Result<DecodedSamples> decode(std::span<const std::byte> frame, const ScannedFile& scanned) {
-    if (auto checked = checkCodestream(frame, scanned.syntax.coding, *scanned.format); !checked)
-        return tl::make_unexpected(checked.error());
-    return scanned.syntax.coding == PixelCoding::Jpeg2000
-               ? decodeJpeg2000(frame, *scanned.format)
-               : decodeByToolkit(frame, scanned.syntax, *scanned.format);
-}
-
-void swapBytes(std::span<std::byte> bytes, std::size_t size) {
-    for (std::size_t at = 0; at + size <= bytes.size(); at += size)
-        std::reverse(bytes.begin() + static_cast<std::ptrdiff_t>(at),
-                     bytes.begin() + static_cast<std::ptrdiff_t>(at + size));
+/// The format as a decoder fills it: everything but RLE puts samples into the low bits.
+core::Result<void> checkFormat(const ScannedFile& scanned) {
+    const PixelFormat& format = *scanned.format;
+    if (format.bitsAllocated > 32)
+        return failure(ErrorCode::ObjectUnsupported,
+                       describe(tags::BitsAllocated) + " is " + std::to_string(format.bitsAllocated) +
+                           "; at most 32 can be read.",
+                       {{"tag", describe(tags::BitsAllocated)}});
+    const bool native = !scanned.syntax.encapsulated();
+    const std::uint64_t most = native ? kMaxNativeSamples : kMaxCompressedSamples;
+    const std::uint64_t samples =
+        format.pixelsPerFrame() * static_cast<std::uint64_t>(format.samplesPerPixel);
+    if (samples > most)
+        return failure(ErrorCode::ObjectUnsupported,
+                       "A frame of " + std::to_string(format.columns) + " x " + std::to_string(format.rows) +
+                           " pixels with " + std::to_string(format.samplesPerPixel) +
+                           " samples is larger than what is read here (" + std::to_string(most) +
+                           " samples).",
+                       {{"tag", describe(tags::Rows)}});
+    if (!native && scanned.syntax.coding != PixelCoding::Rle && format.highBit + 1 != format.bitsStored)
+        return failure(ErrorCode::AttributeInvalid,
+                       describe(tags::HighBit) + " is " + std::to_string(format.highBit) + " and " +
+                           describe(tags::BitsStored) + " is " + std::to_string(format.bitsStored) +
+                           ", but " + scanned.syntax.name + " has its samples in the lowest bits.",
+                       {{"tag", describe(tags::HighBit)}});
+    return {};
 }
 
 std::uint32_t wordAt(const std::byte* p, std::size_t size) {
@@ -40,7 +49,11 @@ std::uint32_t wordAt(const std::byte* p, std::size_t size) {
     return word;
 }
 
-static_assert(std::endian::native == std::endian::little, "words are read as little endian");
+tl::unexpected<core::Error> noFrame(int frame, int count) {
+    return failure(ErrorCode::InvalidArgument, "Frame " + std::to_string(frame + 1) +
+                                                   " does not exist; the image has " + std::to_string(count) +
+                                                   (count == 1 ? " frame." : " frames."));
+}
 
 } // namespace
 
@@ -58,54 +71,35 @@ core::Result<FrameReader> FrameReader::open(const ScannedFile& scanned) {
                        describe(tags::PixelData) + " is absent: the file holds no image.",
                        {{"tag", describe(tags::PixelData)}});
     if (scanned.syntax.coding == PixelCoding::Unsupported)
-        return failure(ErrorCode::TransferSyntaxUnsupported,
-                       describe(tags::TransferSyntaxUid) + " is " + scanned.syntax.uid +
-                           ", which cannot be decoded.",
-                       {{"tag", describe(tags::TransferSyntaxUid)}, {"value", scanned.syntax.uid}});
-    if (scanned.format->bitsAllocated > 32)
-        return failure(ErrorCode::ObjectUnsupported,
-                       describe(tags::BitsAllocated) + " is " +
-                           std::to_string(scanned.format->bitsAllocated) + "; at most 32 can be read.",
-                       {{"tag", describe(tags::BitsAllocated)}});
+        return failure(
+            ErrorCode::TransferSyntaxUnsupported,
+            describe(tags::TransferSyntaxUid) + " is " + scanned.syntax.uid + " (" + scanned.syntax.name +
+                "), which cannot be decoded; have the image sent uncompressed, or as JPEG, JPEG-LS, "
+                "JPEG 2000 or RLE.",
+            {{"tag", describe(tags::TransferSyntaxUid)}, {"value", scanned.syntax.uid}});
+    if (auto checked = checkFormat(scanned); !checked) return tl::make_unexpected(checked.error());
     auto file = RegularFile::open(scanned.path);
     if (!file) return tl::make_unexpected(file.error());
     FrameReader reader(scanned, std::move(*file));
-    if (scanned.pixels->encapsulated) {
-        auto frames = fragmentsOfFrames(scanned, reader.m_file);
-        if (!frames) return tl::make_unexpected(frames.error());
-        reader.m_frames = std::move(*frames);
-    } else if (auto loaded = reader.loadWhole(); !loaded) {
-        return tl::make_unexpected(loaded.error());
-    }
+    if (auto prepared = reader.prepare(); !prepared) return tl::make_unexpected(prepared.error());
     return reader;
 }
 
-core::Result<void> FrameReader::loadWhole() {
-    const auto& native = m_scanned->pixels->native;
-    const bool swapped =
-        m_scanned->syntax.bigEndian && m_scanned->format->bitsAllocated <= 8 && m_scanned->pixels->vr == "OW";
-    if (!m_scanned->syntax.deflated && !swapped) return {};
-    m_whole.resize(static_cast<std::size_t>(native.length));
-    if (m_scanned->syntax.deflated) {
-        InflateStream stream(m_file, m_scanned->datasetOffset,
-                             native.offset + native.length + kInflateBudgetBytes);
-        if (!stream.skip(native.offset) || !stream.read(m_whole)) return endsEarly();
-    } else if (!m_file.read(native.offset, m_whole)) {
-        return endsEarly();
+core::Result<void> FrameReader::prepare() {
+    if (!m_scanned->pixels->encapsulated) {
+        auto native = NativePixels::open(*m_scanned);
+        if (!native) return tl::make_unexpected(native.error());
+        m_native.emplace(std::move(*native));
+        m_colour = dicomio::codedColour(*m_scanned, {}, m_notices);
+        return {};
     }
-    if (swapped) swapBytes(m_whole, 2);
-    return {};
-}
-
-core::Result<void> FrameReader::readNative(std::uint64_t offset, std::span<std::byte> out) const {
-    const auto& native = m_scanned->pixels->native;
-    if (offset > native.length || out.size() > native.length - offset) return endsEarly();
-    if (!m_whole.empty())
-        std::memcpy(out.data(), m_whole.data() + offset, out.size());
-    else if (!m_file.read(native.offset + offset, out))
-        return endsEarly();
-    const std::size_t wordBytes = static_cast<std::size_t>(m_scanned->format->bitsAllocated) / 8;
-    if (m_scanned->syntax.bigEndian && wordBytes > 1) swapBytes(out, wordBytes);
+    auto frames = fragmentsOfFrames(*m_scanned, m_file);
+    if (!frames) return tl::make_unexpected(frames.error());
+    m_frames = std::move(*frames);
+    if (m_scanned->format->samplesPerPixel == 1) return {};
+    const auto first = compressedFrame(0);
+    if (!first) return tl::make_unexpected(first.error());
+    m_colour = dicomio::codedColour(*m_scanned, *first, m_notices);
     return {};
 }
 
@@ -119,10 +113,25 @@ core::Result<std::vector<std::byte>> FrameReader::compressedFrame(int frame) con
     std::size_t at = 0;
     for (std::size_t f = range.begin; f < range.end; ++f) {
         const auto length = static_cast<std::size_t>(fragments[f].length);
-        if (!m_file.read(fragments[f].offset, std::span(bytes).subspan(at, length))) return endsEarly();
+        if (!m_file.read(fragments[f].offset, std::span(bytes).subspan(at, length)))
+            return failure(ErrorCode::FileUnreadable,
+                           describe(tags::PixelData) +
+                               " cannot be read: the file changed or the disk failed.",
+                           {{"tag", describe(tags::PixelData)}});
         at += length;
     }
     return bytes;
+}
+
+core::Result<std::vector<std::int32_t>> FrameReader::decode(int frame) const {
+    const auto bytes = compressedFrame(frame);
+    if (!bytes) return tl::make_unexpected(bytes.error());
+    const PixelCoding coding = m_scanned->syntax.coding;
+    if (auto checked = checkCodestream(*bytes, coding, *m_scanned->format); !checked)
+        return tl::make_unexpected(checked.error());
+    return coding == PixelCoding::Jpeg2000
+               ? decodeJpeg2000(withoutWrapper(*bytes, coding), *m_scanned->format)
+               : decodeByToolkit(*bytes, m_scanned->syntax, *m_scanned->format);
 }
 
 core::Result<void> FrameReader::readWords(int frame, std::span<std::uint16_t> out) const {
@@ -133,66 +142,72 @@ core::Result<void> FrameReader::readWords(int frame, std::span<std::uint16_t> ou
         return failure(ErrorCode::ObjectUnsupported,
                        "Its pixels are not greyscale in 8 or 16 bits, or frame " + std::to_string(frame + 1) +
                            " does not exist.");
-    if (m_scanned->pixels->encapsulated) {
-        const auto bytes = compressedFrame(frame);
-        if (!bytes) return tl::make_unexpected(bytes.error());
-        const auto decoded = decode(*bytes, *m_scanned);
+    if (!m_native) {
+        const auto decoded = decode(frame);
         if (!decoded) return tl::make_unexpected(decoded.error());
-        std::copy(decoded->words.begin(), decoded->words.end(), out.begin());
+        std::transform(decoded->begin(), decoded->end(), out.begin(),
+                       [](std::int32_t word) { return static_cast<std::uint16_t>(word); });
         return {};
     }
     const std::uint64_t offset = static_cast<std::uint64_t>(frame) * format.frameBytes();
-    if (format.bitsAllocated == 16) return readNative(offset, std::as_writable_bytes(out));
+    if (format.bitsAllocated == 16) return m_native->read(offset, std::as_writable_bytes(out));
     std::vector<std::byte> bytes(out.size());
-    if (auto read = readNative(offset, bytes); !read) return read;
+    if (auto read = m_native->read(offset, bytes); !read) return read;
     std::transform(bytes.begin(), bytes.end(), out.begin(),
                    [](std::byte b) { return static_cast<std::uint16_t>(b); });
     return {};
 }
 
 core::Result<std::vector<std::int32_t>> FrameReader::readValues(int frame) const {
-    if (frame < 0 || frame >= m_scanned->format->frames)
-        return failure(ErrorCode::NotFound, "Frame " + std::to_string(frame + 1) + " does not exist.");
-    return m_scanned->pixels->encapsulated ? compressedValues(frame) : nativeValues(frame);
+    if (frame < 0 || frame >= m_scanned->format->frames) return noFrame(frame, m_scanned->format->frames);
+    if (!m_native) return compressedValues(frame);
+    return m_scanned->format->bitsAllocated == 1 ? oneBitValues(frame) : nativeValues(frame);
+}
+
+core::Result<std::vector<std::int32_t>> FrameReader::oneBitValues(int frame) const {
+    // PS3.5 8.1.1: packed without gaps, also between frames.
+    const std::uint64_t samples = m_scanned->format->samplesPerFrame();
+    const std::uint64_t firstBit = static_cast<std::uint64_t>(frame) * samples;
+    std::vector<std::int32_t> values(static_cast<std::size_t>(samples));
+    std::vector<std::byte> bytes(static_cast<std::size_t>((firstBit + samples + 7) / 8 - firstBit / 8));
+    if (auto read = m_native->read(firstBit / 8, bytes); !read) return tl::make_unexpected(read.error());
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        const std::uint64_t bit = firstBit % 8 + i;
+        values[i] = (static_cast<int>(bytes[static_cast<std::size_t>(bit / 8)]) >> (bit % 8)) & 1;
+    }
+    return values;
 }
 
 core::Result<std::vector<std::int32_t>> FrameReader::nativeValues(int frame) const {
     const PixelFormat& format = *m_scanned->format;
-    const std::uint64_t samples = format.samplesPerFrame();
-    std::vector<std::int32_t> values(static_cast<std::size_t>(samples));
-    if (format.bitsAllocated == 1) { // PS3.5 8.1.1: packed without gaps, also between frames
-        const std::uint64_t firstBit = static_cast<std::uint64_t>(frame) * samples;
-        std::vector<std::byte> bytes(static_cast<std::size_t>((firstBit + samples + 7) / 8 - firstBit / 8));
-        if (auto read = readNative(firstBit / 8, bytes); !read) return tl::make_unexpected(read.error());
-        for (std::size_t i = 0; i < values.size(); ++i) {
-            const std::uint64_t bit = firstBit % 8 + i;
-            values[i] = (static_cast<int>(bytes[static_cast<std::size_t>(bit / 8)]) >> (bit % 8)) & 1;
-        }
-        return values;
-    }
+    const auto samples = static_cast<std::size_t>(format.samplesPerFrame());
     const auto size = static_cast<std::size_t>(format.bitsAllocated) / 8;
-    std::vector<std::byte> bytes(values.size() * size);
-    if (auto read = readNative(static_cast<std::uint64_t>(frame) * format.frameBytes(), bytes); !read)
-        return tl::make_unexpected(read.error());
-    const bool planes = format.planar && samples == format.pixelsPerFrame() *
-                                                        static_cast<std::uint64_t>(format.samplesPerPixel);
-    const auto perPixel = planes ? static_cast<std::size_t>(format.samplesPerPixel) : std::size_t{1};
-    const auto pixels = values.size() / perPixel;
-    for (std::size_t i = 0; i < values.size(); ++i) {
-        const std::size_t from = planes ? (i % perPixel) * pixels + i / perPixel : i;
-        values[i] = storedValue(wordAt(bytes.data() + from * size, size), format);
+    const bool halved =
+        samples != format.pixelsPerFrame() * static_cast<std::uint64_t>(format.samplesPerPixel);
+    const auto planes = format.planar && !halved ? static_cast<std::size_t>(format.samplesPerPixel) : 1;
+    const std::size_t perPlane = samples / planes;
+    std::vector<std::int32_t> values(samples);
+    std::vector<std::byte> piece(std::min(kPieceBytes, samples * size) / size * size);
+    std::uint64_t offset = static_cast<std::uint64_t>(frame) * format.frameBytes();
+    for (std::size_t done = 0; done < samples;) {
+        const std::size_t count = std::min(piece.size() / size, samples - done);
+        const auto bytes = std::span(piece).first(count * size);
+        if (auto read = m_native->read(offset, bytes); !read) return tl::make_unexpected(read.error());
+        for (std::size_t i = 0; i < count; ++i) {
+            const std::size_t from = done + i;
+            values[from % perPlane * planes + from / perPlane] =
+                storedValue(wordAt(piece.data() + i * size, size), format);
+        }
+        done += count;
+        offset += bytes.size();
     }
     return values;
 }
 
 core::Result<std::vector<std::int32_t>> FrameReader::compressedValues(int frame) const {
-    const auto bytes = compressedFrame(frame);
-    if (!bytes) return tl::make_unexpected(bytes.error());
-    auto decoded = decode(*bytes, *m_scanned);
-    if (!decoded) return tl::make_unexpected(decoded.error());
-    std::vector<std::int32_t> values = std::move(decoded->wide);
-    if (values.empty()) values.assign(decoded->words.begin(), decoded->words.end());
-    for (std::int32_t& value : values)
+    auto values = decode(frame);
+    if (!values) return values;
+    for (std::int32_t& value : *values)
         value = storedValue(static_cast<std::uint32_t>(value), *m_scanned->format);
     return values;
 }

@@ -49,9 +49,28 @@ void keepMessage(const char* text, void* user) {
         message.pop_back();
 }
 
+/// A decoded number as a word of the attributes' kind. Signed numbers deeper than BitsStored are held at its
+/// ends, which loss may exceed; a word that the code stream holds as unsigned is taken bit by bit.
+class Held {
+public:
+    Held(const opj_image_comp_t& component, const PixelFormat& format)
+        : m_hold(component.sgnd && format.isSigned && format.highBit + 1 == format.bitsStored),
+          m_lowest(-(std::int64_t{1} << (format.bitsStored - 1))),
+          m_highest((std::int64_t{1} << (format.bitsStored - 1)) - 1) {}
+    std::int32_t operator()(std::int32_t value) const {
+        return m_hold ? static_cast<std::int32_t>(std::clamp<std::int64_t>(value, m_lowest, m_highest))
+                      : value;
+    }
+
+private:
+    bool m_hold;
+    std::int64_t m_lowest;
+    std::int64_t m_highest;
+};
+
 } // namespace
 
-core::Result<DecodedSamples> decodeJpeg2000(std::span<const std::byte> frame, const PixelFormat& format) {
+core::Result<DecodedWords> decodeJpeg2000(std::span<const std::byte> frame, const PixelFormat& format) {
     Source source{frame, 0};
     std::string message;
     const auto damaged = [&](const std::string& finding) {
@@ -91,22 +110,16 @@ core::Result<DecodedSamples> decodeJpeg2000(std::span<const std::byte> frame, co
     const auto samples = static_cast<std::size_t>(format.samplesPerPixel);
     if (image->numcomps != samples)
         return damaged("it has " + std::to_string(image->numcomps) + " components");
-    DecodedSamples result;
-    const bool wide = format.bitsAllocated > 16;
-    result.words.resize(wide ? 0 : pixels * samples);
-    result.wide.resize(wide ? pixels * samples : 0);
+    DecodedWords words(pixels * samples);
     for (std::size_t c = 0; c < samples; ++c) {
         const opj_image_comp_t& component = image->comps[c];
         if (!component.data || std::size_t{component.w} * component.h != pixels)
             return damaged("a component has another size");
-        for (std::size_t p = 0; p < pixels; ++p) {
-            if (wide)
-                result.wide[p * samples + c] = component.data[p];
-            else
-                result.words[p * samples + c] = static_cast<std::uint16_t>(component.data[p]);
-        }
+        const Held held(component, format);
+        for (std::size_t p = 0; p < pixels; ++p)
+            words[p * samples + c] = held(component.data[p]);
     }
-    return result;
+    return words;
 }
 
 } // namespace gauge::dicomio

@@ -4,6 +4,7 @@
 #include <dcmtk/config/osconfig.h>
 
 #include <algorithm>
+#include <cstring>
 #include <dcmtk/dcmdata/dcpixel.h>
 #include <dcmtk/dcmdata/dcpixseq.h>
 #include <dcmtk/dcmdata/dcpxitem.h>
@@ -62,20 +63,20 @@ OFCondition insertFragment(DcmDataset& dataset, std::span<const std::byte> frame
 
 /// The decoded samples, turned from planes to pixel by pixel where need be.
 template <class T>
-std::vector<std::uint16_t> interleaved(const T* data, const PixelFormat& format, bool planar) {
+DecodedWords interleaved(const std::uint8_t* bytes, const PixelFormat& format, bool planar) {
     const auto pixels = static_cast<std::size_t>(format.pixelsPerFrame());
     const auto samples = static_cast<std::size_t>(format.samplesPerPixel);
-    std::vector<std::uint16_t> words(pixels * samples);
-    if (!planar)
-        std::copy(data, data + words.size(), words.begin());
-    else
-        for (std::size_t p = 0; p < pixels; ++p)
-            for (std::size_t s = 0; s < samples; ++s)
-                words[p * samples + s] = data[s * pixels + p];
+    DecodedWords words(pixels * samples);
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        T word{};
+        std::memcpy(&word, bytes + i * sizeof(T),
+                    sizeof(T)); // words are in the machine's order, which is little
+        words[planar ? i % pixels * samples + i / pixels : i] = static_cast<std::int32_t>(word);
+    }
     return words;
 }
 
-core::Result<DecodedSamples> samplesOf(DcmDataset& dataset, const PixelFormat& format) {
+core::Result<DecodedWords> samplesOf(DcmDataset& dataset, const PixelFormat& format) {
     const auto damaged = [](const std::string& finding) {
         return failure(core::ErrorCode::FileDamaged, "Decoding gave " + finding + ".",
                        {{"tag", describe(tags::PixelData)}});
@@ -87,26 +88,31 @@ core::Result<DecodedSamples> samplesOf(DcmDataset& dataset, const PixelFormat& f
     if (dataset.findAndGetElement(DCM_PixelData, element).bad() || !element) return damaged("no pixels");
     const std::uint64_t wanted = format.pixelsPerFrame() * static_cast<std::uint64_t>(format.samplesPerPixel);
     const auto found = element->getLength(EXS_LittleEndianExplicit);
-    if ((bits != 8 && bits != 16) || found < wanted * bits / 8)
+    if ((bits != 8 && bits != 16 && bits != 32) || found < wanted * bits / 8)
         return damaged(std::to_string(found) + " bytes in " + std::to_string(bits) + "-bit samples for " +
                        std::to_string(wanted) + " samples");
     const bool planes = planar == 1 && format.samplesPerPixel > 1;
-    if (bits == 16) {
-        Uint16* data = nullptr;
-        if (element->getUint16Array(data).bad() || !data) return damaged("no pixels");
-        return DecodedSamples{interleaved(data, format, planes), {}};
+    Uint8* bytes = nullptr;
+    if (bits > 8) {
+        Uint16* words = nullptr;
+        element->getUint16Array(words);
+        bytes = reinterpret_cast<Uint8*>(words);
+    } else {
+        element->getUint8Array(bytes);
     }
-    Uint8* data = nullptr;
-    if (element->getUint8Array(data).bad() || !data) return damaged("no pixels");
-    return DecodedSamples{interleaved(data, format, planes), {}};
+    if (!bytes) return damaged("no pixels");
+    if (bits == 8) return interleaved<std::uint8_t>(bytes, format, planes);
+    return bits == 16 ? interleaved<std::uint16_t>(bytes, format, planes)
+                      : interleaved<std::uint32_t>(bytes, format, planes);
 }
 
 } // namespace
 
-core::Result<DecodedSamples> decodeByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
-                                             const PixelFormat& format) {
+core::Result<DecodedWords> decodeByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
+                                           const PixelFormat& format) {
     initialiseToolkit();
-    if (format.bitsAllocated != 8 && format.bitsAllocated != 16)
+    const bool deep = format.bitsAllocated == 32 && syntax.coding == PixelCoding::Rle;
+    if (format.bitsAllocated != 8 && format.bitsAllocated != 16 && !deep)
         return failure(core::ErrorCode::ObjectUnsupported, "Compressed pixels in " +
                                                                std::to_string(format.bitsAllocated) +
                                                                " bits cannot be decoded.");

@@ -176,8 +176,7 @@ core::Result<void> Walker::walkElement(const Header& header, Dataset* keep, cons
         std::vector<Dataset>* items = known ? &keep->add(header.tag, {"SQ", {}, {}}).items : nullptr;
         return walkSequence(header, items, frame);
     }
-    if (wanted && !isSequence(header.tag) && !keep->has(header.tag))
-        return keepValue(header, *keep, frame);
+    if (wanted && !isSequence(header.tag) && !keep->has(header.tag)) return keepValue(header, *keep, frame);
     if ((header.vr.empty() || header.vr == "UN") && header.length >= 8)
         return walkUnknownImplicit(header, frame);
     return m_in.skip(header.length) ? core::Result<void>{}

@@ -145,8 +145,10 @@ TEST(FrameReader, NamesATransferSyntaxThatCannotBeDecoded) {
     d.fragments(0x7FE00010, {"", "abcd"});
     const auto error = failure(part10("1.2.840.10008.1.2.4.102", d.encode()));
     EXPECT_EQ(error.code, ErrorCode::TransferSyntaxUnsupported);
-    EXPECT_EQ(error.message,
-              "(0002,0010) TransferSyntaxUID is 1.2.840.10008.1.2.4.102, which cannot be decoded.");
+    EXPECT_EQ(
+        error.message,
+        "(0002,0010) TransferSyntaxUID is 1.2.840.10008.1.2.4.102 (MPEG-4 AVC/H.264 High Profile), which "
+        "cannot be decoded; have the image sent uncompressed, or as JPEG, JPEG-LS, JPEG 2000 or RLE.");
 }
 
 TEST(FrameReader, RefusesAFileWithoutPixels) {

@@ -95,4 +95,11 @@ std::string_view plainName(Modality v) { return at(kPlainModalities, v); }
 std::string_view plainName(Derivation v) { return at(kPlainDerivations, v); }
 std::string_view plainName(Stage v) { return at(kPlainStages, v); }
 
+bool isView(Derivation d) { return d == Derivation::LargestOfViews || d == Derivation::SingleView; }
+
+bool hasImplant(Stage s) {
+    return s == Stage::PartlyDeployed || s == Stage::DeployedAttached || s == Stage::AfterRelease ||
+           s == Stage::FollowUp;
+}
+
 } // namespace gauge::core

@@ -82,6 +82,12 @@ std::string_view plainName(Modality);
 std::string_view plainName(Derivation);
 std::string_view plainName(Stage);
 
+/// LargestOfViews and SingleView: widths that have no counterpart in a contour.
+bool isView(Derivation);
+
+/// Whether an implant sits in the appendage at that stage: its width is then no longer the appendage's own.
+bool hasImplant(Stage);
+
 /// One reading. Lengths mm, pressures mmHg (of the left atrium). Empty fields take the defaults of priors.h.
 struct Observation {
     Quantity quantity = Quantity::LandingZonePerimeterDerivedDiameter;

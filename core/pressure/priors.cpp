@@ -1,5 +1,7 @@
 #include "core/pressure/priors.h"
 
+#include "core/pressure/prepared_readings.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -73,21 +75,14 @@ tl::unexpected<Error> bad(ErrorCode code, const Figure& f, const std::string& fo
                    {{"figure", f.key}, {"found", found}});
 }
 
-std::string shortText(double value) {
-    std::string text = std::to_string(value);
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.') text.pop_back();
-    return text;
-}
-
 Result<void> check(const Figure& f) {
     if (!std::isfinite(*f.value) || (f.sd && !std::isfinite(*f.sd)))
         return bad(ErrorCode::NonFinite, f, "no finite number", "give a number");
     if (!f.mayBeNegative && (*f.value < 0.0 || (*f.value == 0.0 && !f.mayBeZero)))
-        return bad(ErrorCode::InvalidArgument, f, shortText(*f.value),
+        return bad(ErrorCode::InvalidArgument, f, numberText(*f.value, 3),
                    f.mayBeZero ? "it must not be below 0" : "it must be above 0");
     if (f.sd && (*f.sd < 0.0 || (*f.sd == 0.0 && !f.mayBeZero)))
-        return bad(ErrorCode::InvalidArgument, f, "given with an SD of " + shortText(*f.sd),
+        return bad(ErrorCode::InvalidArgument, f, "given with an SD of " + numberText(*f.sd, 3),
                    f.mayBeZero ? "an SD must not be below 0" : "an SD must be above 0");
     return {};
 }
@@ -155,7 +150,8 @@ double defaultReadingUncertaintyMm(const Priors& priors, Modality modality) {
 
 double readingUncertaintyMm(const Priors& priors, const Observation& o) {
     const double stated = o.standardUncertaintyMm.value_or(defaultReadingUncertaintyMm(priors, o.modality));
-    return std::max(stated * o.contourPerView.value_or(1.0), kLeastReadingUncertaintyMm);
+    const double ratio = isView(o.derivation) ? o.contourPerView.value_or(1.0) : 1.0;
+    return std::max(stated * ratio, kLeastReadingUncertaintyMm);
 }
 
 SpreadPrior biasPrior(const Priors& priors, Modality modality, Derivation derivation) {
@@ -173,8 +169,8 @@ Result<void> validate(const Priors& priors) {
     if (priors.lowestValidMmHg.value < priors.highestValidMmHg.value) return {};
     return failure(ErrorCode::InvalidArgument,
                    "Cannot use the valid range of pressures: its lowest, " +
-                       shortText(priors.lowestValidMmHg.value) + " mmHg, is not below its highest, " +
-                       shortText(priors.highestValidMmHg.value) + " mmHg.");
+                       numberText(priors.lowestValidMmHg.value) + " mmHg, is not below its highest, " +
+                       numberText(priors.highestValidMmHg.value) + " mmHg.");
 }
 
 std::vector<PriorRow> rows(const Priors& priors) {

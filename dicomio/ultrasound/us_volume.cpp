@@ -115,6 +115,25 @@ Result<StackGeometry> proveTimePoint(const std::vector<SliceFacts>& slices) {
     return proved;
 }
 
+/// Steps between time points that a heart can have been imaged in, ms; seconds written as milliseconds lie
+/// beyond.
+constexpr double kShortestStepMs = 1.0;
+constexpr double kLongestStepMs = 5000.0;
+
+/// Forgets offsets that cannot be true; the order of the time points stays.
+void judgeTimes(std::vector<EchoTimePoint>& points, std::vector<core::Notice>& notices) {
+    if (points.size() < 2 || !points.back().offsetMs) return;
+    const double stepMs = *points.back().offsetMs / static_cast<double>(points.size() - 1);
+    if (stepMs >= kShortestStepMs && stepMs <= kLongestStepMs) return;
+    for (auto& point : points)
+        point.offsetMs.reset();
+    notices.push_back(
+        {"volume-times-implausible",
+         describe(tags::TemporalPositionTimeOffset) + " has time points " + fixed(stepMs, 3) +
+             " ms apart on average, which cannot be true; their order is kept, their times are not.",
+         {}});
+}
+
 /// The first error of work on several threads.
 class FirstError {
 public:
@@ -161,6 +180,7 @@ Result<UltrasoundVolume> UltrasoundVolume::open(std::shared_ptr<const ScannedFil
         out.m_timePoints.push_back(std::move(point));
         if (!first) first = std::move(*proved);
     }
+    judgeTimes(out.m_timePoints, out.m_notices);
     for (core::Notice notice : first->notices) {
         notice.text = inVolumeTerms(std::move(notice.text));
         out.m_notices.push_back(std::move(notice));

@@ -30,6 +30,7 @@ struct VolumeFile {
     double alongRow = 0.4, alongColumn = 0.5, between = 0.6;
     Eigen::Matrix3d axes = Eigen::Matrix3d::Identity(); ///< row, column and stacking direction
     Eigen::Vector3d origin = Eigen::Vector3d(-3, 4, 10);
+    double stepSeconds = 0.04;
     bool offsets = true;  ///< TemporalPositionTimeOffset
     bool indices = false; ///< TemporalPositionIndex
     std::string photometric = "MONOCHROME2";
@@ -57,7 +58,7 @@ struct VolumeFile {
             group.sequence(kPositions, {position});
             if (offsets) {
                 DatasetBytes time;
-                time.fd(kOffset, 0.04 * (frame / slices) + 0.5);
+                time.fd(kOffset, stepSeconds * (frame / slices) + 0.5);
                 group.sequence(kTimes, {time});
             }
             if (indices) content.ul(kTimeIndex, static_cast<std::uint32_t>(frame / slices + 1));
@@ -222,6 +223,19 @@ TEST(UltrasoundVolume, SetsOtherDataAside) {
     const Error error = refusal(made.dataset());
     EXPECT_EQ(error.code, ErrorCode::ObjectUnsupported);
     EXPECT_THAT(error.message, HasSubstr("names no frame as TISSUE_INTENSITY"));
+}
+
+TEST(UltrasoundVolume, ForgetsTimesThatCannotBeTrue) {
+    VolumeFile made;
+    made.times = 3;
+    made.stepSeconds = 40.0; // milliseconds written as seconds
+    const TempFolder folder;
+    const auto volume = valueOf(opened(folder, made.dataset()));
+    ASSERT_EQ(volume.timePoints().size(), 3u) << "the order stays";
+    EXPECT_EQ(volume.timePoints()[1].offsetMs, std::nullopt);
+    EXPECT_EQ(valueOf(volume.read(2))->at(2, 3, 0), VolumeFile::value(2, 3, 8));
+    EXPECT_THAT(textOf(volume.notices(), "volume-times-implausible"),
+                HasSubstr("time points 40000.000 ms apart on average"));
 }
 
 TEST(UltrasoundVolume, RefusesMissingGeometry) {

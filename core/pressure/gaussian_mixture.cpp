@@ -5,6 +5,7 @@
 #include <cassert>
 #include <cmath>
 #include <limits>
+#include <map>
 #include <numbers>
 
 namespace gauge::core {
@@ -12,6 +13,8 @@ namespace gauge::core {
 namespace {
 
 constexpr double kSqrt2 = std::numbers::sqrt2;
+// Boost would compute in long double, several times slower.
+using InDouble = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
 
 /// P(X <= x) of one component.
 double componentCdf(const GaussianMixture::Component& c, double x) {
@@ -31,7 +34,7 @@ double normalCdf(double z) { return 0.5 * std::erfc(-z / kSqrt2); }
 
 double normalQuantile(double probability) {
     assert(probability > 0.0 && probability < 1.0);
-    return -kSqrt2 * boost::math::erfc_inv(2.0 * probability);
+    return -kSqrt2 * boost::math::erfc_inv(2.0 * probability, InDouble{});
 }
 
 GaussianMixture::GaussianMixture(std::vector<Component> components) : m_components(std::move(components)) {
@@ -48,6 +51,44 @@ GaussianMixture::GaussianMixture(std::vector<Component> components) : m_componen
     for (const auto& c : m_components)
         variance += c.weight * (c.sd * c.sd + (c.mean - m_mean) * (c.mean - m_mean));
     m_sd = std::sqrt(variance);
+}
+
+GaussianMixture GaussianMixture::binned(const std::vector<Component>& components) {
+    constexpr double kBinsPerSd = 100.0;
+    constexpr int kHalfBins = 1000;       // ten SDs on both sides; what lies beyond shares the outermost bins
+    const double kSdClass = std::log(1.15); // only components of nearly the same SD are joined
+    double weight = 0.0, mean = 0.0, square = 0.0;
+    for (const auto& c : components) {
+        if (!(c.weight > 0.0)) continue;
+        weight += c.weight;
+        const double step = c.mean - mean;
+        mean += step * c.weight / weight;
+        square += c.weight * (step * (c.mean - mean) + c.sd * c.sd);
+    }
+    const double width = std::sqrt(square / weight) / kBinsPerSd;
+    if (!(width > 0.0)) return GaussianMixture(components);
+    struct Sums {
+        double weight = 0.0, offset = 0.0, square = 0.0; // of the components, about the whole mean
+    };
+    std::map<int, std::vector<Sums>> classes;
+    for (const auto& c : components) {
+        const double offset = c.mean - mean;
+        auto& bins = classes[static_cast<int>(std::lround(std::log(std::max(c.sd / width, 1e-3)) / kSdClass))];
+        if (bins.empty()) bins.resize(2 * kHalfBins + 1);
+        Sums& sums = bins[kHalfBins + std::lround(std::clamp(offset / width, -1.0 * kHalfBins, 1.0 * kHalfBins))];
+        sums.weight += c.weight;
+        sums.offset += c.weight * offset;
+        sums.square += c.weight * (c.sd * c.sd + offset * offset);
+    }
+    std::vector<Component> out;
+    for (const auto& [sdClass, bins] : classes)
+        for (const auto& sums : bins) {
+            if (!(sums.weight > 0.0)) continue;
+            const double offset = sums.offset / sums.weight;
+            out.push_back({sums.weight, mean + offset,
+                           std::sqrt(std::max(0.0, sums.square / sums.weight - offset * offset))});
+        }
+    return GaussianMixture(std::move(out));
 }
 
 double GaussianMixture::cdf(double x) const {

@@ -16,6 +16,10 @@ public:
     /// At least one component; the sum of the weights is above 0 and need not be 1. Asserted.
     explicit GaussianMixture(std::vector<Component>);
 
+    /// The same from many components: those of nearly the same SD whose means lie within 1/100 of the whole SD become one of
+    /// their common mean and variance. Chances move by less than 1e-4; answers come several times faster.
+    static GaussianMixture binned(const std::vector<Component>&);
+
     double mean() const { return m_mean; }
     double sd() const { return m_sd; }
     /// P(X <= x); 0 and 1 at minus and plus infinity.

@@ -28,9 +28,9 @@ Result<void> checkCall(std::span<const Observation> all, Pressure decision, cons
         return failure(ErrorCode::InvalidArgument, "Cannot combine " + std::to_string(all.size()) +
                                                        " readings of one patient; at most " +
                                                        std::to_string(kMostReadings) + " are taken.");
-    if (options.points < 64 || options.points > (1 << 20))
+    if (options.points < 64 || options.points > (1 << 18))
         return failure(ErrorCode::InvalidArgument, "Cannot integrate with " + std::to_string(options.points) +
-                                                       " points: 64 to 1048576 are possible.");
+                                                       " points: 64 to 262144 are possible.");
     return {};
 }
 
@@ -64,7 +64,13 @@ LinearVector Posterior::Content::row(double mmHg, int kind) const {
 
 double Posterior::Content::departureSd(double mmHg) const {
     const double factor = wideningFactor(priors, std::max(mmHg, kLeastPressureMmHg));
+    if (factor <= 1.0) return 0.0;
     return slopeSdBefore * std::abs(term(mmHg)) * std::sqrt(factor * factor - 1.0);
+}
+
+NodeNormal Posterior::Content::normalAt(const PosteriorNode& node, double mmHg, int kind) const {
+    const LinearVector at = row(mmHg, kind);
+    return {centreMm + at.dot(node.without), term(mmHg) - at.dot(node.pull), at.dot(*node.covariance * at)};
 }
 
 double Posterior::Content::pressureOf(const PosteriorNode& node, std::size_t state, bool endSystole) const {
@@ -115,15 +121,14 @@ const std::vector<Notice>& Posterior::notices() const { return m_content->notice
 double Posterior::effectivePoints() const { return m_content->effectivePoints; }
 
 GaussianMixture Posterior::diameter(double pressureMmHg) const {
-    const Content& c = *m_content;
-    const LinearVector row = c.row(pressureMmHg);
-    const double term = c.term(pressureMmHg);
     std::vector<GaussianMixture::Component> parts;
-    parts.reserve(c.nodes.size());
-    for (const auto& node : c.nodes)
-        parts.push_back({node.weight, c.centreMm + row.dot(node.mean) + node.slope * term,
-                         std::sqrt(row.dot(node.covariance * row))});
-    return GaussianMixture(std::move(parts));
+    parts.reserve(m_content->nodes.size() * kSlopesPerPoint);
+    for (const auto& node : m_content->nodes) {
+        const NodeNormal d = m_content->normalAt(node, pressureMmHg);
+        for (const double k : node.slopes)
+            parts.push_back({node.weight, d.offset + k * d.gain, std::sqrt(d.variance)});
+    }
+    return GaussianMixture::binned(parts);
 }
 
 DiameterAt Posterior::at(double pressureMmHg) const {

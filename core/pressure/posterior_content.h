@@ -5,6 +5,7 @@
 #include "core/pressure/prepared_readings.h"
 
 #include <Eigen/Core>
+#include <array>
 
 namespace gauge::core {
 
@@ -13,18 +14,30 @@ inline constexpr int kMostLinear = 3 + 15;
 using LinearVector = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, kMostLinear + 1, 1>;
 using LinearMatrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, kMostLinear + 1, kMostLinear + 1>;
 
-/// One point of the integration. Given slope, share and pressures the linear unknowns are normal.
-/// Order: D at the reference less the centre, low departure, high departure, biases by kind.
+/// Places of the slope that stand for its distribution at one point, equally likely.
+inline constexpr std::size_t kSlopesPerPoint = 8;
+
+/// One point of the integration: share, pressures and phases fixed. The linear unknowns, in the order D at the
+/// reference less the centre, low departure, high departure, biases by kind, are normal given the slope k:
+/// mean = without - k pull.
 struct PosteriorNode {
     double weight = 0.0;
-    double slope = 0.0;
-    double slopeMean = 0.0; ///< of the slope given all but the slope itself
+    std::array<double, kSlopesPerPoint> slopes{};
+    double slopeMean = 0.0; ///< of the slope at this point, exactly
     double slopeVariance = 0.0;
     double share = 0.0;
     std::vector<double> meanPressures; ///< by state
     std::vector<char> endSystole;      ///< by state: whether its readings of unknown phase were at end-systole
-    LinearVector mean;
-    LinearMatrix covariance;
+    Eigen::VectorXd without;
+    Eigen::VectorXd pull;
+    std::shared_ptr<const Eigen::MatrixXd> covariance; ///< one for all points whose pressures lie in the valid range
+};
+
+/// A normal variable at a node: mean offset + k gain, given the slope k.
+struct NodeNormal {
+    double offset = 0.0;
+    double gain = 0.0;
+    double variance = 0.0;
 };
 
 struct Posterior::Content {
@@ -51,6 +64,8 @@ struct Posterior::Content {
     /// reading of that kind there.
     LinearVector row(double mmHg, int kind = -1) const;
     double term(double mmHg) const { return pressureTerm(law, mmHg, referenceMmHg); }
+    /// D at that pressure (kind -1), or an error-free reading of that kind, at a node.
+    NodeNormal normalAt(const PosteriorNode&, double mmHg, int kind = -1) const;
     /// SD of the departure from the law at that pressure, mm.
     double departureSd(double mmHg) const;
     /// Distending pressure at a node: of a state, of a reading.

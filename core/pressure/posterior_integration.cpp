@@ -13,8 +13,9 @@ namespace gauge::core {
 namespace {
 
 // Fewer points than this in play: integrate again with more.
-constexpr double kFewPoints = 1000.0;
+constexpr double kFewPoints = 4000.0;
 constexpr int kMostRaise = 16;
+constexpr int kMostPoints = 1 << 18;
 // A bias given as known exactly still needs a finite precision.
 constexpr double kLeastBiasSdMm = 1e-4;
 // Points that judge whether the readings contradict each other.
@@ -39,55 +40,58 @@ struct Axes {
     std::vector<int> phases;
 };
 
-/// The readings of one point in information form; the slope is the last unknown.
+/// Normal knowledge of the linear unknowns in information form.
 struct Information {
     LinearMatrix precision;
     LinearVector information;
 };
 
-/// What the priors say of the linear unknowns and the slope. D* has none.
+/// The linear unknowns without the slope, solved.
+struct Solved {
+    std::shared_ptr<const Eigen::MatrixXd> covariance;
+    double logDeterminant = 0.0; ///< of the precision
+};
+
+/// What the priors say of the linear unknowns. D* has none.
 Information priorInformation(const Posterior::Content& c) {
-    const int n = c.linearCount() + 1;
+    const int n = c.linearCount();
     Information out{LinearMatrix::Zero(n, n), LinearVector::Zero(n)};
-    const auto add = [&out](int i, double mean, double sd) {
+    out.precision(1, 1) = out.precision(2, 2) = 1.0;
+    for (int i = 3; i < n; ++i) {
+        const SpreadPrior& bias = c.readings.kinds[i - 3].bias;
+        const double sd = std::max(bias.sd, kLeastBiasSdMm);
         out.precision(i, i) = 1.0 / (sd * sd);
-        out.information(i) = mean / (sd * sd);
-    };
-    add(1, 0.0, 1.0);
-    add(2, 0.0, 1.0);
-    for (std::size_t i = 0; i < c.readings.kinds.size(); ++i) {
-        const SpreadPrior& bias = c.readings.kinds[i].bias;
-        add(3 + static_cast<int>(i), bias.mean, std::max(bias.sd, kLeastBiasSdMm));
+        out.information(i) = bias.mean / (sd * sd);
     }
-    const SpreadPrior& slope = slopePrior(c.priors, c.quantity);
-    add(n - 1, slope.mean, slope.sd);
     return out;
 }
 
-/// Sum of y^2 / u^2 and of mean^2 / sd^2 of the priors: what the evidence needs beside the information.
-double constantTerm(const Posterior::Content& c, const Information& prior) {
-    double sum = 0.0;
-    for (Eigen::Index i = 1; i < prior.information.size(); ++i)
-        sum += prior.information(i) * prior.information(i) / prior.precision(i, i);
-    for (const auto& r : c.readings.counted) {
-        const double z = (r.valueMm - c.centreMm) / r.standardUncertaintyMm;
-        sum += z * z;
-    }
-    return sum;
-}
+double precisionOf(const CountedReading& r) { return 1.0 / (r.standardUncertaintyMm * r.standardUncertaintyMm); }
 
-/// Row of one reading: base, departures, its bias, its pressure term.
-LinearVector readingRow(const Posterior::Content& c, const CountedReading& r, double mmHg) {
-    LinearVector row(c.linearCount() + 1);
-    row << c.row(mmHg, r.kind), c.term(mmHg);
-    return row;
+Solved solved(const LinearMatrix& precision) {
+    const Eigen::LLT<LinearMatrix> factor(precision);
+    const Eigen::Index n = precision.rows();
+    return {std::make_shared<const Eigen::MatrixXd>(factor.solve(LinearMatrix::Identity(n, n))),
+            2.0 * factor.matrixLLT().diagonal().array().log().sum()};
 }
 
 class Integrator {
 public:
     explicit Integrator(Posterior::Content& content)
         : m_content(content), m_axes(content.readings), m_prior(priorInformation(content)),
-          m_constant(constantTerm(content, m_prior)) {}
+          m_slope(slopePrior(content.priors, content.quantity)) {
+        // Inside the valid range the rows are the same at every point.
+        m_inside = m_prior;
+        m_constant = m_slope.mean * m_slope.mean / (m_slope.sd * m_slope.sd);
+        for (Eigen::Index i = 3; i < m_prior.information.size(); ++i)
+            m_constant += m_prior.information(i) * m_prior.information(i) / m_prior.precision(i, i);
+        for (const auto& r : content.readings.counted) {
+            const double y = r.valueMm - content.centreMm;
+            add(m_inside, content.row(content.referenceMmHg, r.kind), y, precisionOf(r));
+            m_constant += y * y * precisionOf(r);
+        }
+        m_solvedInside = solved(m_inside.precision);
+    }
 
     void run(int points) {
         m_logWeights.clear();
@@ -97,54 +101,78 @@ public:
         PointSet set(m_axes.count, 1);
         for (int i = 0; i < points; ++i)
             addNode(set.next());
-        normalise();
         m_content.contradictionChance = m_surprise / std::min<double>(points, kContradictionPoints);
+        normalise();
     }
 
 private:
+    static void add(Information& to, const LinearVector& row, double y, double precision) {
+        to.precision.noalias() += precision * row * row.transpose();
+        to.information += (precision * y) * row;
+    }
+
     void addNode(std::span<const double> u) {
-        PosteriorNode node;
+        PosteriorNode& node = m_content.nodes.emplace_back();
         if (m_axes.share >= 0) node.share = u[m_axes.share];
-        for (std::size_t s = 0; s < m_content.readings.states.size(); ++s) {
-            const PressureState& state = m_content.readings.states[s];
-            node.meanPressures.push_back(state.meanMmHg +
-                                         state.sdMmHg * normalQuantile(u[m_axes.states + static_cast<int>(s)]));
+        const auto& states = m_content.readings.states;
+        node.meanPressures.reserve(states.size());
+        for (std::size_t s = 0; s < states.size(); ++s) {
+            const double z = normalQuantile(u[m_axes.states + static_cast<int>(s)]);
+            node.meanPressures.push_back(states[s].meanMmHg + states[s].sdMmHg * z);
             const int phase = m_axes.phases[s];
             node.endSystole.push_back(phase >= 0 && u[phase] < 0.5);
         }
-        solve(collect(node), u[0], node);
-        m_content.nodes.push_back(std::move(node));
+        solve(node, u[0]);
     }
 
-    Information collect(const PosteriorNode& node) const {
-        Information info = m_prior;
-        for (const auto& r : m_content.readings.counted) {
-            const LinearVector row = readingRow(m_content, r, m_content.pressureOf(node, r));
-            const double precision = 1.0 / (r.standardUncertaintyMm * r.standardUncertaintyMm);
-            info.precision.noalias() += precision * row * row.transpose();
-            info.information += precision * (r.valueMm - m_content.centreMm) * row;
+    /// Base, departures and biases without the slope, and how the slope's column meets them.
+    struct Column {
+        LinearVector cross; ///< precision between the linear unknowns and the slope
+        double precision, information;
+    };
+
+    void solve(PosteriorNode& node, double u) {
+        Column slope{LinearVector::Zero(m_content.linearCount()), 1.0 / (m_slope.sd * m_slope.sd),
+                     m_slope.mean / (m_slope.sd * m_slope.sd)};
+        Information outside;
+        bool isOutside = false;
+        const auto& counted = m_content.readings.counted;
+        for (std::size_t i = 0; i < counted.size() && !isOutside; ++i)
+            isOutside = m_content.departureSd(m_content.pressureOf(node, counted[i])) > 0.0;
+        if (isOutside) outside = m_prior;
+        for (const auto& r : counted) {
+            const double p = m_content.pressureOf(node, r), term = m_content.term(p);
+            const double weight = precisionOf(r), y = r.valueMm - m_content.centreMm;
+            const LinearVector row = m_content.row(p, r.kind);
+            slope.cross += (weight * term) * row;
+            slope.precision += weight * term * term;
+            slope.information += weight * term * y;
+            if (isOutside) add(outside, row, y, weight);
         }
-        return info;
+        finish(node, u, isOutside ? outside.information : m_inside.information,
+               isOutside ? solved(outside.precision) : m_solvedInside, slope);
     }
 
-    void solve(const Information& info, double u, PosteriorNode& node) {
-        const Eigen::Index n = info.information.size(), rest = n - 1;
-        const Eigen::LLT<LinearMatrix> whole(info.precision);
-        const LinearVector mean = whole.solve(info.information);
-        const double slopeSd = 1.0 / whole.matrixLLT()(rest, rest);
-        node.slope = truncated_normal::quantile(mean(rest), slopeSd, u);
-        const auto moments = truncated_normal::moments(mean(rest), slopeSd);
+    /// Eliminates the linear unknowns (Schur complement), spreads the slope over its places, and ties them to it.
+    void finish(PosteriorNode& node, double u, const LinearVector& information, const Solved& linear,
+                const Column& slope) {
+        const LinearVector without = *linear.covariance * information;
+        const LinearVector pull = *linear.covariance * slope.cross;
+        const double precision = slope.precision - slope.cross.dot(pull);
+        const double mean = (slope.information - slope.cross.dot(without)) / precision;
+        const double sd = 1.0 / std::sqrt(precision);
+        for (std::size_t j = 0; j < kSlopesPerPoint; ++j)
+            node.slopes[j] = truncated_normal::quantile(mean, sd, (static_cast<double>(j) + u) / kSlopesPerPoint);
+        const auto moments = truncated_normal::moments(mean, sd);
         node.slopeMean = moments.mean;
         node.slopeVariance = moments.variance;
-        // Given the slope: the rest of the precision stays, the information moves.
-        const LinearMatrix precision = info.precision.topLeftCorner(rest, rest);
-        const Eigen::LLT<LinearMatrix> given(precision);
-        node.covariance = given.solve(LinearMatrix::Identity(rest, rest));
-        node.mean = mean.head(rest) + given.solve(LinearVector(info.precision.col(rest).head(rest))) *
-                                          (mean(rest) - node.slope);
-        const double misfit = std::max(0.0, m_constant - info.information.dot(mean));
-        m_logWeights.push_back(-whole.matrixLLT().diagonal().array().log().sum() - 0.5 * misfit +
-                               truncated_normal::logNormalCdf(mean(rest) / slopeSd));
+        node.without = without;
+        node.pull = pull;
+        node.covariance = linear.covariance;
+        const double misfit =
+            std::max(0.0, m_constant - information.dot(without) - mean * mean * precision);
+        m_logWeights.push_back(-0.5 * (linear.logDeterminant + std::log(precision) + misfit) +
+                               truncated_normal::logNormalCdf(mean / sd));
         judge(misfit);
     }
 
@@ -173,7 +201,10 @@ private:
     Posterior::Content& m_content;
     Axes m_axes;
     Information m_prior;
-    double m_constant;
+    SpreadPrior m_slope;
+    Information m_inside; ///< with the readings, all pressures in the valid range
+    Solved m_solvedInside;
+    double m_constant = 0.0; ///< squares of readings and prior means, each by its precision
     std::vector<double> m_logWeights;
     double m_surprise = 0.0;
 };
@@ -184,7 +215,8 @@ void integrate(Posterior::Content& content, int points) {
     Integrator integrator(content);
     integrator.run(points);
     const double wanted = std::min(kFewPoints, points / 8.0);
-    for (int raise = 4; raise <= kMostRaise && content.effectivePoints < wanted; raise *= 4)
+    for (int raise = 4; raise <= kMostRaise && points * raise <= kMostPoints && content.effectivePoints < wanted;
+         raise *= 4)
         integrator.run(points * raise);
 }
 

@@ -102,24 +102,35 @@ double pressureAt(const Content& c, const PosteriorNode& node, const PlannedRead
     return c.pressureOf(node, static_cast<std::size_t>(r.state), r.endSystole);
 }
 
-/// Nodes in ascending order of D at the decision pressure, so that evenly spaced draws are spread over it.
-std::vector<const PosteriorNode*> ordered(const Content& c) {
-    const LinearVector row = c.row(c.decisionMmHg);
-    const double term = c.term(c.decisionMmHg);
-    std::vector<std::pair<double, const PosteriorNode*>> keyed;
-    for (const auto& node : c.nodes)
-        keyed.emplace_back(row.dot(node.mean) + node.slope * term, &node);
-    std::sort(keyed.begin(), keyed.end());
-    std::vector<const PosteriorNode*> out;
-    for (const auto& [key, node] : keyed)
-        out.push_back(node);
+/// A node with one of its slopes.
+struct Place {
+    const PosteriorNode* node;
+    double slope;
+    double weight;
+};
+
+/// All places in ascending order of D at the decision pressure, so that evenly spaced draws are spread over it.
+std::vector<Place> ordered(const Content& c) {
+    std::vector<std::pair<double, Place>> keyed;
+    keyed.reserve(c.nodes.size() * kSlopesPerPoint);
+    for (const auto& node : c.nodes) {
+        const NodeNormal d = c.normalAt(node, c.decisionMmHg);
+        for (const double k : node.slopes)
+            keyed.push_back({d.offset + k * d.gain, {&node, k, node.weight / kSlopesPerPoint}});
+    }
+    std::stable_sort(keyed.begin(), keyed.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::vector<Place> out;
+    out.reserve(keyed.size());
+    for (const auto& [key, place] : keyed)
+        out.push_back(place);
     return out;
 }
 
-PatientDraw drawAt(const Content& c, const PosteriorNode& node, std::span<const double> pressures,
+PatientDraw drawAt(const Content& c, const Place& place, std::span<const double> pressures,
                    const std::vector<PlannedReading>& planned, std::span<const double> u) {
+    const PosteriorNode& node = *place.node;
     PatientDraw draw;
-    draw.slopeMmPerMmHg = node.slope;
+    draw.slopeMmPerMmHg = place.slope;
     draw.vWaveShare = node.share;
     for (const double mean : node.meanPressures)
         draw.meanPressuresMmHg.push_back(std::max(kLeastPressureMmHg, mean));
@@ -127,16 +138,16 @@ PatientDraw drawAt(const Content& c, const PosteriorNode& node, std::span<const 
     LinearVector z(n);
     for (int i = 0; i < n; ++i)
         z(i) = normalQuantile(u[i]);
-    const LinearMatrix factor = Eigen::LLT<LinearMatrix>(node.covariance).matrixL();
-    const LinearVector x = node.mean + factor * z;
+    const LinearMatrix factor = Eigen::LLT<LinearMatrix>(*node.covariance).matrixL();
+    const LinearVector x = node.without - place.slope * node.pull + factor * z;
     for (const double p : pressures)
-        draw.diametersMm.push_back(c.centreMm + c.row(p).dot(x) + node.slope * c.term(p));
+        draw.diametersMm.push_back(c.centreMm + c.row(p).dot(x) + place.slope * c.term(p));
     for (std::size_t i = 0; i < planned.size(); ++i) {
         const PlannedReading& r = planned[i];
         const double p = pressureAt(c, node, r);
         const double bias = r.newBias.mean + r.newBias.sd * normalQuantile(u[n + 2 * r.biasAxis]);
         const double error = r.standardUncertaintyMm * normalQuantile(u[n + 2 * i + 1]);
-        draw.readingsMm.push_back(c.centreMm + c.row(p, r.kind).dot(x) + node.slope * c.term(p) + bias + error);
+        draw.readingsMm.push_back(c.centreMm + c.row(p, r.kind).dot(x) + place.slope * c.term(p) + bias + error);
     }
     return draw;
 }
@@ -148,14 +159,14 @@ double Posterior::probabilityBothWithin(double p1, double lowest1, double highes
     const Content& c = *m_content;
     if (!(highest1 >= lowest1) || !(highest2 >= lowest2)) return 0.0;
     const LinearVector row1 = c.row(p1), row2 = c.row(p2);
-    const double term1 = c.term(p1), term2 = c.term(p2);
     double sum = 0.0;
     for (const auto& node : c.nodes) {
-        const LinearVector spread = node.covariance * row2;
-        sum += node.weight *
-               bothWithin(c.centreMm + row1.dot(node.mean) + node.slope * term1, row1.dot(node.covariance * row1),
-                          {lowest1, highest1}, c.centreMm + row2.dot(node.mean) + node.slope * term2,
-                          row2.dot(spread), {lowest2, highest2}, row1.dot(spread));
+        const NodeNormal d1 = c.normalAt(node, p1), d2 = c.normalAt(node, p2);
+        const double covariance = row1.dot(*node.covariance * row2);
+        for (const double k : node.slopes)
+            sum += node.weight / kSlopesPerPoint *
+                   bothWithin(d1.offset + k * d1.gain, d1.variance, {lowest1, highest1}, d2.offset + k * d2.gain,
+                              d2.variance, {lowest2, highest2}, covariance);
     }
     return std::clamp(sum, 0.0, 1.0);
 }
@@ -167,15 +178,14 @@ Result<GaussianMixture> Posterior::predictive(const FurtherReading& further) con
     const double own = planned->standardUncertaintyMm * planned->standardUncertaintyMm +
                        planned->newBias.sd * planned->newBias.sd;
     std::vector<GaussianMixture::Component> parts;
-    parts.reserve(c.nodes.size());
+    parts.reserve(c.nodes.size() * kSlopesPerPoint);
     for (const auto& node : c.nodes) {
         const double p = pressureAt(c, node, *planned);
-        const LinearVector row = c.row(p, planned->kind);
-        parts.push_back({node.weight,
-                         c.centreMm + row.dot(node.mean) + node.slope * c.term(p) + planned->newBias.mean,
-                         std::sqrt(row.dot(node.covariance * row) + own)});
+        const NodeNormal y = c.normalAt(node, p, planned->kind);
+        for (const double k : node.slopes)
+            parts.push_back({node.weight, y.offset + k * y.gain + planned->newBias.mean, std::sqrt(y.variance + own)});
     }
-    return GaussianMixture(std::move(parts));
+    return GaussianMixture::binned(parts);
 }
 
 Result<std::vector<PatientDraw>> Posterior::draws(std::span<const double> pressures,
@@ -195,18 +205,18 @@ Result<std::vector<PatientDraw>> Posterior::draws(std::span<const double> pressu
     if (count < 1)
         return failure(ErrorCode::InvalidArgument,
                        "Cannot draw " + std::to_string(count) + " patients: at least one is needed.");
-    const auto nodes = ordered(c);
+    const auto places = ordered(c);
     PointSet set(c.linearCount() + 2 * static_cast<int>(planned.size()) + 1, seed);
     std::vector<PatientDraw> out;
     out.reserve(count);
-    double passed = nodes.front()->weight;
+    double passed = places.front().weight;
     std::size_t at = 0;
     for (int i = 0; i < count; ++i) {
         const auto u = set.next();
         const double target = (i + u.back()) / count;
-        while (passed < target && at + 1 < nodes.size())
-            passed += nodes[++at]->weight;
-        out.push_back(drawAt(c, *nodes[at], pressures, planned, u));
+        while (passed < target && at + 1 < places.size())
+            passed += places[++at].weight;
+        out.push_back(drawAt(c, places[at], pressures, planned, u));
     }
     return out;
 }

@@ -31,19 +31,17 @@ struct ReadingMoments {
 
 ReadingMoments momentsOf(const Content& c, const CountedReading& r) {
     const LinearVector answer = c.row(c.decisionMmHg);
-    const double answerTerm = c.term(c.decisionMmHg);
     double meanAnswer = 0.0, meanReading = 0.0, meanProduct = 0.0, within = 0.0;
     for (const auto& node : c.nodes) {
         const double p = c.pressureOf(node, r);
-        const LinearVector row = c.row(p, r.kind);
-        const double a = answer.dot(node.mean) + node.slope * answerTerm;
-        const double b = row.dot(node.mean) + node.slope * c.term(p);
-        meanAnswer += node.weight * a;
-        meanReading += node.weight * b;
-        meanProduct += node.weight * a * b;
-        within += node.weight * answer.dot(node.covariance * row);
+        const NodeNormal a = c.normalAt(node, c.decisionMmHg), b = c.normalAt(node, p, r.kind);
+        const double k = node.slopeMean;
+        meanAnswer += node.weight * (a.offset + k * a.gain);
+        meanReading += node.weight * (b.offset + k * b.gain);
+        meanProduct += node.weight * (a.offset + k * a.gain - c.centreMm) * (b.offset + k * b.gain - c.centreMm);
+        within += node.weight * (answer.dot(*node.covariance * c.row(p, r.kind)) + node.slopeVariance * a.gain * b.gain);
     }
-    return {within + meanProduct - meanAnswer * meanReading, meanReading};
+    return {within + meanProduct - (meanAnswer - c.centreMm) * (meanReading - c.centreMm), meanReading};
 }
 
 // For normal errors the derivative of a posterior mean by a reading is cov(answer, error-free reading) / u^2.
@@ -56,7 +54,7 @@ void fillWeights(Content& c, std::span<const Observation> all) {
         const ReadingMoments m = momentsOf(c, r);
         ReadingWeight& w = c.weights[r.index];
         w.sensitivity = m.covariance / (r.standardUncertaintyMm * r.standardUncertaintyMm);
-        w.residualMm = r.valueMm - c.centreMm - m.mean;
+        w.residualMm = r.valueMm - m.mean;
         sum += w.sensitivity;
     }
     // They add to 1 (moving all readings moves the answer as much); what is off is the integration's error.

@@ -154,6 +154,7 @@ BruteForceAnswer bruteForce(std::span<const Observation> all, double decisionMmH
         out.cdf[j].assign(places[j].size(), 0.0);
         out.density[j].assign(places[j].size(), 0.0);
     }
+    auto noise1 = out.cdf, noise2 = out.cdf; // sums of w^2 F and w^2 F^2
     const auto n = static_cast<Eigen::Index>(all.size());
     Eigen::VectorXd r(n);
     std::vector<double> means(problem.pressure.size());
@@ -161,7 +162,20 @@ BruteForceAnswer bruteForce(std::span<const Observation> all, double decisionMmH
     const double sd = std::sqrt(problem.variance);
     double sum = 0.0, sumSquares = 0.0, k1 = 0.0, k2 = 0.0;
     for (long draw = 0; draw < options.mostDraws; ++draw) {
-        if (draw % 4096 == 0 && sumSquares > 0.0 && sum * sum / sumSquares >= options.effectiveDraws) break;
+        if (draw % 16384 == 0 && sumSquares > 0.0 && sum * sum / sumSquares >= options.effectiveDraws) {
+            out.quantileError = 0.0;
+            for (std::size_t j = 0; j < m; ++j) {
+                const double mean = out.mean[j] / sum, whole = std::sqrt(squares[j] / sum - mean * mean);
+                for (std::size_t q = 0; q < places[j].size(); ++q) {
+                    // Of a ratio of sums: E w^2 (F - mean F)^2.
+                    const double f = out.cdf[j][q] / sum;
+                    const double variance = noise2[j][q] - 2.0 * f * noise1[j][q] + f * f * sumSquares;
+                    const double error = std::sqrt(std::max(0.0, variance)) / out.density[j][q] / whole;
+                    out.quantileError = std::max(out.quantileError, error);
+                }
+            }
+            if (out.quantileError <= options.quantileError) break;
+        }
         double k;
         do {
             k = slope.mean + slope.sd * normal();
@@ -196,7 +210,10 @@ BruteForceAnswer bruteForce(std::span<const Observation> all, double decisionMmH
             squares[j] += weight * (center * center + problem.variance);
             for (std::size_t q = 0; q < places[j].size(); ++q) {
                 const double t = (places[j][q] - center) / sd;
-                out.cdf[j][q] += weight * 0.5 * std::erfc(-t * M_SQRT1_2);
+                const double below = 0.5 * std::erfc(-t * M_SQRT1_2);
+                out.cdf[j][q] += weight * below;
+                noise1[j][q] += weight * weight * below;
+                noise2[j][q] += weight * weight * below * below;
                 out.density[j][q] += weight * std::exp(-0.5 * t * t) / (sd * std::sqrt(2.0 * M_PI));
             }
         }

@@ -13,13 +13,15 @@ namespace gauge::test {
 
 struct BruteForceOptions {
     double effectiveDraws = 160000.0; ///< drawn until 1 / sum of squared weights reaches this
-    long mostDraws = 20'000'000;
+    double quantileError = 0.005;     ///< and until its own standard error of every quantile is below this, in SDs
+    long mostDraws = 30'000'000;
     unsigned seed = 1;
 };
 
 /// Weighted tail chances and moments of D at each asked pressure.
 struct BruteForceAnswer {
     double effectiveDraws = 0.0;
+    double quantileError = 0.0; ///< largest standard error of a quantile, in SDs
     /// by pressure
     std::vector<double> mean, sd;
     /// by pressure and place: P(D <= place) and the density there

@@ -10,6 +10,7 @@ constexpr auto kHelp = R"(Ostium Gauge: sizing of left atrial appendage closure 
   ostium-gauge [FOLDER]                open the workstation, on the images in FOLDER
   ostium-gauge index FOLDER            list the series found in a folder
   ostium-gauge measure FOLDER …        measure the appendage between marked points
+  ostium-gauge echo --widths …         the ellipse through widths read on echo
   ostium-gauge sample FOLDER           write the invented teaching case as DICOM
 
 `ostium-gauge VERB --help` tells the options of a verb.
@@ -23,7 +24,7 @@ Research and teaching software, not a medical device; not for sole use in clinic
 } // namespace
 
 bool isVerb(const QStringList& arguments) {
-    static const QStringList words{"index", "measure", "sample", "help", "--help", "-h", "--version"};
+    static const QStringList words{"index", "measure", "echo", "sample", "help", "--help", "-h", "--version"};
     return !arguments.isEmpty() && words.contains(arguments.front());
 }
 
@@ -34,6 +35,8 @@ ExitCode runVerb(const QStringList& arguments, std::ostream& out, std::ostream& 
         return indexCommand(rest, out, err);
     if (verb == "measure")
         return measureCommand(rest, out, err);
+    if (verb == "echo")
+        return echoCommand(rest, out, err);
     if (verb == "sample")
         return sampleCommand(rest, out, err);
     if (verb == "--version") {

@@ -1,8 +1,8 @@
 #include "app/cli/measure_report.h"
 
+#include "app/cli/section_json.h"
 #include "app/format/quantity.h"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
 #include <sstream>
 
@@ -11,43 +11,17 @@ namespace {
 
 using nlohmann::ordered_json;
 
-/// JSON knows no NaN: what is not finite is absent.
-ordered_json finite(double value) { return std::isfinite(value) ? ordered_json(value) : ordered_json(nullptr); }
+const auto finite = finiteJson;
 
 ordered_json triple(const Eigen::Vector3d& v) { return {finite(v.x()), finite(v.y()), finite(v.z())}; }
 
-ordered_json valueJson(const core::Estimate& e) {
-    return {{"value", finite(e.value)},
-            {"standard_uncertainty", finite(e.standardUncertainty())},
-            {"components",
-             {{"edge", finite(e.components.edge)},
-              {"plane", finite(e.components.plane)},
-              {"observer", finite(e.components.observer)},
-              {"scale", finite(e.components.scale)}}}};
-}
-
 ordered_json sectionJson(const core::Section& section) {
-    const core::SectionMetrics& m = section.metrics;
     ordered_json contour = ordered_json::array();
     for (const auto& p : section.contour)
         contour.push_back(triple(section.frame.patientFromSection(p).mm));
-    return {{"area_mm2", valueJson(m.areaMm2)},
-            {"perimeter_mm", valueJson(m.perimeterMm)},
-            {"longest_diameter_mm", valueJson(m.longestDiameterMm)},
-            {"shortest_diameter_mm", valueJson(m.shortestDiameterMm)},
-            {"least_width_mm", valueJson(m.leastWidthMm)},
-            {"mean_diameter_mm", valueJson(m.meanDiameterMm)},
-            {"perimeter_derived_diameter_mm", valueJson(m.perimeterDerivedDiameterMm)},
-            {"area_derived_diameter_mm", valueJson(m.areaDerivedDiameterMm)},
-            {"eccentricity_index", valueJson(m.eccentricityIndex)},
-            {"contour_lps_mm", std::move(contour)}};
-}
-
-ordered_json noticesJson(const std::vector<core::Notice>& notices) {
-    ordered_json list = ordered_json::array();
-    for (const auto& n : notices)
-        list.push_back({{"code", n.code}, {"text", n.text}});
-    return list;
+    ordered_json json = metricsJson(section.metrics);
+    json["contour_lps_mm"] = std::move(contour);
+    return json;
 }
 
 ordered_json seriesJson(const dicomio::CtVolume& ct) {

@@ -1,0 +1,37 @@
+// The CT cut as the echo cut it: the widths that CT reads along the echo's own lines, and the ellipse through them.
+// Pictures of the CT in a view: cutSection (core/volume/section_image.h) on ProbePose::viewFrame.
+#pragma once
+
+#include "core/echo/echo_section.h"
+#include "core/echo/probe_pose.h"
+#include "core/measure/section.h"
+#include "core/volume/volume.h"
+
+#include <span>
+#include <vector>
+
+namespace gauge::core {
+
+/// A width drawn on echo: its two ends in the view.
+struct EchoLine {
+    double probeAngleDeg = 0.0;
+    Eigen::Vector2d fromMm{0.0, 0.0}, toMm{0.0, 0.0}; ///< (lateral, depth)
+};
+
+/// The chord in which the echo view cuts a CT contour (of the landing zone or the ostium).
+/// `components.plane` is the spread of the width over the pose's covariance; `components.edge` that of the contour's
+/// longest diameter.
+/// @errors SectionNotFound when the view passes beside the contour, or is parallel to its plane.
+Result<Estimate> ctWidthInView(const Section& ct, const ProbePose& pose, double probeAngleDeg);
+
+/// The width that the CT's voxels show along the echo's line: from its middle outwards both ways to where the
+/// interpolated value falls to `halfHu` (halfway between blood and wall; Section::bloodHu and wallHu give it).
+/// @errors SectionNotFound when the middle lies in no blood; SectionOpen when no wall comes within 40 mm.
+Result<Estimate> ctWidthAlongLine(const Volume& volume, double halfHu, const ProbePose& pose, const EchoLine& line);
+
+/// What echo would have read on the CT: the ellipse through the CT's chords in these views, as from echo widths. Its
+/// difference to the contour's own metrics is the part `plane` of the comparison.
+/// @errors those of ctWidthInView and measureEchoSection.
+Result<EchoSection> ctAsEchoWouldRead(const Section& ct, const ProbePose& pose, std::span<const double> probeAnglesDeg);
+
+} // namespace gauge::core

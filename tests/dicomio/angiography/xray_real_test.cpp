@@ -1,7 +1,6 @@
 // Real runs of public projects, used in place (see real_data/real_data_test.cpp for where). Figures beside each are
 // what pydicom reads from the same headers.
-#include "dicomio/angiography/xray_facts.h"
-#include "dicomio/scan/scanner.h"
+#include "dicomio/angiography/xray_reader.h"
 #include "tests/dicomio/angiography/header.h"
 #include "tests/dicomio/support/result_of.h"
 
@@ -23,18 +22,15 @@ protected:
         m_root = told ? std::filesystem::path(told) : std::filesystem::path(GAUGE_SOURCE_DIR) / "../shared/real-data";
         if (!std::filesystem::is_directory(m_root)) GTEST_SKIP() << "no real data: " << m_root << " does not exist";
     }
-    XrayFacts factsOf(const std::string& name) const {
-        const auto scanned = scanFile(m_root / name);
-        if (!scanned) throw std::runtime_error(scanned.error().message);
-        return xrayFacts(scanned->dataset, scanned->format->columns, scanned->format->rows, scanned->format->frames);
-    }
+    XrayCine cineOf(const std::string& name) const { return valueOf(readXray(m_root / name)); }
     std::filesystem::path m_root;
 };
 
 } // namespace
 
 TEST_F(RealXray, CoronaryCineHasItsAnglesAndTimesButNoMillimetres) {
-    const auto facts = factsOf("xray/cine_96_frames_jpeg_baseline.dcm");
+    const auto cine = cineOf("xray/cine_96_frames_jpeg_baseline.dcm");
+    const auto& facts = cine.facts;
     ASSERT_EQ(facts.frames.size(), 96u);
     for (const auto& frame : facts.frames) {
         ASSERT_TRUE(frame.angles);
@@ -45,10 +41,17 @@ TEST_F(RealXray, CoronaryCineHasItsAnglesAndTimesButNoMillimetres) {
     EXPECT_EQ(facts.times.startMs.back(), 95 * 33.0);
     EXPECT_EQ(facts.times.rWaveMs, (std::vector<double>{19 * 33.0, 52 * 33.0, 76 * 33.0}));
     EXPECT_THAT(facts.scaleText, HasSubstr("No scale"));
+    EXPECT_EQ(cine.frames->columns(), 512);
+    const auto last = valueOf(cine.frames->grey(95));
+    const auto [low, high] = std::minmax_element(last.values.begin(), last.values.end());
+    EXPECT_GE(*low, 0);
+    EXPECT_LE(*high, 255);
+    EXPECT_GT(*high - *low, 100); // an X-ray picture, not a grey field
 }
 
 TEST_F(RealXray, RunWithoutAnglesTellsNone) {
-    const auto facts = factsOf("xray/four_frames_jpeg_lossless.dcm");
+    const auto cine = cineOf("xray/four_frames_jpeg_lossless.dcm");
+    const auto& facts = cine.facts;
     ASSERT_EQ(facts.frames.size(), 4u);
     EXPECT_FALSE(facts.frames[0].angles);
     EXPECT_FALSE(facts.frames[0].scale);

@@ -12,7 +12,7 @@ namespace gauge::core {
 namespace {
 
 constexpr double kRad = std::numbers::pi / 180.0;
-constexpr int kGrid = 90; // directions within half a turn
+constexpr int kDirections = 360, kTilts = 60; // within half a turn
 
 } // namespace
 
@@ -29,17 +29,17 @@ Result<LargestOfViews> largestOfViews(std::span<const WidthReading> readings) {
 
 Shortfall expectedShortfall(double longestMm, double shortestMm, std::span<const double> probeAnglesDeg, double tiltDeg) {
     Shortfall s;
-    const int tilts = tiltDeg > 0.0 ? kGrid : 1;
-    for (int i = 0; i < kGrid; ++i)
+    const int tilts = tiltDeg > 0.0 ? kTilts : 1;
+    for (int i = 0; i < kDirections; ++i)
         for (int j = 0; j < tilts; ++j) {
-            const double direction = std::numbers::pi * i / kGrid;
-            const BeamTilt tilt{tiltDeg, 180.0 * j / kGrid};
+            const double direction = std::numbers::pi * i / kDirections;
+            const BeamTilt tilt{tiltDeg, 180.0 * j / kTilts};
             double largest = 0.0;
             for (const double angle : probeAnglesDeg) {
                 const double t = sectionDirectionRad(tilt, angle * kRad) - direction;
                 largest = std::max(largest, 1.0 / std::hypot(std::cos(t) / longestMm, std::sin(t) / shortestMm));
             }
-            s.meanMm += (longestMm - largest) / (kGrid * tilts);
+            s.meanMm += (longestMm - largest) / (kDirections * tilts);
             s.greatestMm = std::max(s.greatestMm, longestMm - largest);
         }
     return s;

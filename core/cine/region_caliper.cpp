@@ -50,6 +50,18 @@ std::string reasonOf(const EchoRegion& region) {
            ", not two lengths in cm";
 }
 
+/// False where a plane picture cannot be: lengths marked by hand do not hold there either.
+bool isPicture(const EchoRegion& region) {
+    return region.kind != EchoRegionKind::Spectral && region.kind != EchoRegionKind::Ecg &&
+           region.kind != EchoRegionKind::MMode;
+}
+
+/// A scale of the whole picture does not reach from one region into another, which may be drawn at another
+/// size.
+bool holds(const HandScale& hand, bool sameRegion, const Eigen::Vector2d& from, const Eigen::Vector2d& to) {
+    return hand.within ? hand.within->contains(from) && hand.within->contains(to) : sameRegion;
+}
+
 constexpr const char* kWhatToDo = " Mark a scale of known length in the picture to calibrate it by hand.";
 
 Result<PlanarScale> scaleOf(std::span<const EchoRegion> regions, std::size_t index) {
@@ -114,9 +126,9 @@ Result<PlanarScale> scaleBetween(std::span<const EchoRegion> regions, const std:
     if (!from.allFinite() || !to.allFinite())
         return failure(ErrorCode::NonFinite,
                        "Cannot measure a length: an end of the caliper is no number. Set both ends again.");
-    if (hand && (!hand->within || (hand->within->contains(from) && hand->within->contains(to))))
-        return hand->scale;
     const auto a = regionAt(regions, from), b = regionAt(regions, to);
+    const bool noPicture = (a && !isPicture(regions[*a])) || (b && !isPicture(regions[*b]));
+    if (hand && !noPicture && holds(*hand, a == b, from, to)) return hand->scale;
     if (!a || !b)
         return failure(
             ErrorCode::ScaleMissing,

@@ -46,10 +46,11 @@ struct AxisMark {
 Result<PlanarScale> markedScalePerAxis(const AxisMark& horizontal, const AxisMark& vertical,
                                        double endPixels = kHandSetPixels);
 
-/// The scale that holds at both places. A hand-marked scale comes first where it holds; else both places must
-/// lie in one region (regionAt) whose both axes are believable lengths. Two regions count as one when one of
-/// them contains both places and their scales agree within 0.1 %, as a colour box does within its tissue
-/// picture.
+/// The scale that holds at both places. A hand-marked scale comes first where it holds: within its box, or,
+/// for the whole picture, between places of one region (or of none); never in spectral, ECG or M-mode
+/// regions. Else both places must lie in one region (regionAt) whose both axes are believable lengths. Two
+/// regions count as one when one of them contains both places and their scales agree within 0.1 %, as a
+/// colour box does within its tissue picture.
 /// @errors NonFinite; RegionsMixed when the places lie in different regions; ScaleMissing with the reason
 /// otherwise.
 Result<PlanarScale> scaleBetween(std::span<const EchoRegion> regions, const std::optional<HandScale>& hand,

@@ -176,28 +176,35 @@ void addScale(EchoRegion& region, RegionItem& item) {
     region.scale = std::move(scale);
 }
 
-void judge(EchoRegion& region, const std::optional<EchoRegionKind>& kind, std::string fault,
-           RegionItem& item) {
+/// Why no value of this region can be true; empty when they can. `deltaFault`: a pixel's size is not told.
+std::string faultOf(const EchoRegion& region, bool flat, bool lengths, std::string deltaFault) {
+    if (!flat) return spectralFault(region.x, region.y);
+    if (!deltaFault.empty()) return deltaFault;
+    return lengths ? lengthFault(region.x, region.y) : std::string();
+}
+
+/// @param boxFault  why the rectangle makes every scale untrue; empty when it does not.
+void judge(EchoRegion& region, const std::optional<EchoRegionKind>& kind, std::string boxFault,
+           std::string deltaFault, RegionItem& item) {
     const bool lengths =
         region.x.unit == PhysicalUnit::Centimetre && region.y.unit == PhysicalUnit::Centimetre;
     const bool flat = region.kind == EchoRegionKind::Tissue || region.kind == EchoRegionKind::Colour;
+    std::string& fault = region.scaleFault;
     if (!kind) {
-        region.scaleFault = "its spatial format and its data type contradict each other";
-        item.notice("region-contradictory", region.scaleFault + "; nothing is measured in it.");
+        fault = "its spatial format and its data type contradict each other";
+        item.notice("region-contradictory", fault + "; nothing is measured in it.");
         return;
     }
-    if (fault.empty() && flat && lengths) fault = lengthFault(region.x, region.y);
-    if (fault.empty() && !flat) fault = spectralFault(region.x, region.y);
+    fault = !boxFault.empty() ? std::move(boxFault) : faultOf(region, flat, lengths, std::move(deltaFault));
     if (fault.empty() && !flat && lengths) {
         fault = "it calls both axes lengths but shows no flat picture (" +
                 std::string(core::words(region.kind)) + ")";
         item.notice("region-contradictory", fault + "; no length is measured in it.");
     } else if (!fault.empty() && (flat || region.kind == EchoRegionKind::Spectral)) {
-        item.notice("region-scale-refused",
-                    fault + ". Nothing is measured on it before a scale is marked by hand.");
+        item.notice("region-scale-refused", fault + ". Nothing is measured on it" +
+                                                (flat ? " before a scale is marked by hand." : "."));
     }
-    region.scaleFault = std::move(fault);
-    if (region.scaleFault.empty() && flat && lengths) addScale(region, item);
+    if (fault.empty() && flat && lengths) addScale(region, item);
 }
 
 std::optional<EchoRegion> readRegion(RegionItem& item, int columns, int rows) {
@@ -208,15 +215,15 @@ std::optional<EchoRegion> readRegion(RegionItem& item, int columns, int rows) {
     EchoRegion region;
     region.kind = kind.value_or(EchoRegionKind::Other);
     region.box = *box;
-    std::string fault;
+    std::string deltaFault, boxFault;
     region.x = item.axis(tags::PhysicalUnitsXDirection, tags::PhysicalDeltaX, tags::ReferencePixelX0,
-                         tags::ReferencePixelPhysicalValueX, box->minX, fault);
+                         tags::ReferencePixelPhysicalValueX, box->minX, deltaFault);
     region.y = item.axis(tags::PhysicalUnitsYDirection, tags::PhysicalDeltaY, tags::ReferencePixelY0,
-                         tags::ReferencePixelPhysicalValueY, box->minY, fault);
+                         tags::ReferencePixelPhysicalValueY, box->minY, deltaFault);
     if (const auto flags = item.dataset().number(tags::RegionFlags); flags && *flags)
         region.highPriority = std::fmod(std::floor(std::abs(**flags)), 2.0) == 1.0;
-    if (!fitInto(region.box, columns, rows)) fault = outside(*box, columns, rows);
-    judge(region, kind, std::move(fault), item);
+    if (!fitInto(region.box, columns, rows)) boxFault = outside(*box, columns, rows);
+    judge(region, kind, std::move(boxFault), std::move(deltaFault), item);
     if (const auto angle = item.dataset().number(tags::DopplerCorrectionAngle);
         region.kind == EchoRegionKind::Spectral && angle && *angle && **angle != 0.0)
         item.notice("region-angle-corrected",

@@ -225,6 +225,20 @@ TEST(HandScale, HoldsWhereItWasMarkedAndComesFirst) {
         << "without any region";
 }
 
+TEST(HandScale, HoldsNeitherInSpectraNorFromRegionToRegion) {
+    const HandScale whole{markedScale({0, 0}, {100, 0}, 50.0).value(), std::nullopt};
+    const std::vector<EchoRegion> regions{tissue({0, 0, 99, 99}, 0.2, 0.2),
+                                          region(EchoRegionKind::Spectral, {100, 0, 199, 99}),
+                                          region(EchoRegionKind::Tissue, {200, 0, 299, 99})};
+    EXPECT_EQ(refusal(regions, {110, 10}, {120, 10}, whole).code, ErrorCode::ScaleMissing);
+    EXPECT_EQ(refusal(regions, {10, 10}, {120, 10}, whole).code, ErrorCode::RegionsMixed);
+    EXPECT_EQ(refusal(regions, {10, 10}, {220, 10}, whole).code, ErrorCode::RegionsMixed)
+        << "two sizes, perhaps";
+    EXPECT_NEAR(regionDistance(regions, whole, {210, 10}, {220, 10})->value, 5.0, kRounding);
+    const HandScale boxed{whole.scale, PixelBox{0, 0, 299, 99}};
+    EXPECT_EQ(refusal(regions, {110, 10}, {120, 10}, boxed).code, ErrorCode::ScaleMissing);
+}
+
 TEST(ScaleContradiction, SpeaksWhenHandAndScannerDiffer) {
     const EchoRegion made = tissue({0, 0, 99, 99}, 0.25, 0.25);
     EXPECT_EQ(scaleContradiction(markedScale({0, 0}, {200, 0}, 50.5).value(), made), std::nullopt)

@@ -1,6 +1,7 @@
 #include "dicomio/ultrasound/region_reader.h"
 
 #include "core/cine/region_caliper.h"
+#include "core/cine/spectral.h"
 #include "tests/dicomio/ultrasound/us_bytes.h"
 
 #include <cstdlib>
@@ -229,6 +230,21 @@ TEST(ReadRegions, SpectralRegionsKeepTheirBaseline) {
     wild.deltaX = 0.0;
     EXPECT_THAT(textOf(factsOf(std::vector{wild}).notices, "region-scale-refused"),
                 HasSubstr("a pixel of its time axis would be 0.00000 s"));
+}
+
+TEST(ReadRegions, AnEcgNeedsNoVerticalScaleForItsTimes) {
+    RegionBytes ecg;
+    ecg.format = 4;
+    ecg.type = 10;
+    ecg.unitX = 4;
+    ecg.deltaX = 0.005;
+    ecg.unitY = 0;
+    ecg.deltaY.reset();
+    const EchoRegion r = only(factsOf(std::vector{ecg}));
+    EXPECT_DOUBLE_EQ(intervalMs(r, {20, 30}, {100, 90}).value().value, 400.0);
+    ecg.maxX = 700; // scaled after calibration: its times are no longer true either
+    EXPECT_EQ(errorOf(intervalMs(only(factsOf(std::vector{ecg})), {20, 30}, {100, 90})).code,
+              ErrorCode::ScaleMissing);
 }
 
 TEST(ReadRegions, SaysThatVelocitiesWereCorrectedForAnAngle) {

@@ -43,6 +43,9 @@ std::string_view name(ErrorCode code) {
     case ErrorCode::RegionsMixed: return "regions-mixed";
     case ErrorCode::OutputUnwritable: return "output-unwritable";
     case ErrorCode::RecordUnreadable: return "record-unreadable";
+    case ErrorCode::ChartInvalid: return "chart-invalid";
+    case ErrorCode::ObservationsInvalid: return "observations-invalid";
+    case ErrorCode::NothingToSize: return "nothing-to-size";
     case ErrorCode::Cancelled: return "cancelled";
     case ErrorCode::Internal: return "internal";
     }

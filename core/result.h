@@ -54,6 +54,10 @@ enum class ErrorCode {
     // The output.
     OutputUnwritable,
     RecordUnreadable,
+    // Sizing: a chart or observations that cannot be used; no reading that answers the chart's question.
+    ChartInvalid,
+    ObservationsInvalid,
+    NothingToSize,
     // Neither a fault of the input nor of the caller.
     Cancelled,
     Internal,

@@ -22,6 +22,8 @@ ExitCode exitCodeFor(core::ErrorCode code) {
     case ErrorCode::GeometryContradictory:
     case ErrorCode::NothingUsable:
     case ErrorCode::NotFound:
+    case ErrorCode::ChartInvalid:
+    case ErrorCode::ObservationsInvalid:
     case ErrorCode::RecordUnreadable: return ExitCode::InputUnreadable;
     case ErrorCode::TooFewPoints:
     case ErrorCode::NonFinite:
@@ -38,6 +40,7 @@ ExitCode exitCodeFor(core::ErrorCode code) {
     case ErrorCode::OstiumNotFound:
     case ErrorCode::LandingOutsideAppendage:
     case ErrorCode::LandmarksUnusable:
+    case ErrorCode::NothingToSize:
     case ErrorCode::NotAnEllipse:
     case ErrorCode::ScaleMissing:
     case ErrorCode::RegionsMixed: return ExitCode::NotMeasurable;

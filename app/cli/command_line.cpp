@@ -1,5 +1,6 @@
 #include "app/cli/command_line.h"
 
+#include <map>
 #include <ostream>
 
 namespace gauge::app {
@@ -11,6 +12,7 @@ constexpr auto kHelp = R"(Ostium Gauge: sizing of left atrial appendage closure 
   ostium-gauge index FOLDER            list the series found in a folder
   ostium-gauge measure FOLDER …        measure the appendage between marked points
   ostium-gauge echo --widths …         the ellipse through widths read on echo
+  ostium-gauge size …                  carry widths to one pressure and judge every size of a device chart
   ostium-gauge sample FOLDER           write the invented teaching case as DICOM
 
 `ostium-gauge VERB --help` tells the options of a verb.
@@ -21,25 +23,31 @@ Exit: 0 result, 1 internal error, 2 wrong usage, 3 input cannot be read,
 Research and teaching software, not a medical device; not for sole use in clinical decisions.
 )";
 
+using Verb = ExitCode (*)(const QStringList&, std::ostream&, std::ostream&);
+
+const std::map<QString, Verb>& verbs() {
+    static const std::map<QString, Verb> all{
+        {"echo", echoCommand},
+        {"index", indexCommand},
+        {"measure", measureCommand},
+        {"sample", sampleCommand},
+        {"size", sizeCommand},
+    };
+    return all;
+}
+
 } // namespace
 
 bool isVerb(const QStringList& arguments) {
-    static const QStringList words{"index", "measure", "echo", "sample", "help", "--help", "-h", "--version"};
-    return !arguments.isEmpty() && words.contains(arguments.front());
+    static const QStringList words{"help", "--help", "-h", "--version"};
+    return !arguments.isEmpty() && (verbs().contains(arguments.front()) || words.contains(arguments.front()));
 }
 
 ExitCode runVerb(const QStringList& arguments, std::ostream& out, std::ostream& err) {
-    const QString verb = arguments.front();
-    const QStringList rest = arguments.mid(1);
-    if (verb == "index")
-        return indexCommand(rest, out, err);
-    if (verb == "measure")
-        return measureCommand(rest, out, err);
-    if (verb == "echo")
-        return echoCommand(rest, out, err);
-    if (verb == "sample")
-        return sampleCommand(rest, out, err);
-    if (verb == "--version") {
+    const QString& word = arguments.front();
+    if (const auto verb = verbs().find(word); verb != verbs().end())
+        return verb->second(arguments.mid(1), out, err);
+    if (word == "--version") {
         out << "ostium-gauge " << GAUGE_VERSION << '\n';
         return ExitCode::Ok;
     }

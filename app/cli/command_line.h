@@ -1,4 +1,4 @@
-// The command line without a window: verbs `index`, `measure`, `echo`, `sample`. Each verb takes its own arguments
+// The command line without a window: one function for each verb. Each verb takes its own arguments
 // (without the program's name and the verb) and answers with an exit code; results go to `out`, reasons to `err`.
 #pragma once
 
@@ -13,6 +13,7 @@ ExitCode indexCommand(const QStringList& arguments, std::ostream& out, std::ostr
 ExitCode measureCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode echoCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode sampleCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
+ExitCode sizeCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 
 /// Runs `arguments[0]` as a verb. Precondition: isVerb(arguments).
 ExitCode runVerb(const QStringList& arguments, std::ostream& out, std::ostream& err);

@@ -142,7 +142,7 @@ StasisJudgement judgeStasis(std::span<const StasisFinding> findings, bool repair
              "The stroke and bleeding scores do not know about the repair; their rates are shown as "
              "published, not adjusted.",
              {}});
-    j.sizeMaySigned = looked && !j.planStopped;
+    j.sizeMayBeSigned = looked && !j.planStopped;
     return j;
 }
 

@@ -36,7 +36,7 @@ struct StasisJudgement {
     /// enhancement-no-verdict, scores-do-not-know-the-repair.
     std::vector<Notice> notices;
     bool planStopped = false; ///< nothing may enter the appendage
-    bool sizeMaySigned =
+    bool sizeMayBeSigned =
         true; ///< false while the appendage was not looked at again since the repair, or stopped
 };
 

@@ -1,0 +1,40 @@
+#include "core/sizing/wording.h"
+
+#include <cmath>
+#include <cstdio>
+
+namespace gauge::core {
+namespace {
+
+std::string fixed(double value, int decimals) {
+    char buffer[64];
+    std::snprintf(buffer, sizeof buffer, "%.*f", decimals, value == 0.0 ? 0.0 : value);
+    return buffer;
+}
+
+} // namespace
+
+std::string mmText(double mm) {
+    return fixed(mm, 1) + " mm";
+}
+
+std::string mmRange(double lo, double hi) {
+    return fixed(lo, 1) + " to " + mmText(hi);
+}
+
+std::string pressureText(double mmHg) {
+    const bool whole = std::abs(mmHg - std::round(mmHg)) < 0.05;
+    return fixed(mmHg, whole ? 0 : 1) + " mmHg";
+}
+
+std::string percentText(double percent) {
+    return fixed(percent, 1) + " %";
+}
+
+std::string chanceText(double chance) {
+    if (chance < 0.01) return "below 1 %";
+    if (chance > 0.99) return "above 99 %";
+    return fixed(100.0 * chance, 0) + " %";
+}
+
+} // namespace gauge::core

@@ -8,7 +8,7 @@ readonly BUILD_PACKAGES=(
 readonly WINDOW_PACKAGES=(fonts-dejavu-core qt6-wayland libqt6sql6-sqlite libgl1-mesa-dri)
 readonly TEST_PACKAGES=(
     clang libclang-rt-14-dev llvm-14
-    libgtest-dev libgmock-dev librapidcheck-dev fonts-dejavu-core
+    libgtest-dev libgmock-dev librapidcheck-dev libvalijson-dev fonts-dejavu-core
     python3-numpy python3-scipy python3-skimage python3-pydicom
 )
 

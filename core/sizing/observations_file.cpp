@@ -18,6 +18,7 @@ constexpr double kLeastMm = 1.0;
 constexpr double kGreatestMm = 120.0;
 constexpr double kLeastUncertaintyMm = 0.001;
 constexpr double kGreatestUncertaintyMm = 20.0;
+constexpr double kLeastGivenMmHg = 0.1; // a mean pressure of nothing was not measured
 constexpr double kGreatestPressureMmHg = 60.0;
 constexpr double kGreatestVWaveMmHg = 120.0;
 
@@ -31,10 +32,10 @@ const std::vector<std::pair<const char*, EnhancementPhase>> kEnhancement{
     {"unknown", EnhancementPhase::Unknown}};
 
 void readPressure(const Fields& f, Observation& o) {
-    o.pressureMmHg = f.optionalNumber("pressure_mmHg", 0.0, kGreatestPressureMmHg);
+    o.pressureMmHg = f.optionalNumber("pressure_mmHg", kLeastGivenMmHg, kGreatestPressureMmHg);
     if (f.has("pressure_source")) o.pressureSource = wordOf<PressureSource>(f, "pressure_source");
     o.pressureUncertaintyMmHg = f.optionalNumber("pressure_uncertainty_mmHg", 0.0, kGreatestPressureMmHg);
-    o.vWaveMmHg = f.optionalNumber("v_wave_mmHg", 0.0, kGreatestVWaveMmHg);
+    o.vWaveMmHg = f.optionalNumber("v_wave_mmHg", kLeastGivenMmHg, kGreatestVWaveMmHg);
     if (o.vWaveMmHg && o.pressureMmHg && *o.vWaveMmHg < *o.pressureMmHg)
         throw Finding{f.pathOf("v_wave_mmHg") + " holds " + plain(*o.vWaveMmHg) +
                       ", below the mean pressure of " + plain(*o.pressureMmHg) +
@@ -76,6 +77,12 @@ void checkState(const std::vector<Observation>& all, std::size_t i) {
         if (differs(a.pressureMmHg, b.pressureMmHg))
             clash("pressure_mmHg", plain(*b.pressureMmHg), plain(*a.pressureMmHg));
         if (differs(a.vWaveMmHg, b.vWaveMmHg)) clash("v_wave_mmHg", plain(*b.vWaveMmHg), plain(*a.vWaveMmHg));
+        if (differs(a.pressureUncertaintyMmHg, b.pressureUncertaintyMmHg))
+            clash("pressure_uncertainty_mmHg", plain(*b.pressureUncertaintyMmHg),
+                  plain(*a.pressureUncertaintyMmHg));
+        if (a.pressureSource && b.pressureSource && *a.pressureSource != *b.pressureSource)
+            clash("pressure_source", std::string(word(*b.pressureSource)),
+                  std::string(word(*a.pressureSource)));
         if (a.condition != b.condition)
             clash("condition", std::string(word(b.condition)), std::string(word(a.condition)));
     }

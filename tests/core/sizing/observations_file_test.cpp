@@ -92,7 +92,7 @@ TEST(ReadObservations, NamesFieldFindingAndWhatIsAllowed) {
     file["observations"].push_back(reading());
     file["observations"][2]["pressure_mmHg"] = "seven";
     EXPECT_THAT(refusal(file), AllOf(HasSubstr("observations[2].pressure_mmHg holds the text \"seven\""),
-                                     HasSubstr("a number from 0 to 60")));
+                                     HasSubstr("a number from 0.1 to 60")));
     EXPECT_THAT(refusal(with("/observations/0/value_mm", -3)),
                 HasSubstr("observations[0].value_mm holds the number -3"));
     EXPECT_THAT(refusal(with("/observations/0/value_mm", nullptr)), HasSubstr("value_mm is null"));
@@ -127,6 +127,9 @@ TEST(ReadObservations, RefusesReadingsOfOneStateThatContradictEachOther) {
                                      HasSubstr("observations[0].pressure_mmHg"), HasSubstr("\"room\"")));
     file["observations"][1]["pressure_mmHg"] = nullptr; // the other reading's holds for both
     EXPECT_EQ(refusal(file), "accepted");
+    file["observations"][1]["pressure_source"] = "wedge";
+    EXPECT_THAT(refusal(file), HasSubstr("observations[1].pressure_source holds wedge"));
+    file["observations"][1]["pressure_source"] = nullptr;
     file["observations"][1]["condition"] = "hydrated";
     EXPECT_THAT(refusal(file), HasSubstr("condition holds hydrated"));
 }

@@ -19,6 +19,12 @@ struct Judged {
             if (s.state == name) return &s;
         return nullptr;
     }
+    /// The pressure that was recorded for a state; none where it was not measured.
+    std::optional<double> recordedMmHg(const std::string& name) const {
+        for (const Observation& o : question.observations)
+            if (o.state == name && o.pressureMmHg) return o.pressureMmHg;
+        return std::nullopt;
+    }
 };
 
 /// Two directions in which a size can be wrong because the pressure changed (situation.cpp):

@@ -54,13 +54,13 @@ void addBelowAdvised(const Judged& j, std::vector<Notice>& warnings) {
     std::set<std::string> told;
     for (std::size_t i = 0; i < j.question.observations.size(); ++i) {
         const Observation& o = j.question.observations[i];
-        const StatePressure* state = j.counts(i) ? j.state(o.state) : nullptr;
-        if (!state || !state->measured || state->meanMmHg >= *least || !told.insert(o.state).second) continue;
+        const auto mmHg = j.counts(i) ? j.recordedMmHg(o.state) : std::nullopt;
+        if (!mmHg || *mmHg >= *least || !told.insert(o.state).second) continue;
         warnings.push_back({"read-below-advised-pressure",
-                            "The state \"" + o.state + "\" was read at " + pressureText(state->meanMmHg) +
+                            "The state \"" + o.state + "\" was read at " + pressureText(*mmHg) +
                                 "; the chart wants at least " + pressureText(*least) +
                                 ". Measure again after filling, if the treating team judges filling safe.",
-                            {{"state", o.state}, {"pressure_mmHg", std::to_string(state->meanMmHg)}}});
+                            {{"state", o.state}, {"pressure_mmHg", std::to_string(*mmHg)}}});
     }
 }
 
@@ -88,14 +88,15 @@ void addMixedBeats(const Judged& j, std::vector<Notice>& warnings) {
     }
 }
 
-/// A reading carried to the decision pressure with the slope and the pressures as they are known now.
+/// A reading carried to the decision pressure with the slope before any reading, so that readings which
+/// contradict each other cannot explain it away, and with the recorded pressure where there is one.
 std::optional<double> carried(const Judged& j, const Observation& o) {
     const StatePressure* state = j.state(o.state);
     if (!state) return std::nullopt;
     const auto& q = j.answer.question;
+    const double mmHg = j.recordedMmHg(o.state).value_or(state->meanMmHg);
     return o.valueMm * o.contourPerView.value_or(1.0) -
-           j.answer.posterior.slope().meanMmPerMmHg *
-               pressureTerm(q.law, state->meanMmHg, q.decisionPressure.mmHg());
+           slopePrior(q.priors, q.quantity).mean * pressureTerm(q.law, mmHg, q.decisionPressure.mmHg());
 }
 
 void compare(const Judged& j, const Observation& ct, const Observation& other,

@@ -13,10 +13,10 @@ namespace {
 
 constexpr double kFirstMmHg = 6.0, kLastMmHg = 20.0, kStepMmHg = 2.0;
 constexpr int kAngles[] = {0, 45, 90, 135};
-constexpr double kOuter = 0.001; // readings rarer than this on either side are not looked at
-constexpr int kScan = 24;        // readings tried on each side
-constexpr int kBisections = 12;  // after which the reading is known to about 0.001 mm
-constexpr int kPoints = 1024;    // of the model, for each reading tried
+constexpr double kOuter = 1e-5; // readings rarer than this on either side are not looked at
+constexpr int kScan = 12;       // readings tried on each side
+constexpr int kBisections = 12; // after which the reading is known to about 0.001 mm
+constexpr int kPoints = 512;    // of the model, for each reading tried
 
 ExpectedReading expected(const GaussianMixture& m, double ratio = 1.0) {
     return {ratio * m.quantile(0.5), {ratio * m.quantile(0.025), ratio * m.quantile(0.975)}};

@@ -43,7 +43,7 @@ struct RoomCard {
         Modality::Echo3d; ///< by which the overturning reading is taken, at the decision pressure
     Derivation overturningDerivation = Derivation::Contour;
     double overturningPressureMmHg = 0.0;
-    std::vector<Overturning> overturning; ///< none when no reading within the 99.8 % of expected ones would
+    std::vector<Overturning> overturning; ///< none when no reading within 99.998 % of expected ones would
 };
 
 /// @param leading  the size now.

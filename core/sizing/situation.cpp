@@ -71,12 +71,12 @@ std::optional<Bare> highestBefore(const Judged& j) {
     return found;
 }
 
-std::string readingWords(const Bare& b) {
-    const std::string pressure = b.state->measured
-                                     ? "at " + pressureText(b.state->meanMmHg)
-                                     : "at a pressure that was not measured (the readings leave it at " +
-                                           pressureText(b.state->meanMmHg) + ", give or take " +
-                                           pressureText(b.state->sdMmHg) + ")";
+std::string readingWords(const Judged& j, const Bare& b) {
+    const auto recorded = j.recordedMmHg(b.reading->state);
+    const std::string pressure = recorded ? "at " + pressureText(*recorded)
+                                          : "at a pressure that was not measured (the readings leave it at " +
+                                                pressureText(b.state->meanMmHg) + ", give or take " +
+                                                pressureText(b.state->sdMmHg) + ")";
     return std::string(plainName(b.reading->modality)) + " " + std::string(plainName(b.reading->stage)) +
            " (state \"" + b.reading->state + "\") read " + mmText(b.reading->valueMm) + " " + pressure;
 }
@@ -120,7 +120,7 @@ void addUndersized(const Judged& j, std::vector<Notice>& warnings) {
     if (b->size >= *j.leading && fit.undersizeChance < kWarningChance) return;
     const DiameterAt high = j.answer.posterior.at(j.living.highestMmHg);
     warnings.push_back({"undersized-if-pressure-returns",
-                        "Undersized if the pressure returns (cause: passing): " + readingWords(*b) +
+                        "Undersized if the pressure returns (cause: passing): " + readingWords(j, *b) +
                             sizeWords(j, *b) + widthWords(high) + ": size " + fit.name +
                             " would then be compressed by " +
                             percentText(compressionPercent(fit.nominalMm, high.medianMm)) +
@@ -139,7 +139,7 @@ void addTooLarge(const Judged& j, std::vector<Notice>& warnings) {
     const DiameterAt low = j.answer.posterior.at(j.living.lowestMmHg);
     warnings.push_back(
         {"too-large-after-lasting-fall",
-         "Too large after a lasting fall (cause: lasting): " + readingWords(*b) + sizeWords(j, *b) +
+         "Too large after a lasting fall (cause: lasting): " + readingWords(j, *b) + sizeWords(j, *b) +
              widthWords(low) + ": size " + fit.name + " would then be compressed by " +
              percentText(compressionPercent(fit.nominalMm, low.medianMm)) +
              ", more than its band allows with a chance of " + chanceText(fit.overcompressionChance) +

@@ -319,12 +319,14 @@ TEST(RoomCard, ExpectsWiderReadingsAtHigherPressuresAndScalesTheSection) {
         EXPECT_NEAR(line.echoByAngle.at(90).medianMm / line.echoByAngle.at(0).medianMm, 24.0 / 18.0, 1e-9);
         EXPECT_NEAR(line.fluoroscopyLongest->medianMm / line.fluoroscopyShortest->medianMm, 24.0 / 18.0,
                     1e-9);
-        if (i > 0) EXPECT_GT(line.width.medianMm, card.lines[i - 1].width.medianMm);
+        const double narrower = i == 0 ? 0.0 : card.lines[i - 1].width.medianMm;
+        EXPECT_GT(line.width.medianMm, narrower);
     }
 }
 
 TEST(RoomCard, NamesTheReadingThatOverturnsThePlan) {
-    const SizingQuestion q = passingPatient();
+    SizingQuestion q = passingPatient();
+    q.observations[0].valueMm = 21.5; // near the border between two sizes
     const SizingAnswer a = answerOf(q);
     ASSERT_FALSE(a.card.overturning.empty());
     const Overturning& o = a.card.overturning.front();
@@ -345,7 +347,9 @@ TEST(RoomCard, NamesTheReadingThatOverturnsThePlan) {
 }
 
 TEST(WhatNext, GivesEveryActAChanceAndTheSameOneAgain) {
-    const SizingAnswer a = answerOf(passingPatient(), 64), b = answerOf(passingPatient(), 64);
+    SizingQuestion q = passingPatient();
+    q.observations[0].valueMm = 21.4; // near the border between two sizes
+    const SizingAnswer a = answerOf(q, 64), b = answerOf(q, 64);
     ASSERT_EQ(a.whatNext.size(), 4u);
     for (std::size_t i = 0; i < 4; ++i) {
         EXPECT_GE(a.whatNext[i].chance, 0.0);

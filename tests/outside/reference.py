@@ -132,6 +132,54 @@ def trilinear(values, shape, places):
     return map_coordinates(volume, np.array(places).T, order=1, mode="nearest").tolist()
 
 
+def ellipse_from_widths(angles, widths, sigmas):
+    """scipy.optimize.least_squares in semi-axes and direction, from several starts; the best."""
+    from scipy.optimize import least_squares
+
+    t, w, u = np.array(angles), np.array(widths), np.array(sigmas)
+
+    def misfit(q):
+        a, b, d = q
+        return (w - 2.0 / np.sqrt((np.cos(t - d) / a) ** 2 + (np.sin(t - d) / b) ** 2)) / u
+
+    mean = w.mean() / 2
+    found = [least_squares(misfit, [1.1 * mean, 0.9 * mean, d], xtol=1e-15, ftol=1e-15, gtol=1e-15)
+             for d in np.linspace(0, np.pi, 8, endpoint=False)]
+    best = min(found, key=lambda f: f.cost)
+    a, b = sorted(np.abs(best.x[:2]), reverse=True)
+    return {"longest": 2 * a, "shortest": 2 * b, "squares": 2 * best.cost}
+
+
+def probe_pose(echo, angles, view, ct, in_plane, across, angle_sigma):
+    """scipy.optimize.least_squares over a rotation vector, a translation and one angle error a view: a formulation of
+    another hand than the program's (its residuals compare in CT space, turned into the view)."""
+    from scipy.optimize import least_squares
+    from scipy.spatial.transform import Rotation
+
+    echo, angles, view, ct = np.array(echo), np.array(angles), np.array(view), np.array(ct)
+    views = view.max() + 1
+    flat = np.column_stack([echo[:, 0] * np.cos(angles), echo[:, 0] * np.sin(angles), echo[:, 1]])
+    start, _ = Rotation.align_vectors(ct - ct.mean(0), flat - flat.mean(0))
+    shift = ct.mean(0) - start.apply(flat.mean(0))
+
+    def misfit(q):
+        r, turn = Rotation.from_rotvec(q[:3]), q[6:]
+        t = angles + turn[view]
+        side = r.apply(np.column_stack([np.cos(t), np.sin(t), 0 * t]))
+        beam = r.apply([0, 0, 1])
+        off = ct - q[3:6] - echo[:, :1] * side - echo[:, 1:] * beam
+        normal = np.cross(side, beam)
+        return np.concatenate([(off * side).sum(1) / in_plane, off @ beam / in_plane, (off * normal).sum(1) / across,
+                               turn / angle_sigma])
+
+    first = np.concatenate([start.as_rotvec(), shift, np.zeros(views)])
+    found = least_squares(misfit, first, xtol=1e-15, ftol=1e-15, gtol=1e-15)
+    pose = np.eye(4)
+    pose[:3, :3] = Rotation.from_rotvec(found.x[:3]).as_matrix()
+    pose[:3, 3] = found.x[3:6]
+    return {"pose": pose.tolist(), "squares": 2 * found.cost}
+
+
 def main():
     function, arguments, answer = sys.argv[1:]
     with open(arguments, encoding="utf-8") as file:

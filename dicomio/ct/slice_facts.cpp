@@ -100,8 +100,77 @@ void readPhase(const FrameScope& scope, SliceFacts& slice) {
         phase.temporal = in(tags::TemporalPositionSequence, tags::TemporalPositionIdentifier);
 }
 
+std::optional<double> positive(std::optional<double> value) {
+    return value && *value > 0.0 ? value : std::nullopt; // scanners write 0 for "not known"
+}
+
+void readBeats(const FrameScope& scope, SliceFacts& slice) {
+    const auto cardiac = [&](Tag tag) {
+        return advisory(scope.holding(tags::CardiacSynchronizationSequence, tag), tag);
+    };
+    BeatFacts& beats = slice.beats;
+    for (const Tag tag :
+         {tags::RRIntervalTimeNominal, tags::NominalInterval, tags::CardiacRRIntervalSpecified})
+        if (!beats.beatMs) beats.beatMs = positive(cardiac(tag));
+    if (const auto rate = positive(cardiac(tags::HeartRate)); rate && !beats.beatMs)
+        beats.beatMs = 60000.0 / *rate;
+    beats.shortestMs = positive(cardiac(tags::LowRRValue));
+    beats.longestMs = positive(cardiac(tags::HighRRValue));
+    beats.delayMs = cardiac(tags::ActualCardiacTriggerDelayTime);
+    if (!beats.delayMs) beats.delayMs = slice.phase.triggerMs;
+    beats.acquisitionNumber =
+        advisory(scope.holding(tags::FrameContentSequence, tags::FrameAcquisitionNumber),
+                 tags::FrameAcquisitionNumber);
+    if (!beats.acquisitionNumber)
+        beats.acquisitionNumber = advisory(scope.holding(tags::FrameContentSequence, tags::AcquisitionNumber),
+                                           tags::AcquisitionNumber);
+}
+
+/// The attribute that an item of DimensionIndexSequence points to.
+std::optional<Tag> pointedTo(const Dataset& dimension) {
+    const Attribute* pointer = dimension.find(tags::DimensionIndexPointer);
+    if (!pointer || pointer->value.size() != 4) return std::nullopt;
+    const auto byte = [&](std::size_t i) {
+        return static_cast<unsigned>(static_cast<unsigned char>(pointer->value[i]));
+    };
+    return Tag{static_cast<std::uint16_t>(byte(0) | byte(1) << 8),
+               static_cast<std::uint16_t>(byte(2) | byte(3) << 8)};
+}
+
+bool countsMoments(Tag tag) {
+    using namespace tags;
+    return tag == NominalPercentageOfCardiacPhase || tag == NominalCardiacTriggerDelayTime ||
+           tag == ActualCardiacTriggerDelayTime || tag == TriggerTime || tag == TemporalPositionIndex ||
+           tag == TemporalPositionTimeOffset || tag == TemporalPositionIdentifier;
+}
+
+/// Stack and moment of a frame of an Enhanced object (PS3.3 C.7.6.16.2.2, C.7.6.17).
+void readDimensions(const FrameScope& scope, const Dataset& dataset, SliceFacts& slice) {
+    slice.stack = scope.holding(tags::FrameContentSequence, tags::StackId).text(tags::StackId);
+    const auto values = scope.holding(tags::FrameContentSequence, tags::DimensionIndexValues)
+                            .numbers(tags::DimensionIndexValues);
+    const auto& dimensions = dataset.items(tags::DimensionIndexSequence);
+    if (!values || !*values || (*values)->size() != dimensions.size()) return;
+    for (std::size_t i = 0; i < dimensions.size(); ++i)
+        if (const auto tag = pointedTo(dimensions[i]); tag && countsMoments(*tag))
+            slice.phase.dimension.push_back((**values)[i]);
+}
+
+core::Result<void> checkGroups(const Dataset& dataset, int frames) {
+    const std::size_t groups = dataset.items(tags::PerFrameFunctionalGroupsSequence).size();
+    if (groups == 0 || groups == static_cast<std::size_t>(frames)) return {};
+    return failure(ErrorCode::GeometryContradictory,
+                   describe(tags::PerFrameFunctionalGroupsSequence) + " has " + std::to_string(groups) +
+                       " item(s) where " + describe(tags::NumberOfFrames) + " is " + std::to_string(frames) +
+                       ": nothing tells which frame lies where.",
+                   {{"tag", describe(tags::PerFrameFunctionalGroupsSequence)}});
+}
+
+/// LOCALIZER is the standard's word (PS3.3 C.8.2.1.1.1); some scanners write their own.
 bool isLocalizer(const std::vector<std::string>& type) {
-    return std::find(type.begin(), type.end(), "LOCALIZER") != type.end();
+    return std::any_of(type.begin(), type.end(), [](const std::string& word) {
+        return word == "LOCALIZER" || word == "SCOUT" || word == "TOPOGRAM";
+    });
 }
 
 } // namespace
@@ -128,8 +197,12 @@ core::Result<SliceFacts> sliceFacts(const ScannedFile& scanned, int frame) {
         isLocalizer(scanned.dataset.texts(tags::ImageType)) ||
         isLocalizer(scope.holding(tags::CtImageFrameTypeSequence, tags::FrameType).texts(tags::FrameType));
     readPhase(scope, slice);
+    readBeats(scope, slice);
+    readDimensions(scope, scanned.dataset, slice);
     if (slice.localizer) // set aside: its geometry need not hold
         return slice;
+    if (auto groups = checkGroups(scanned.dataset, scanned.format->frames); !groups)
+        return tl::make_unexpected(groups.error());
     if (auto place = readPlace(scope, slice); !place) return tl::make_unexpected(place.error());
     if (auto spacing = readSpacing(scope, scanned.dataset, slice); !spacing)
         return tl::make_unexpected(spacing.error());

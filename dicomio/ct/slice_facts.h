@@ -8,6 +8,7 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace gauge::dicomio {
 
@@ -23,7 +24,19 @@ struct PhaseFacts {
     std::optional<double> percent;   ///< of the R-R interval
     std::optional<double> triggerMs; ///< from the R wave
     std::optional<double> temporal;  ///< temporal position: an index or an offset
-    std::string description;         ///< of the series, UTF-8; filled in by the index
+    /// Dimension index values that count moments (PS3.3 C.7.6.17), in the order of the dimensions; of
+    /// Enhanced objects.
+    std::vector<double> dimension;
+    std::string description; ///< of the series, UTF-8; filled in by the index
+};
+
+/// The heart beats that an image was made of, as far as they are told. Contradictions are found in beats.h.
+struct BeatFacts {
+    std::optional<double> beatMs;            ///< nominal R-R interval
+    std::optional<double> shortestMs;        ///< shortest beat that was accepted
+    std::optional<double> longestMs;         ///< longest beat that was accepted
+    std::optional<double> delayMs;           ///< from the R wave: actual, or else nominal
+    std::optional<double> acquisitionNumber; ///< of the pass of the scanner
 };
 
 struct SliceFacts {
@@ -40,6 +53,8 @@ struct SliceFacts {
     double alongColumnMm = 0.0; ///< between rows: the first value
     std::optional<Rescale> rescale;
     PhaseFacts phase;
+    BeatFacts beats;
+    std::string stack; ///< StackID of Enhanced objects; frames of different stacks make different volumes
     bool localizer = false;
     std::optional<double> spacingTagMm; ///< SpacingBetweenSlices; compared, never trusted
     std::optional<double> thicknessMm;
@@ -51,7 +66,7 @@ std::string label(const SliceFacts& slice);
 
 /// Reads one frame, per-frame functional groups before shared ones before the data set itself.
 /// @errors AttributeMissing or AttributeInvalid naming the tag; SpacingInvalid for a PixelSpacing that is not
-/// positive.
+/// positive; GeometryContradictory when there are frames without functional groups of their own.
 core::Result<SliceFacts> sliceFacts(const ScannedFile& scanned, int frame);
 
 } // namespace gauge::dicomio

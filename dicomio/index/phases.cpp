@@ -1,6 +1,7 @@
 #include "dicomio/index/phases.h"
 
 #include "dicomio/ct/stack_geometry.h"
+#include "dicomio/index/beats.h"
 
 #include <algorithm>
 #include <charconv>
@@ -76,6 +77,7 @@ PhaseGroup finished(std::vector<SliceFacts> slices) {
     group.percent = common(slices, percentOf);
     if (group.percent && !(*group.percent >= 0.0 && *group.percent <= 100.0)) group.percent.reset();
     group.triggerMs = mean(slices, triggerOf);
+    group.beatMs = beatLength(slices);
     const auto temporal = common(slices, temporalOf);
     if (group.percent)
         group.label = number(*group.percent) + " %";
@@ -127,6 +129,23 @@ std::vector<PhaseGroup> byTriggerRank(const std::vector<SliceFacts>& slices, std
     return result;
 }
 
+/// Groups by the dimension indices that count moments.
+std::vector<PhaseGroup> byDimension(const std::vector<SliceFacts>& slices, std::size_t phases) {
+    std::map<std::vector<double>, double> rank;
+    for (const SliceFacts& slice : slices) {
+        if (slice.phase.dimension.empty()) return {};
+        rank.try_emplace(slice.phase.dimension, 0.0);
+    }
+    double next = 1.0;
+    for (auto& [indices, place] : rank)
+        place = next++;
+    auto groups = byValue(
+        slices, [&](const SliceFacts& s) { return std::optional(rank.at(s.phase.dimension)); }, phases);
+    for (PhaseGroup& group : groups)
+        if (group.label == "ungated") group.label = "time " + number(rank.at(group.slices.front().phase.dimension));
+    return groups;
+}
+
 std::vector<PhaseGroup> byDescription(const std::vector<SliceFacts>& slices, std::size_t phases) {
     std::map<std::string, double> rank;
     for (const SliceFacts& slice : slices)
@@ -140,6 +159,7 @@ std::vector<PhaseGroup> split(const std::vector<SliceFacts>& slices, std::size_t
         if (auto groups = byValue(slices, key, phases); !groups.empty()) return groups;
     if (auto groups = byTriggerRank(slices, phases); !groups.empty()) return groups;
     if (auto groups = byValue(slices, temporalOf, phases); !groups.empty()) return groups;
+    if (auto groups = byDimension(slices, phases); !groups.empty()) return groups;
     return byDescription(slices, phases);
 }
 
@@ -157,6 +177,21 @@ void percentFromDescription(PhaseSplit& result) {
                                       "\"; no other attribute tells it.",
                                   {}});
     }
+}
+
+/// The phases of one stack, in the order of time.
+PhaseSplit splitStack(std::vector<SliceFacts> slices) {
+    PhaseSplit result;
+    const std::size_t phases = mostAtOnePlace(slices);
+    if (phases > 1) result.phases = split(slices, phases);
+    if (result.phases.empty()) result.phases.push_back(finished(std::move(slices)));
+    percentFromDescription(result);
+    const auto inTime = [](const PhaseGroup& g) {
+        return std::pair(g.percent.value_or(-1.0), g.triggerMs.value_or(-1.0));
+    };
+    std::stable_sort(result.phases.begin(), result.phases.end(),
+                     [&](const PhaseGroup& a, const PhaseGroup& b) { return inTime(a) < inTime(b); });
+    return result;
 }
 
 } // namespace
@@ -183,16 +218,27 @@ std::optional<double> percentInText(const std::string& description) {
 }
 
 PhaseSplit splitPhases(std::vector<SliceFacts> slices) {
+    std::map<std::string, std::vector<SliceFacts>> stacks;
+    for (SliceFacts& slice : slices)
+        stacks[slice.stack].push_back(std::move(slice));
     PhaseSplit result;
-    const std::size_t phases = mostAtOnePlace(slices);
-    if (phases > 1) result.phases = split(slices, phases);
-    if (result.phases.empty()) result.phases.push_back(finished(std::move(slices)));
-    percentFromDescription(result);
-    const auto inTime = [](const PhaseGroup& g) {
-        return std::pair(g.percent.value_or(-1.0), g.triggerMs.value_or(-1.0));
-    };
-    std::stable_sort(result.phases.begin(), result.phases.end(),
-                     [&](const PhaseGroup& a, const PhaseGroup& b) { return inTime(a) < inTime(b); });
+    for (auto& [stack, members] : stacks) {
+        PhaseSplit one = splitStack(std::move(members));
+        for (PhaseGroup& group : one.phases) {
+            if (stacks.size() > 1) {
+                group.stack = stack;
+                group.label = "stack " + (stack.empty() ? "without a name" : stack) +
+                              (group.label == "ungated" ? "" : ", " + group.label);
+            }
+            result.phases.push_back(std::move(group));
+        }
+        result.notices.insert(result.notices.end(), one.notices.begin(), one.notices.end());
+    }
+    if (stacks.size() > 1)
+        result.notices.push_back({"several-stacks",
+                                  "The series holds " + std::to_string(stacks.size()) + " stacks (" +
+                                      describe(tags::StackId) + "); each is a volume of its own.",
+                                  {}});
     return result;
 }
 

@@ -13,18 +13,21 @@ namespace gauge::dicomio {
 struct PhaseGroup {
     std::optional<double> percent;
     std::optional<double> triggerMs;
-    std::string label;
+    std::optional<double> beatMs; ///< mean R-R interval
+    std::string stack;            ///< StackID, where the series has several; otherwise empty
+    std::string label;            ///< "45 %", "320 ms", "stack 2, 45 %", "ungated"
     std::vector<SliceFacts> slices;
 };
 
 struct PhaseSplit {
-    std::vector<PhaseGroup> phases; ///< in the order of percent, trigger time or temporal position
+    std::vector<PhaseGroup> phases; ///< by stack, then in the order of percent, trigger time or temporal position
     std::vector<core::Notice> notices;
 };
 
-/// A series is split only when places repeat in it, and then by the first of these that makes every place
-/// unique within its phase: NominalPercentageOfCardiacPhase, trigger time (by its rank at each place, when it
-/// varies with the heart rate), temporal position, series description. A series that none of them splits
+/// Stacks of Enhanced objects (StackID) are different volumes and are taken apart first. Then a series is split
+/// only when places repeat in it, by the first of these that makes every place unique within its phase:
+/// NominalPercentageOfCardiacPhase, trigger time (by its rank at each place, when it varies with the heart rate),
+/// temporal position, dimension indices that count moments, series description. A series that none of them splits
 /// stays whole, and the geometry proof will name its repeated slices. Precondition: at least one slice, none
 /// a localizer.
 PhaseSplit splitPhases(std::vector<SliceFacts> slices);

@@ -1,6 +1,7 @@
 // Files of one series that hold the same image again.
 #pragma once
 
+#include "core/parallel/progress.h"
 #include "dicomio/index/file_facts.h"
 
 #include <vector>
@@ -12,7 +13,8 @@ namespace gauge::dicomio {
 /// stays). Files that claim the same UID with different pixels stay, so that the proof of geometry refuses
 /// them. Where places still repeat, files compressed with loss are set aside if images without loss cover all
 /// their places.
+/// Ends early, with copies left in, on a stop.
 /// @return notices that say what was set aside.
-std::vector<core::Notice> setCopiesAside(std::vector<FileFacts>& files);
+std::vector<core::Notice> setCopiesAside(std::vector<FileFacts>& files, const core::WorkContext& work);
 
 } // namespace gauge::dicomio

@@ -40,22 +40,19 @@ constexpr KnownClass kClasses[] = {
     {"104.1", "report"},
 };
 
-constexpr int kCentimetres = 3; // PS3.3 C.8.5.5.1.15
+/// Reports of radiation dose: X-ray, radiopharmaceutical, patient, enhanced X-ray.
+constexpr std::string_view kDoseReports[] = {"88.67", "88.68", "88.75", "88.76"};
 
-bool ultrasoundScale(const Dataset& dataset) {
-    for (const Dataset& region : dataset.items(tags::SequenceOfUltrasoundRegions)) {
-        const auto units = region.integer(tags::PhysicalUnitsXDirection);
-        const auto delta = region.number(tags::PhysicalDeltaX);
-        if (units && *units == kCentimetres && delta && *delta && **delta != 0.0) return true;
-    }
-    return dataset.firstItem(tags::SharedFunctionalGroupsSequence) &&
-           dataset.firstItem(tags::SharedFunctionalGroupsSequence)->has(tags::PixelMeasuresSequence);
+bool isDoseReport(std::string_view sopClassUid) {
+    return std::any_of(std::begin(kDoseReports), std::end(kDoseReports),
+                       [&](std::string_view end) { return sopClassUid == std::string(kStorageRoot) += end; });
 }
 
-bool hasPositive(const Dataset& dataset, Tag tag) {
-    const auto numbers = dataset.numbers(tag);
-    return numbers && *numbers &&
-           std::all_of((*numbers)->begin(), (*numbers)->end(), [](double v) { return v > 0.0; });
+/// A CT image that was made after the examination (ImageType, value 2) and has no place in the patient: a picture of a
+/// screen or of a dose table.
+bool isPictureOnly(const Dataset& dataset) {
+    const auto type = dataset.texts(tags::ImageType);
+    return type.size() > 1 && type[1] == "SECONDARY" && dataset.text(tags::ImagePositionPatient).empty();
 }
 
 bool isImageKind(std::string_view kind) {
@@ -99,8 +96,12 @@ core::Result<FileFacts> fileFacts(const ScannedFile& scanned) {
     facts.studyUid = text(tags::StudyInstanceUid);
     facts.patientId = text(tags::PatientId);
     facts.patientName = text(tags::PatientName);
+    facts.issuerOfPatientId = text(tags::IssuerOfPatientId);
     facts.modality = text(tags::Modality);
     facts.kind = kindOf(scanned.sopClassUid());
+    if (facts.kind == "ct" && isPictureOnly(dataset)) facts.kind = "secondary-capture";
+    facts.doseReport = isDoseReport(scanned.sopClassUid());
+    facts.acquired = acquisitionTime(dataset);
     facts.description = text(tags::SeriesDescription);
     facts.frameOfReferenceUid = text(tags::FrameOfReferenceUid);
     facts.syntax = scanned.syntax;
@@ -124,10 +125,8 @@ core::Result<FileFacts> fileFacts(const ScannedFile& scanned) {
                              {{"tag", describe(tags::PixelData)},
                               {"file", scanned.path.string()},
                               {"series", facts.seriesUid}});
-    if (facts.kind == "ultrasound") facts.hasLengthScale = ultrasoundScale(dataset);
-    if (facts.kind == "x-ray")
-        facts.hasLengthScale =
-            hasPositive(dataset, tags::ImagerPixelSpacing) || hasPositive(dataset, tags::PixelSpacing);
+    if ((facts.kind == "ultrasound" || facts.kind == "x-ray") && scanned.format)
+        facts.picture = pictureFacts(scanned, facts.kind);
     const bool placed = facts.kind == "ct" || facts.kind == "ct-enhanced" ||
                         (facts.kind == "other" && dataset.has(tags::ImagePositionPatient));
     if (placed && scanned.format) takeSlices(scanned, facts);

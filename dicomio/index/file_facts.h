@@ -3,6 +3,8 @@
 
 #include "core/result.h"
 #include "dicomio/ct/slice_facts.h"
+#include "dicomio/index/acquisition_time.h"
+#include "dicomio/index/picture_facts.h"
 #include "dicomio/scan/scanner.h"
 
 #include <optional>
@@ -17,6 +19,7 @@ struct FileFacts {
     std::string seriesUid;
     std::string studyUid;
     std::string patientId;   ///< UTF-8
+    std::string issuerOfPatientId;
     std::string patientName; ///< UTF-8
     std::string modality;
     std::string kind;        ///< see SeriesEntry::kind
@@ -27,7 +30,9 @@ struct FileFacts {
     std::optional<PixelFormat> format;
     std::optional<PixelLocation> pixels; ///< of encapsulated files only the lengths matter here
     int frames = 0;                      ///< 0 for files without pixels
-    bool hasLengthScale = false;         ///< ultrasound, X-ray: something says how long a pixel is
+    std::optional<AcquisitionTime> acquired;
+    bool doseReport = false;             ///< a report of radiation dose
+    std::optional<PictureFacts> picture; ///< of ultrasound and X-ray with pixels
     /// Frames with their geometry; empty for kinds without one, or when `geometryError` says why not.
     std::vector<SliceFacts> slices;
     std::optional<core::Error> geometryError;

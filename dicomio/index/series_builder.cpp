@@ -2,6 +2,7 @@
 
 #include "dicomio/ct/ct_requirements.h"
 #include "dicomio/ct/stack_geometry.h"
+#include "dicomio/index/beats.h"
 #include "dicomio/index/copies.h"
 #include "dicomio/index/phases.h"
 
@@ -14,9 +15,12 @@ namespace {
 using core::ErrorCode;
 
 PhaseEntry entryOf(const PhaseGroup& group) {
-    PhaseEntry entry{group.percent, group.triggerMs, group.label, {}};
-    for (const SliceFacts& slice : group.slices)
+    PhaseEntry entry{group.percent, group.triggerMs, group.label, {}, group.beatMs, group.stack, 0};
+    for (const SliceFacts& slice : group.slices) {
         entry.images.push_back({slice.file, slice.sopInstanceUid, slice.frame});
+        entry.bytes += static_cast<std::size_t>(slice.rows) * static_cast<std::size_t>(slice.columns) *
+                       sizeof(std::int16_t);
+    }
     return entry;
 }
 
@@ -40,8 +44,8 @@ std::vector<SliceFacts> takeSlices(std::vector<FileFacts>& files, std::size_t& l
     return slices;
 }
 
-/// Proves one phase; what it finds goes to the series. Returns true when a volume can be made.
-bool provePhase(const PhaseGroup& group, PhaseEntry& entry, SeriesEntry& series, bool only) {
+/// Proves one phase; what it finds goes to the series. Nothing when no volume can be made of it.
+std::optional<StackGeometry> provePhase(const PhaseGroup& group, PhaseEntry& entry, SeriesEntry& series, bool only) {
     auto proved = proveStack(group.slices);
     if (!proved) {
         core::Notice notice = noticeOf(proved.error());
@@ -53,16 +57,57 @@ bool provePhase(const PhaseGroup& group, PhaseEntry& entry, SeriesEntry& series,
                                                     "nothing can be measured without a volume.",
                       {}};
         addMessage(series, std::move(notice), only && !single);
-        return false;
+        return std::nullopt;
     }
     sortImages(entry, proved->order);
-    for (core::Notice& notice : proved->notices)
-        addMessage(series, std::move(notice), false);
+    for (const core::Notice& notice : proved->notices)
+        addMessage(series, notice, false);
     if (!series.spacingMm) {
         series.spacingMm = proved->spacingMm;
         series.tiltDeg = proved->tiltDeg;
     }
-    return true;
+    return std::move(*proved);
+}
+
+/// How far apart the corners of two grids of the same size lie at most, mm.
+double apartMm(const StackGeometry& a, const StackGeometry& b) {
+    double most = 0.0;
+    for (int corner = 0; corner < 8; ++corner) {
+        const Eigen::Vector3d at((corner & 1 ? a.size.x() - 1 : 0), (corner & 2 ? a.size.y() - 1 : 0),
+                                 (corner & 4 ? a.size.z() - 1 : 0));
+        most = std::max(most, (a.patientFromVoxel * at - b.patientFromVoxel * at).norm());
+    }
+    return most;
+}
+
+std::string grid(const StackGeometry& g) {
+    char text[128];
+    std::snprintf(text, sizeof text, "%d x %d x %d voxels of %.3f x %.3f x %.3f mm", g.size.x(), g.size.y(), g.size.z(),
+                  g.spacingMm.x(), g.spacingMm.y(), g.spacingMm.z());
+    return text;
+}
+
+/// Phases of one stack should lie on one grid; where not, a section at the same place shows something else.
+void compareGrids(const std::vector<std::pair<std::size_t, StackGeometry>>& grids, SeriesEntry& series) {
+    for (std::size_t i = 1; i < grids.size(); ++i) {
+        const PhaseEntry& phase = series.phases[grids[i].first];
+        const auto first = std::find_if(grids.begin(), grids.end(), [&](const auto& g) {
+            return series.phases[g.first].stack == phase.stack;
+        });
+        const StackGeometry &a = first->second, &b = grids[i].second;
+        const bool sizes = a.size != b.size;
+        const double apart = sizes ? 0.0 : apartMm(a, b);
+        if (!sizes && apart <= kEvenMm) continue;
+        char shift[48] = "";
+        if (!sizes) std::snprintf(shift, sizeof shift, ", up to %.2f mm away", apart);
+        addMessage(series,
+                   {"phases-differ",
+                    "Phase " + phase.label + " lies on another grid (" + grid(b) + shift + ") than phase " +
+                        series.phases[first->first].label + " (" + grid(a) +
+                        "); points in patient coordinates stay comparable, slice numbers do not.",
+                    {}},
+                   false);
+    }
 }
 
 /// What hinders Hounsfield units, if anything.
@@ -91,6 +136,13 @@ void buildCt(std::vector<FileFacts>& files, SeriesEntry& series) {
     const auto format = files.front().format;
     std::size_t localizers = 0;
     std::vector<SliceFacts> slices = takeSlices(files, localizers);
+    if (slices.empty() && localizers > 0) {
+        setAside(series, {"localizers-set-aside",
+                          "The series holds scout images only (" + describe(tags::ImageType) +
+                              " LOCALIZER): they plan the scan and make no volume; they were set aside.",
+                          {}});
+        return;
+    }
     if (localizers > 0)
         addMessage(series,
                    {"localizers-set-aside",
@@ -104,14 +156,18 @@ void buildCt(std::vector<FileFacts>& files, SeriesEntry& series) {
     for (core::Notice& notice : split.notices)
         addMessage(series, std::move(notice), false);
     const bool only = split.phases.size() == 1;
-    std::size_t proved = 0;
+    std::vector<std::pair<std::size_t, StackGeometry>> proved;
     for (const PhaseGroup& group : split.phases) {
         series.phases.push_back(entryOf(group));
-        proved += provePhase(group, series.phases.back(), series, only) ? 1 : 0;
+        for (core::Notice& notice : beatNotices(group.slices, group.label))
+            addMessage(series, std::move(notice), false);
+        if (auto geometry = provePhase(group, series.phases.back(), series, only))
+            proved.emplace_back(series.phases.size() - 1, std::move(*geometry));
     }
-    if (proved == 0 && !only)
+    compareGrids(proved, series);
+    if (proved.empty() && !only)
         addMessage(series, {"nothing-usable", "No phase of the series has a usable geometry.", {}}, true);
-    series.measurable = proved > 0 && hounsfield && series.status != SeriesStatus::Refused;
+    series.measurable = !proved.empty() && hounsfield && series.status != SeriesStatus::Refused;
 }
 
 /// Series whose images are not stacked: all images in one entry.
@@ -151,44 +207,100 @@ void buildOther(const std::vector<FileFacts>& files, SeriesEntry& series) {
     }
 }
 
+const char* wayToCalibrate(const SeriesEntry& series) {
+    return series.kind == "ultrasound"
+               ? "It must be calibrated on a scale that is marked in the picture before anything is measured in it."
+               : "It must be calibrated, for example on a catheter of known diameter, before anything is measured in it.";
+}
+
+void tellScale(SeriesEntry& series) {
+    const auto scaled = static_cast<std::size_t>(
+        std::count_if(series.pictures.begin(), series.pictures.end(), [](const PictureFacts& p) { return p.scale.has_value(); }));
+    if (scaled == series.pictures.size()) return;
+    std::string text = series.pictures.size() == 1 ? "The picture has no scale in millimetres: "
+                                                   : std::to_string(series.pictures.size() - scaled) + " of " +
+                                                         std::to_string(series.pictures.size()) +
+                                                         " pictures have no scale in millimetres: ";
+    const auto without = std::find_if(series.pictures.begin(), series.pictures.end(),
+                                      [](const PictureFacts& p) { return !p.scale; });
+    if (series.kind == "ultrasound")
+        text += "no region of lengths is described (" + describe(tags::SequenceOfUltrasoundRegions) + "). ";
+    else if (without->scaleText.empty())
+        text += "neither " + describe(tags::ImagerPixelSpacing) + " with the distances of the arm nor " +
+                describe(tags::PixelSpacing) + " tells one. ";
+    else
+        text += without->scaleText + " ";
+    addMessage(series, {"no-length-scale", text + wayToCalibrate(series), {}}, false);
+}
+
+/// Ultrasound and X-ray: what each object's header tells.
+void buildPictures(std::vector<FileFacts>& files, SeriesEntry& series) {
+    constexpr std::size_t kTold = 3; // the same deviation in many objects is told for the first ones
+    listImages(files, series);
+    int image = 0;
+    std::map<std::string, std::size_t> told;
+    for (FileFacts& file : files) {
+        if (!file.picture) continue;
+        file.picture->firstImage = image;
+        image += file.frames;
+        for (const core::Notice& notice : file.picture->notices)
+            if (++told[notice.code] <= kTold)
+                addMessage(series, {notice.code, file.path.string() + ": " + notice.text, notice.facts}, false);
+        series.pictures.push_back(std::move(*file.picture));
+    }
+    tellScale(series);
+}
+
 void buildByKind(std::vector<FileFacts>& files, SeriesEntry& series) {
-    const bool scaled =
-        std::all_of(files.begin(), files.end(), [](const FileFacts& f) { return f.hasLengthScale; });
     if (series.kind == "ct" || series.kind == "ct-enhanced") {
         buildCt(files, series);
         return;
     }
-    listImages(files, series);
     if (series.kind == "ultrasound" || series.kind == "x-ray") {
-        addMessage(series,
-                   {"listed-only",
-                    "The images are listed and can be decoded; measuring in them is not offered yet.",
-                    {}},
-                   false);
-        if (!scaled)
-            addMessage(
-                series,
-                {"no-length-scale",
-                 series.kind == "ultrasound"
-                     ? "No region says how long a pixel is (" + describe(tags::SequenceOfUltrasoundRegions) +
-                           "): no millimetres without a calibration."
-                     : "Neither " + describe(tags::ImagerPixelSpacing) + " nor " +
-                           describe(tags::PixelSpacing) + " is given: no millimetres without a calibration.",
-                 {}},
-                false);
+        buildPictures(files, series);
+        return;
+    }
+    listImages(files, series);
+    const bool dose = std::all_of(files.begin(), files.end(), [](const FileFacts& f) { return f.doseReport; });
+    if (dose) {
+        setAside(series, {"dose-report-set-aside", "It is a report of radiation dose, not for measuring; it was set aside.", {}});
     } else if (series.kind == "report") {
         addMessage(series,
                    {"listed-only", "Reports are listed; reading their measurements is not offered yet.", {}},
                    false);
     } else if (series.kind == "secondary-capture") {
-        addMessage(series,
-                   {"secondary-capture",
-                    "These are pictures made after the examination (secondary captures), without geometry or "
-                    "scale; they were set aside.",
-                    {}},
-                   true);
+        setAside(series, {"secondary-capture",
+                          "These are pictures made after the examination (secondary captures), without geometry or "
+                          "scale; they were set aside.",
+                          {}});
     } else {
         buildOther(files, series);
+    }
+}
+
+/// What concerns the identity and time of the series.
+void identify(const std::vector<FileFacts>& files, SeriesEntry& series) {
+    const FileFacts& first = files.front();
+    series.seriesUid = first.seriesUid;
+    series.studyUid = first.studyUid;
+    series.patientId = first.patientId;
+    series.issuerOfPatientId = first.issuerOfPatientId;
+    series.patientName = first.patientName;
+    series.modality = first.modality;
+    series.kind = first.kind;
+    series.description = first.description;
+    series.frameOfReferenceUid = first.frameOfReferenceUid;
+    for (const FileFacts& file : files) {
+        if (file.acquired && (!series.acquired || secondsSince1970(*file.acquired, false) <
+                                                      secondsSince1970(*series.acquired, false)))
+            series.acquired = file.acquired;
+        if (file.patientName != series.patientName)
+            addMessage(series,
+                       {"patient-name-differs",
+                        "Images of the series carry one " + describe(tags::PatientId) + " but several names (\"" +
+                            series.patientName + "\", \"" + file.patientName + "\"): check that they are of one patient.",
+                        {}},
+                       false);
     }
 }
 
@@ -211,18 +323,16 @@ void addMessage(SeriesEntry& series, core::Notice message, bool refuse) {
     if (!known) series.messages.push_back(std::move(message));
 }
 
-SeriesEntry buildSeries(std::vector<FileFacts> files) {
+void setAside(SeriesEntry& series, core::Notice why) {
+    addMessage(series, std::move(why), false);
+    series.status = SeriesStatus::SetAside;
+    series.measurable = false;
+}
+
+SeriesEntry buildSeries(std::vector<FileFacts> files, const core::WorkContext& work) {
     SeriesEntry series;
-    const FileFacts& first = files.front();
-    series.seriesUid = first.seriesUid;
-    series.studyUid = first.studyUid;
-    series.patientId = first.patientId;
-    series.patientName = first.patientName;
-    series.modality = first.modality;
-    series.kind = first.kind;
-    series.description = first.description;
-    series.frameOfReferenceUid = first.frameOfReferenceUid;
-    for (core::Notice& notice : setCopiesAside(files))
+    identify(files, series);
+    for (core::Notice& notice : setCopiesAside(files, work))
         addMessage(series, std::move(notice), false);
     std::size_t reported = 0;
     for (FileFacts& file : files) {

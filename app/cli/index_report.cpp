@@ -1,9 +1,8 @@
 #include "app/cli/index_report.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
-#include <map>
-#include <nlohmann/json.hpp>
 
 namespace gauge::app {
 namespace {
@@ -11,69 +10,8 @@ namespace {
 using dicomio::SeriesEntry;
 using dicomio::SeriesIndex;
 using dicomio::SeriesStatus;
-using Json = nlohmann::ordered_json;
 
 constexpr std::size_t kShownSkipped = 20;
-
-std::string statusName(SeriesStatus status) {
-    switch (status) {
-    case SeriesStatus::Ok:
-        return "ok";
-    case SeriesStatus::Notice:
-        return "notice";
-    case SeriesStatus::Refused:
-        return "refused";
-    }
-    return "refused";
-}
-
-Json messagesJson(const SeriesEntry& series) {
-    Json messages = Json::array();
-    for (const core::Notice& message : series.messages) {
-        Json facts = Json::object();
-        for (const core::Fact& fact : message.facts)
-            facts[fact.key] = fact.value;
-        messages.push_back({{"code", message.code}, {"text", message.text}});
-        if (!facts.empty()) messages.back()["facts"] = facts;
-    }
-    return messages;
-}
-
-Json phasesJson(const SeriesEntry& series) {
-    Json percents = Json::array();
-    for (const dicomio::PhaseEntry& phase : series.phases)
-        if (phase.percent) percents.push_back(*phase.percent);
-    return percents;
-}
-
-Json phaseLabelsJson(const SeriesEntry& series) {
-    Json labels = Json::array();
-    for (const dicomio::PhaseEntry& phase : series.phases)
-        labels.push_back(phase.label);
-    return labels;
-}
-
-Json seriesJson(const SeriesEntry& series) {
-    Json json;
-    json["uid"] = series.seriesUid;
-    json["modality"] = series.modality;
-    json["kind"] = series.kind;
-    json["description"] = series.description;
-    json["images"] = series.imageCount;
-    json["phases"] = phasesJson(series);
-    json["spacing_mm"] = nullptr;
-    if (series.spacingMm)
-        json["spacing_mm"] = {series.spacingMm->x(), series.spacingMm->y(), series.spacingMm->z()};
-    json["tilt_deg"] = series.tiltDeg ? Json(*series.tiltDeg) : Json(nullptr);
-    json["status"] = statusName(series.status);
-    json["messages"] = messagesJson(series);
-    json["measurable"] = series.measurable;
-    json["phase_labels"] = phaseLabelsJson(series);
-    json["study_uid"] = series.studyUid;
-    json["frame_of_reference_uid"] = series.frameOfReferenceUid;
-    json["patient"] = {{"id", series.patientId}, {"name", series.patientName}};
-    return json;
-}
 
 std::string counted(std::size_t count, const std::string& one, const std::string& many) {
     return std::to_string(count) + " " + (count == 1 ? one : many);
@@ -94,40 +32,121 @@ std::string heading(const SeriesEntry& series) {
     return text;
 }
 
+std::string timesListing(const dicomio::PictureFacts& picture) {
+    char text[96];
+    if (picture.frames == 1) return "a still";
+    if (picture.frameTimesMs.size() < 2) {
+        std::snprintf(text, sizeof text, "%d frames, times not known", picture.frames);
+        return text;
+    }
+    std::snprintf(text, sizeof text, "%d frames in %.2f s", picture.frames,
+                  picture.frameTimesMs.back() / 1000.0);
+    return text;
+}
+
+std::string scaleListing(const dicomio::PictureFacts& picture) {
+    if (!picture.scale) return "no scale: calibrate before measuring";
+    char text[128];
+    std::snprintf(text, sizeof text, "%.4f x %.4f mm a pixel (%s)", picture.scale->mmPerPixel.x(),
+                  picture.scale->mmPerPixel.y(), picture.scale->source.c_str());
+    return text;
+}
+
+std::string regionsListing(const dicomio::PictureFacts& picture) {
+    std::string text;
+    for (const core::EchoRegion& region : picture.regions)
+        text += (text.empty() ? "; regions: " : ", ") + std::string(core::words(region.kind)) +
+                (region.scale ? "" : " (no lengths)");
+    return text;
+}
+
+std::string armListing(const core::CArmAngles& angles) {
+    char text[64];
+    std::snprintf(text, sizeof text, "%s %.0f %s %.0f", angles.primaryDeg < 0 ? "RAO" : "LAO",
+                  std::abs(angles.primaryDeg), angles.secondaryDeg < 0 ? "caudal" : "cranial",
+                  std::abs(angles.secondaryDeg));
+    return text;
+}
+
+/// One line an object of an ultrasound or X-ray series.
+std::string pictureListing(const dicomio::PictureFacts& picture) {
+    std::string text = "    picture: " + timesListing(picture);
+    char angle[48];
+    if (picture.angleDeg) {
+        std::snprintf(angle, sizeof angle, "; probe at %g deg", *picture.angleDeg);
+        text += angle;
+    }
+    if (picture.positioner) text += "; C-arm " + armListing(*picture.positioner);
+    if (picture.positionerEnd) text += " to " + armListing(*picture.positionerEnd);
+    return text + "; " + scaleListing(picture) + regionsListing(picture) + "\n";
+}
+
+std::string picturesListing(const SeriesEntry& series) {
+    constexpr std::size_t kShown = 12;
+    std::string text;
+    for (std::size_t i = 0; i < std::min(series.pictures.size(), kShown); ++i)
+        text += pictureListing(series.pictures[i]);
+    if (series.pictures.size() > kShown)
+        text += "    and " + std::to_string(series.pictures.size() - kShown) +
+                " more pictures; --json lists all.\n";
+    return text;
+}
+
+std::string courseListing(const SeriesEntry& series) {
+    std::string text =
+        "    taken:   " + (series.acquired ? dicomio::iso(*series.acquired) : "not known") + "\n";
+    if (series.stage.stage)
+        text += "    stage:   perhaps " + std::string(core::name(*series.stage.stage)) + " (" +
+                series.stage.reason + ")\n";
+    else if (series.stage.duringProcedure)
+        text += "    stage:   " + series.stage.reason + "\n";
+    return text;
+}
+
 std::string seriesListing(const SeriesEntry& series) {
     std::string text =
         heading(series) + "\n    patient: " + (series.patientName.empty() ? "(no name)" : series.patientName);
     if (!series.patientId.empty()) text += " (" + series.patientId + ")";
     text += "\n    series:  " + series.seriesUid + "\n";
+    text += courseListing(series);
     const bool gated =
         series.phases.size() > 1 || (series.phases.size() == 1 && series.phases.front().percent);
     for (std::size_t i = 0; gated && i < series.phases.size(); ++i)
         text += (i == 0 ? "    phases:  " : ", ") + series.phases[i].label +
                 (i + 1 == series.phases.size() ? "\n" : "");
+    text += picturesListing(series);
     text += "    status:  " + statusName(series.status) + "\n";
     for (const core::Notice& message : series.messages)
         text += "      [" + message.code + "] " + message.text + "\n";
     return text;
 }
 
+std::ptrdiff_t countOf(const SeriesIndex& index, SeriesStatus status) {
+    return std::count_if(index.series.begin(), index.series.end(),
+                         [status](const SeriesEntry& s) { return s.status == status; });
+}
+
 } // namespace
 
-std::string indexJson(const SeriesIndex& index) {
-    Json json;
-    json["format"] = "ostium-gauge/index/1";
-    json["series"] = Json::array();
-    for (const SeriesEntry& series : index.series)
-        json["series"].push_back(seriesJson(series));
-    json["skipped"] = Json::array();
-    for (const dicomio::SkippedFile& skipped : index.skipped)
-        json["skipped"].push_back({{"file", skipped.file.string()}, {"reason", skipped.reason}});
-    // A file name need not be UTF-8; what is not becomes U+FFFD.
-    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+std::string statusName(SeriesStatus status) {
+    switch (status) {
+    case SeriesStatus::Ok:
+        return "ok";
+    case SeriesStatus::Notice:
+        return "notice";
+    case SeriesStatus::Refused:
+        return "refused";
+    case SeriesStatus::SetAside:
+        return "set-aside";
+    }
+    return "refused";
 }
 
 std::string indexListing(const SeriesIndex& index) {
     std::string text = counted(index.series.size(), "series", "series") + ", " +
                        counted(index.skipped.size(), "file skipped", "files skipped") + ".\n";
+    for (const core::Notice& notice : index.notices)
+        text += "  [" + notice.code + "] " + notice.text + "\n";
     for (const SeriesEntry& series : index.series)
         text += "\n" + seriesListing(series);
     if (!index.skipped.empty()) text += "\nSkipped:\n";
@@ -141,12 +160,13 @@ std::string indexListing(const SeriesIndex& index) {
 
 std::string whyUnusable(const SeriesIndex& index, const std::string& folder) {
     constexpr std::size_t kShown = 3;
-    if (std::any_of(index.series.begin(), index.series.end(),
-                    [](const SeriesEntry& s) { return s.status != SeriesStatus::Refused; }))
-        return {};
-    std::string why = "Nothing in " + folder + " can be used: " + std::to_string(index.series.size()) +
-                      " series were refused and " + counted(index.skipped.size(), "file was", "files were") +
-                      " skipped.";
+    const auto refused = countOf(index, SeriesStatus::Refused),
+               aside = countOf(index, SeriesStatus::SetAside);
+    if (refused + aside < static_cast<std::ptrdiff_t>(index.series.size())) return {};
+    std::string why = "Nothing in " + folder + " can be used: " + std::to_string(refused) +
+                      " series were refused" +
+                      (aside > 0 ? ", " + std::to_string(aside) + " set aside" : "") + " and " +
+                      counted(index.skipped.size(), "file was", "files were") + " skipped.";
     std::size_t shown = 0;
     for (const SeriesEntry& series : index.series)
         if (!series.messages.empty() && shown++ < kShown) why += " " + series.messages.front().text;

@@ -7,6 +7,9 @@
 
 namespace gauge::app {
 
+/// "ok", "notice", "refused", "set-aside".
+std::string statusName(dicomio::SeriesStatus status);
+
 /// The document "ostium-gauge/index/1". Numbers that are not known are null; text is valid UTF-8.
 std::string indexJson(const dicomio::SeriesIndex& index);
 

@@ -15,8 +15,13 @@ QString kindWord(const std::string& kind) {
     return kind.empty() ? QStringLiteral("Images") : QString::fromStdString(kind);
 }
 
+/// Refused, or set aside: the message says why, and there is nothing to choose in it.
+bool cannotBeUsed(const dicomio::SeriesEntry& series) {
+    return series.status == dicomio::SeriesStatus::Refused || series.status == dicomio::SeriesStatus::SetAside;
+}
+
 QString detail(const dicomio::SeriesEntry& series) {
-    if (series.status == dicomio::SeriesStatus::Refused)
+    if (cannotBeUsed(series))
         return series.messages.empty() ? QStringLiteral("cannot be used")
                                        : QString::fromStdString(series.messages.front().text);
     QString text = QStringLiteral("%1 images").arg(series.imageCount);
@@ -79,7 +84,7 @@ int EvidenceModel::rowCount(const QModelIndex& parent) const {
     if (!parent.isValid()) return static_cast<int>(m_index->series.size());
     if (parent.internalId() != kSeriesRow) return 0;
     const auto& series = m_index->series[static_cast<std::size_t>(parent.row())];
-    return series.status == dicomio::SeriesStatus::Refused ? 0 : static_cast<int>(series.phases.size());
+    return cannotBeUsed(series) ? 0 : static_cast<int>(series.phases.size());
 }
 
 int EvidenceModel::columnCount(const QModelIndex&) const {
@@ -103,7 +108,7 @@ QVariant EvidenceModel::seriesData(const dicomio::SeriesEntry& series, int role)
     case Qt::ToolTipRole:
         return notices(series);
     case IsRefusedRole:
-        return series.status == dicomio::SeriesStatus::Refused;
+        return cannotBeUsed(series);
     case IsShownRole:
         return false;
     default:

@@ -250,6 +250,13 @@ Result<std::vector<std::int16_t>> loadVoxels(const Source& source, const StackGe
     return voxels;
 }
 
+/// False for what the index found in another phase.
+bool concerns(const core::Notice& message, const PhaseEntry& phase) {
+    return std::none_of(message.facts.begin(), message.facts.end(), [&](const core::Fact& fact) {
+        return fact.key == "phase" && fact.value != phase.label;
+    });
+}
+
 void nameSlices(const Source& source, const StackGeometry& geometry, CtVolume& result) {
     const auto uid = [&](std::size_t sorted) { return source.slices[geometry.order[sorted]].sopInstanceUid; };
     for (std::size_t k = 0; k < static_cast<std::size_t>(geometry.size.z()); ++k)
@@ -258,55 +265,6 @@ void nameSlices(const Source& source, const StackGeometry& geometry, CtVolume& r
 }
 
 } // namespace
-
-Result<const SeriesEntry*> chooseCtSeries(const SeriesIndex& index,
-                                          const std::optional<std::string>& seriesUid) {
-    const SeriesEntry* best = nullptr;
-    std::string refusal;
-    const auto most = [](const SeriesEntry& s) {
-        std::size_t images = 0;
-        for (const PhaseEntry& phase : s.phases)
-            images = std::max(images, phase.images.size());
-        return images;
-    };
-    for (const SeriesEntry& series : index.series) {
-        if (seriesUid && series.seriesUid != *seriesUid) continue;
-        if (series.measurable && (!best || most(series) > most(*best)))
-            best = &series;
-        else if (!series.measurable && refusal.empty() && (seriesUid || series.modality == "CT"))
-            refusal = series.messages.empty() ? "It is no CT series." : series.messages.front().text;
-    }
-    if (best) return best;
-    if (seriesUid)
-        return failure(ErrorCode::NotFound,
-                       refusal.empty() ? "The folder holds no series " + *seriesUid + "."
-                                       : "Series " + *seriesUid + " cannot be measured. " + refusal,
-                       {{"series", *seriesUid}});
-    return failure(ErrorCode::NothingUsable, "The folder holds no CT series that can be measured." +
-                                                 (refusal.empty() ? "" : " " + refusal));
-}
-
-Result<std::size_t> choosePhase(const SeriesEntry& series, std::optional<double> percent) {
-    constexpr double kBestPercent = 45.0; // the appendage is largest there, see the measuring part's sources
-    std::optional<std::size_t> nearest;
-    std::size_t most = 0;
-    const double wanted = percent.value_or(kBestPercent);
-    for (std::size_t i = 0; i < series.phases.size(); ++i) {
-        const PhaseEntry& phase = series.phases[i];
-        if (phase.images.size() > series.phases[most].images.size()) most = i;
-        if (phase.percent && (!nearest || std::abs(*phase.percent - wanted) <
-                                              std::abs(*series.phases[*nearest].percent - wanted)))
-            nearest = i;
-    }
-    if (nearest) return *nearest;
-    if (percent || series.phases.empty())
-        return failure(ErrorCode::NotFound,
-                       "Series " + series.seriesUid +
-                           " does not say at which percent of the heart cycle its images were taken, so no "
-                           "phase can be chosen by percent.",
-                       {{"series", series.seriesUid}});
-    return most;
-}
 
 Result<CtVolume> readCtPhase(const SeriesEntry& series, std::size_t phase, const core::WorkContext& work) {
     if (phase >= series.phases.size())
@@ -336,7 +294,8 @@ Result<CtVolume> readCtPhase(const SeriesEntry& series, std::size_t phase, const
     nameSlices(*source, *geometry, result);
     result.notices.insert(result.notices.begin(), geometry->notices.begin(), geometry->notices.end());
     for (const core::Notice& message : series.messages) // what the index found travels with the data
-        if (std::none_of(result.notices.begin(), result.notices.end(), [&](const core::Notice& n) {
+        if (concerns(message, entry) &&
+            std::none_of(result.notices.begin(), result.notices.end(), [&](const core::Notice& n) {
                 return n.code == message.code && n.text == message.text;
             }))
             result.notices.push_back(message);

@@ -1,9 +1,11 @@
-// From a CT series to volumes of Hounsfield units with proved geometry.
+// From a CT series to volumes of Hounsfield units with proved geometry. Neighbours: ct_choice.h says which
+// series and phase, ct_phases.h keeps the phases of a gated series at hand.
 #pragma once
 
 #include "core/parallel/progress.h"
 #include "core/result.h"
 #include "core/volume/volume.h"
+#include "dicomio/ct/ct_choice.h"
 #include "dicomio/index/series_index.h"
 
 #include <memory>
@@ -25,16 +27,6 @@ struct CtVolume {
     std::vector<std::string> sopInstanceUids; ///< slice k of the volume came from entry k
     std::vector<core::Notice> notices;
 };
-
-/// The series to measure when the person names none: the usable CT series with most slices (in one phase).
-/// @errors NothingUsable, or NotFound when `seriesUid` is given and absent or refused (message says why).
-core::Result<const SeriesEntry*> chooseCtSeries(const SeriesIndex& index,
-                                                const std::optional<std::string>& seriesUid);
-
-/// Index of the phase nearest to `percent` (45 when none is asked for) in `series.phases`; of a series
-/// without percentages, the first with most images.
-/// @errors NotFound when a percent is asked for and the series knows none.
-core::Result<std::size_t> choosePhase(const SeriesEntry& series, std::optional<double> percent);
 
 /// Loads one phase. Parallel over slices, cancellable, reports progress.
 /// @errors those of the geometry proof (SliceMissing, SliceDuplicate, SpacingUneven, SizesMixed,

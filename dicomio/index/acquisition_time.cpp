@@ -26,7 +26,8 @@ std::optional<int> digits(std::string_view s, std::size_t at, std::size_t count)
     return value;
 }
 
-std::optional<AcquisitionTime> day(std::optional<int> year, std::optional<int> month, std::optional<int> dayOfMonth) {
+std::optional<AcquisitionTime> day(std::optional<int> year, std::optional<int> month,
+                                   std::optional<int> dayOfMonth) {
     if (!year || !month || !dayOfMonth) return std::nullopt;
     const std::chrono::year_month_day date{std::chrono::year(*year),
                                            std::chrono::month(static_cast<unsigned>(*month)),
@@ -50,13 +51,16 @@ std::optional<double> timeOfDay(std::string_view text) {
     const auto point = s.find('.');
     const std::string whole = s.substr(0, point);
     if (whole.size() != 2 && whole.size() != 4 && whole.size() != 6) return std::nullopt;
-    const auto part = [&](std::size_t at) { return at < whole.size() ? digits(whole, at, 2) : std::optional(0); };
+    const auto part = [&](std::size_t at) {
+        return at < whole.size() ? digits(whole, at, 2) : std::optional(0);
+    };
     const auto hour = part(0), minute = part(2), second = part(4);
     if (!hour || !minute || !second || *hour > 23 || *minute > 59 || *second > 60) return std::nullopt;
     double fraction = 0.0;
     if (point != std::string::npos) {
         const std::string_view after = std::string_view(s).substr(point + 1);
-        const auto value = after.size() <= 6 && !after.empty() ? digits(after, 0, after.size()) : std::nullopt;
+        const auto value =
+            after.size() <= 6 && !after.empty() ? digits(after, 0, after.size()) : std::nullopt;
         if (whole.size() != 6 || !value) return std::nullopt;
         fraction = *value / std::pow(10.0, static_cast<double>(after.size()));
     }
@@ -131,7 +135,8 @@ std::string iso(const AcquisitionTime& time) {
     // A leap second is the sixtieth of its minute.
     const long long second = micros / 1000000, hour = std::min(second / 3600, 23LL);
     const long long minute = std::min((second - hour * 3600) / 60, 59LL);
-    std::snprintf(text, sizeof text, "T%02lld:%02lld:%02lld", hour, minute, second - hour * 3600 - minute * 60);
+    std::snprintf(text, sizeof text, "T%02lld:%02lld:%02lld", hour, minute,
+                  second - hour * 3600 - minute * 60);
     out += text;
     if (const long long rest = micros % 1000000; rest != 0) {
         std::snprintf(text, sizeof text, ".%06lld", rest);
@@ -150,7 +155,8 @@ double secondsSince1970(const AcquisitionTime& t, bool utc) {
     const std::chrono::sys_days days{std::chrono::year_month_day{
         std::chrono::year(t.year), std::chrono::month(static_cast<unsigned>(t.month)),
         std::chrono::day(static_cast<unsigned>(t.day))}};
-    const double local = static_cast<double>(days.time_since_epoch().count()) * 86400.0 + t.secondOfDay.value_or(0.0);
+    const double local =
+        static_cast<double>(days.time_since_epoch().count()) * 86400.0 + t.secondOfDay.value_or(0.0);
     return utc ? local - 60.0 * t.offsetMinutes.value_or(0) : local;
 }
 

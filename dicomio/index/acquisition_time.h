@@ -22,15 +22,15 @@ struct AcquisitionTime {
 
 /// From the first of these that is there and can be read: AcquisitionDateTime; AcquisitionDate and -Time;
 /// ContentDate and -Time; SeriesDate and -Time; StudyDate and -Time. A date without its time is a day; a time
-/// without its date tells nothing. Of Enhanced objects FrameAcquisitionDateTime of the first frame comes second.
-/// TimezoneOffsetFromUTC, or the offset within the date time, is kept.
+/// without its date tells nothing. Of Enhanced objects FrameAcquisitionDateTime of the first frame comes
+/// second. TimezoneOffsetFromUTC, or the offset within the date time, is kept.
 std::optional<AcquisitionTime> acquisitionTime(const Dataset& dataset);
 
 /// ISO 8601: "2026-03-14T10:15:30.25+01:00", without what is not known: "2026-03-14T10:15:30", "2026-03-14".
 std::string iso(const AcquisitionTime& time);
 
-/// For an order in time: seconds since 1970, by UTC (offset must be known) or by the local clock. A day without a
-/// time counts from its beginning.
+/// For an order in time: seconds since 1970, by UTC (offset must be known) or by the local clock. A day
+/// without a time counts from its beginning.
 double secondsSince1970(const AcquisitionTime& time, bool utc);
 
 /// Calendar days by the local clock: negative when a's day is before b's.

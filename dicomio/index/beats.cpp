@@ -62,8 +62,9 @@ std::optional<core::Notice> mixedBeats(std::span<const SliceFacts> slices, const
     const auto delays = rangeOf(slices, [](const SliceFacts& s) { return s.beats.delayMs; });
     if (delays && delays->high - delays->low > kDelaySpreadMs)
         return core::Notice{"mixed-beats",
-                            "The slices of phase " + label + " were taken at different delays after the R wave, " +
-                                milliseconds(*delays) + "." + kMeaning,
+                            "The slices of phase " + label +
+                                " were taken at different delays after the R wave, " + milliseconds(*delays) +
+                                "." + kMeaning,
                             {}};
     return std::nullopt;
 }
@@ -110,8 +111,11 @@ std::optional<double> beatLength(std::span<const SliceFacts> slices) {
 std::vector<core::Notice> beatNotices(std::span<const SliceFacts> slices, const std::string& label) {
     std::vector<core::Notice> notices;
     if (std::none_of(slices.begin(), slices.end(), tellsTheHeart)) return notices;
-    for (const auto& find : {mixedBeats, acceptedBeats, acquisitions})
-        if (auto notice = find(slices, label)) notices.push_back(std::move(*notice));
+    for (const auto find : {mixedBeats, acceptedBeats, acquisitions})
+        if (auto notice = find(slices, label)) {
+            notice->facts.push_back({"phase", label});
+            notices.push_back(std::move(*notice));
+        }
     return notices;
 }
 

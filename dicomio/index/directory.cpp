@@ -11,7 +11,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// The name below the table's folder (PS3.10 8.5: up to eight components); nothing when it would lead elsewhere.
+/// The name below the table's folder (PS3.10 8.5: up to eight components); nothing when it would lead
+/// elsewhere.
 std::optional<fs::path> nameOf(const Dataset& record) {
     fs::path name;
     for (const std::string& component : record.texts(tags::ReferencedFileId)) {
@@ -31,8 +32,9 @@ std::string folded(const fs::path& path) {
 }
 
 bool isBelow(const std::string& file, const std::string& folder) {
-    return folder.empty() || folder == "." || (file.size() > folder.size() && file.compare(0, folder.size(), folder) == 0 &&
-                                               (folder.back() == '/' || file[folder.size()] == '/'));
+    return folder.empty() || folder == "." ||
+           (file.size() > folder.size() && file.compare(0, folder.size(), folder) == 0 &&
+            (folder.back() == '/' || file[folder.size()] == '/'));
 }
 
 /// Counts findings of one kind and keeps the first.
@@ -74,7 +76,8 @@ Comparison lookUp(const DirectoryListing& listing, const std::vector<FoundFile>&
     }
     const std::string here = folded(folder);
     for (const FoundFile& file : found)
-        if (const std::string name = folded(file.path); file.facts && isBelow(name, here) && !listed.count(name))
+        if (const std::string name = folded(file.path);
+            file.facts && isBelow(name, here) && !listed.count(name))
             result.unlisted.add(file.path.string());
     return result;
 }
@@ -91,7 +94,8 @@ DirectoryListing readDirectory(const ScannedFile& scanned) {
         if (type == "SERIES") series = record.text(tags::SeriesInstanceUid);
         if (record.texts(tags::ReferencedFileId).empty()) continue;
         if (auto name = nameOf(record))
-            listing.files.push_back({std::move(*name), record.text(tags::ReferencedSopInstanceUidInFile), series});
+            listing.files.push_back(
+                {std::move(*name), record.text(tags::ReferencedSopInstanceUidInFile), series});
         else
             ++listing.unusable;
     }
@@ -106,7 +110,8 @@ ComparedTable compare(const DirectoryListing& listing, const std::vector<FoundFi
     std::string why = seen.missing.words("file(s) that it names are not there") +
                       seen.wrong.words("file(s) hold another object than it says") +
                       seen.unlisted.words("DICOM file(s) of the folder are not in it");
-    if (listing.unusable > 0) why += " " + std::to_string(listing.unusable) + " of its names lead out of the folder.";
+    if (listing.unusable > 0)
+        why += " " + std::to_string(listing.unusable) + " of its names lead out of the folder.";
     if (listed == 0) why += " It names no file.";
     result.table.agrees = why.empty();
     if (!why.empty())

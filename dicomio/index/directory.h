@@ -1,6 +1,7 @@
-// Tables of contents (DICOMDIR, PS3.3 annex F). The headers of the files are read whatever a table says, since every
-// millimetre is proved from them; a table is compared with them. Where it agrees it proves that no file is missing,
-// also at the ends of a stack, which no gap would show; where it does not, it is ignored and that is said.
+// Tables of contents (DICOMDIR, PS3.3 annex F). The headers of the files are read whatever a table says,
+// since every millimetre is proved from them; a table is compared with them. Where it agrees it proves that
+// no file is missing, also at the ends of a stack, which no gap would show; where it does not, it is ignored
+// and that is said.
 #pragma once
 
 #include "core/result.h"
@@ -43,8 +44,9 @@ struct ComparedTable {
     std::vector<ListedFile> missing;
 };
 
-/// A table agrees when each file that it names is there and is the object that it says, and when it names every DICOM
-/// object in its folder and below. Names are compared without regard to case, which discs do not keep.
+/// A table agrees when each file that it names is there and is the object that it says, and when it names
+/// every DICOM object in its folder and below. Names are compared without regard to case, which discs do not
+/// keep.
 ComparedTable compare(const DirectoryListing& listing, const std::vector<FoundFile>& found);
 
 } // namespace gauge::dicomio

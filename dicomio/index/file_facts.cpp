@@ -44,12 +44,13 @@ constexpr KnownClass kClasses[] = {
 constexpr std::string_view kDoseReports[] = {"88.67", "88.68", "88.75", "88.76"};
 
 bool isDoseReport(std::string_view sopClassUid) {
-    return std::any_of(std::begin(kDoseReports), std::end(kDoseReports),
-                       [&](std::string_view end) { return sopClassUid == std::string(kStorageRoot) += end; });
+    if (sopClassUid.substr(0, kStorageRoot.size()) != kStorageRoot) return false;
+    const std::string_view end = sopClassUid.substr(kStorageRoot.size());
+    return std::find(std::begin(kDoseReports), std::end(kDoseReports), end) != std::end(kDoseReports);
 }
 
-/// A CT image that was made after the examination (ImageType, value 2) and has no place in the patient: a picture of a
-/// screen or of a dose table.
+/// A CT image that was made after the examination (ImageType, value 2) and has no place in the patient: a
+/// picture of a screen or of a dose table.
 bool isPictureOnly(const Dataset& dataset) {
     const auto type = dataset.texts(tags::ImageType);
     return type.size() > 1 && type[1] == "SECONDARY" && dataset.text(tags::ImagePositionPatient).empty();

@@ -18,7 +18,7 @@ struct FileFacts {
     std::string sopInstanceUid;
     std::string seriesUid;
     std::string studyUid;
-    std::string patientId;   ///< UTF-8
+    std::string patientId; ///< UTF-8
     std::string issuerOfPatientId;
     std::string patientName; ///< UTF-8
     std::string modality;

@@ -142,7 +142,8 @@ std::vector<PhaseGroup> byDimension(const std::vector<SliceFacts>& slices, std::
     auto groups = byValue(
         slices, [&](const SliceFacts& s) { return std::optional(rank.at(s.phase.dimension)); }, phases);
     for (PhaseGroup& group : groups)
-        if (group.label == "ungated") group.label = "time " + number(rank.at(group.slices.front().phase.dimension));
+        if (group.label == "ungated")
+            group.label = "time " + number(rank.at(group.slices.front().phase.dimension));
     return groups;
 }
 

@@ -20,16 +20,17 @@ struct PhaseGroup {
 };
 
 struct PhaseSplit {
-    std::vector<PhaseGroup> phases; ///< by stack, then in the order of percent, trigger time or temporal position
+    std::vector<PhaseGroup>
+        phases; ///< by stack, then in the order of percent, trigger time or temporal position
     std::vector<core::Notice> notices;
 };
 
-/// Stacks of Enhanced objects (StackID) are different volumes and are taken apart first. Then a series is split
-/// only when places repeat in it, by the first of these that makes every place unique within its phase:
-/// NominalPercentageOfCardiacPhase, trigger time (by its rank at each place, when it varies with the heart rate),
-/// temporal position, dimension indices that count moments, series description. A series that none of them splits
-/// stays whole, and the geometry proof will name its repeated slices. Precondition: at least one slice, none
-/// a localizer.
+/// Stacks of Enhanced objects (StackID) are different volumes and are taken apart first. Then a series is
+/// split only when places repeat in it, by the first of these that makes every place unique within its phase:
+/// NominalPercentageOfCardiacPhase, trigger time (by its rank at each place, when it varies with the heart
+/// rate), temporal position, dimension indices that count moments, series description. A series that none of
+/// them splits stays whole, and the geometry proof will name its repeated slices. Precondition: at least one
+/// slice, none a localizer.
 PhaseSplit splitPhases(std::vector<SliceFacts> slices);
 
 /// The one percentage that a description tells ("… 45 %"), if there is exactly one, between 0 and 100.

@@ -45,11 +45,15 @@ std::vector<SliceFacts> takeSlices(std::vector<FileFacts>& files, std::size_t& l
 }
 
 /// Proves one phase; what it finds goes to the series. Nothing when no volume can be made of it.
-std::optional<StackGeometry> provePhase(const PhaseGroup& group, PhaseEntry& entry, SeriesEntry& series, bool only) {
+std::optional<StackGeometry> provePhase(const PhaseGroup& group, PhaseEntry& entry, SeriesEntry& series,
+                                        bool only) {
     auto proved = proveStack(group.slices);
     if (!proved) {
         core::Notice notice = noticeOf(proved.error());
-        if (!only) notice.text = "Phase " + group.label + ": " + notice.text;
+        if (!only) {
+            notice.text = "Phase " + group.label + ": " + notice.text;
+            notice.facts.push_back({"phase", group.label});
+        }
         const bool single = group.slices.size() == 1;
         if (single && only)
             notice = {"single-image",
@@ -82,8 +86,8 @@ double apartMm(const StackGeometry& a, const StackGeometry& b) {
 
 std::string grid(const StackGeometry& g) {
     char text[128];
-    std::snprintf(text, sizeof text, "%d x %d x %d voxels of %.3f x %.3f x %.3f mm", g.size.x(), g.size.y(), g.size.z(),
-                  g.spacingMm.x(), g.spacingMm.y(), g.spacingMm.z());
+    std::snprintf(text, sizeof text, "%d x %d x %d voxels of %.3f x %.3f x %.3f mm", g.size.x(), g.size.y(),
+                  g.size.z(), g.spacingMm.x(), g.spacingMm.y(), g.spacingMm.z());
     return text;
 }
 
@@ -208,23 +212,27 @@ void buildOther(const std::vector<FileFacts>& files, SeriesEntry& series) {
 }
 
 const char* wayToCalibrate(const SeriesEntry& series) {
-    return series.kind == "ultrasound"
-               ? "It must be calibrated on a scale that is marked in the picture before anything is measured in it."
-               : "It must be calibrated, for example on a catheter of known diameter, before anything is measured in it.";
+    return series.kind == "ultrasound" ? "It must be calibrated on a scale that is marked in the picture "
+                                         "before anything is measured in it."
+                                       : "It must be calibrated, for example on a catheter of known "
+                                         "diameter, before anything is measured in it.";
 }
 
 void tellScale(SeriesEntry& series) {
-    const auto scaled = static_cast<std::size_t>(
-        std::count_if(series.pictures.begin(), series.pictures.end(), [](const PictureFacts& p) { return p.scale.has_value(); }));
+    const auto scaled =
+        static_cast<std::size_t>(std::count_if(series.pictures.begin(), series.pictures.end(),
+                                               [](const PictureFacts& p) { return p.scale.has_value(); }));
     if (scaled == series.pictures.size()) return;
     std::string text = series.pictures.size() == 1 ? "The picture has no scale in millimetres: "
-                                                   : std::to_string(series.pictures.size() - scaled) + " of " +
-                                                         std::to_string(series.pictures.size()) +
+                                                   : std::to_string(series.pictures.size() - scaled) +
+                                                         " of " + std::to_string(series.pictures.size()) +
                                                          " pictures have no scale in millimetres: ";
     const auto without = std::find_if(series.pictures.begin(), series.pictures.end(),
                                       [](const PictureFacts& p) { return !p.scale; });
     if (series.kind == "ultrasound")
-        text += "no region of lengths is described (" + describe(tags::SequenceOfUltrasoundRegions) + "). ";
+        text += (without->regions.empty() ? "no region is described ("
+                                          : "no region holds lengths that can be believed (") +
+                describe(tags::SequenceOfUltrasoundRegions) + "). ";
     else if (without->scaleText.empty())
         text += "neither " + describe(tags::ImagerPixelSpacing) + " with the distances of the arm nor " +
                 describe(tags::PixelSpacing) + " tells one. ";
@@ -233,10 +241,31 @@ void tellScale(SeriesEntry& series) {
     addMessage(series, {"no-length-scale", text + wayToCalibrate(series), {}}, false);
 }
 
+/// The moments of three-dimensional echo are the phases of its series.
+void listMoments(const FileFacts& file, const PictureFacts& picture, SeriesEntry& series) {
+    for (std::size_t i = 0; i < picture.moments.size(); ++i) {
+        const VolumeMoment& moment = picture.moments[i];
+        char label[48];
+        if (moment.offsetMs)
+            std::snprintf(label, sizeof label, "time %zu (%.0f ms)", i + 1, *moment.offsetMs);
+        else
+            std::snprintf(label, sizeof label, "time %zu", i + 1);
+        PhaseEntry phase{
+            std::nullopt, std::nullopt, picture.moments.size() > 1 ? label : "ungated", {}, {}, {}, 0};
+        for (const int frame : moment.frames)
+            phase.images.push_back({file.path, file.sopInstanceUid, frame});
+        series.phases.push_back(std::move(phase));
+    }
+    if (picture.volumeSpacingMm && !series.spacingMm) series.spacingMm = picture.volumeSpacingMm;
+}
+
 /// Ultrasound and X-ray: what each object's header tells.
 void buildPictures(std::vector<FileFacts>& files, SeriesEntry& series) {
     constexpr std::size_t kTold = 3; // the same deviation in many objects is told for the first ones
-    listImages(files, series);
+    const bool volumes = std::all_of(files.begin(), files.end(), [](const FileFacts& f) {
+        return f.picture && !f.picture->moments.empty();
+    });
+    if (!volumes) listImages(files, series);
     int image = 0;
     std::map<std::string, std::size_t> told;
     for (FileFacts& file : files) {
@@ -245,7 +274,11 @@ void buildPictures(std::vector<FileFacts>& files, SeriesEntry& series) {
         image += file.frames;
         for (const core::Notice& notice : file.picture->notices)
             if (++told[notice.code] <= kTold)
-                addMessage(series, {notice.code, file.path.string() + ": " + notice.text, notice.facts}, false);
+                addMessage(series, {notice.code, file.path.string() + ": " + notice.text, notice.facts},
+                           false);
+        if (volumes) listMoments(file, *file.picture, series);
+        if (file.picture->volumeError)
+            addMessage(series, noticeOf(*file.picture->volumeError), files.size() == 1);
         series.pictures.push_back(std::move(*file.picture));
     }
     tellScale(series);
@@ -261,18 +294,22 @@ void buildByKind(std::vector<FileFacts>& files, SeriesEntry& series) {
         return;
     }
     listImages(files, series);
-    const bool dose = std::all_of(files.begin(), files.end(), [](const FileFacts& f) { return f.doseReport; });
+    const bool dose =
+        std::all_of(files.begin(), files.end(), [](const FileFacts& f) { return f.doseReport; });
     if (dose) {
-        setAside(series, {"dose-report-set-aside", "It is a report of radiation dose, not for measuring; it was set aside.", {}});
+        setAside(series, {"dose-report-set-aside",
+                          "It is a report of radiation dose, not for measuring; it was set aside.",
+                          {}});
     } else if (series.kind == "report") {
         addMessage(series,
                    {"listed-only", "Reports are listed; reading their measurements is not offered yet.", {}},
                    false);
     } else if (series.kind == "secondary-capture") {
-        setAside(series, {"secondary-capture",
-                          "These are pictures made after the examination (secondary captures), without geometry or "
-                          "scale; they were set aside.",
-                          {}});
+        setAside(series,
+                 {"secondary-capture",
+                  "These are pictures made after the examination (secondary captures), without geometry or "
+                  "scale; they were set aside.",
+                  {}});
     } else {
         buildOther(files, series);
     }
@@ -297,8 +334,9 @@ void identify(const std::vector<FileFacts>& files, SeriesEntry& series) {
         if (file.patientName != series.patientName)
             addMessage(series,
                        {"patient-name-differs",
-                        "Images of the series carry one " + describe(tags::PatientId) + " but several names (\"" +
-                            series.patientName + "\", \"" + file.patientName + "\"): check that they are of one patient.",
+                        "Images of the series carry one " + describe(tags::PatientId) +
+                            " but several names (\"" + series.patientName + "\", \"" + file.patientName +
+                            "\"): check that they are of one patient.",
                         {}},
                        false);
     }

@@ -123,8 +123,8 @@ void tellTables(const std::vector<ComparedTable>& tables, SeriesIndex& index) {
                            {"listed-files-missing",
                             "The table of contents " + compared.table.file.string() + " names " +
                                 std::to_string(at->second.size()) +
-                                " file(s) of this series that are not there (" + at->second.front()->file.string() +
-                                "): the series may lack its ends.",
+                                " file(s) of this series that are not there (" +
+                                at->second.front()->file.string() + "): the series may lack its ends.",
                             {}},
                            false);
     }
@@ -152,7 +152,8 @@ void sortInTime(std::vector<SeriesEntry>& series) {
         return !s.acquired || (s.acquired->offsetMinutes && s.acquired->secondOfDay);
     });
     const auto key = [utc](const SeriesEntry& s) {
-        return std::tuple(patientKey(s), !s.acquired.has_value(), s.acquired ? secondsSince1970(*s.acquired, utc) : 0.0);
+        return std::tuple(patientKey(s), !s.acquired.has_value(),
+                          s.acquired ? secondsSince1970(*s.acquired, utc) : 0.0);
     };
     std::stable_sort(series.begin(), series.end(),
                      [&](const SeriesEntry& a, const SeriesEntry& b) { return key(a) < key(b); });

@@ -16,8 +16,8 @@
 
 namespace gauge::dicomio {
 
-/// Whether a series can be used: as it is, with a notice, or not at all (the messages say why). SetAside: nothing is
-/// wrong with it, but it is not for measuring (scouts, dose reports, pictures of screens).
+/// Whether a series can be used: as it is, with a notice, or not at all (the messages say why). SetAside:
+/// nothing is wrong with it, but it is not for measuring (scouts, dose reports, pictures of screens).
 enum class SeriesStatus { Ok, Notice, Refused, SetAside };
 
 /// One image file, or one frame of a multi-frame file, of a phase, in the order of its position along the
@@ -34,9 +34,9 @@ struct PhaseEntry {
     std::optional<double> triggerMs; ///< from the R wave
     std::string label;               ///< for people: "45 %", "320 ms", "ungated"
     std::vector<ImageReference> images;
-    std::optional<double> beatMs; ///< mean R-R interval of its images
-    std::string stack;            ///< StackID, of a series with several
-    std::size_t bytes = 0;        ///< of its voxels in memory
+    std::optional<double> beatMs = {}; ///< mean R-R interval of its images
+    std::string stack = {};            ///< StackID, of a series with several
+    std::size_t bytes = 0;             ///< of its voxels in memory
 };
 
 /// A stage is only ever proposed (stage_proposal.h).
@@ -66,7 +66,8 @@ struct SeriesEntry {
     bool measurable = false;
     std::optional<AcquisitionTime> acquired; ///< of its earliest image
     StageProposal stage;
-    std::vector<PictureFacts> pictures; ///< of ultrasound and X-ray: one an object, in the order of the images
+    std::vector<PictureFacts>
+        pictures; ///< of ultrasound and X-ray: one an object, in the order of the images
     SeriesStatus status = SeriesStatus::Ok;
     std::vector<core::Notice> messages;
 };
@@ -76,8 +77,8 @@ struct SkippedFile {
     std::string reason;
 };
 
-/// A table of contents (DICOMDIR) of the folder. Headers are read all the same, so it saves no reading; where it agrees
-/// with them, it proves that nothing is missing, which the files alone cannot.
+/// A table of contents (DICOMDIR) of the folder. Headers are read all the same, so it saves no reading; where
+/// it agrees with them, it proves that nothing is missing, which the files alone cannot.
 struct TableOfContents {
     std::filesystem::path file;
     std::size_t listed = 0; ///< files that it names
@@ -99,8 +100,8 @@ struct IndexOptions {
     bool verify = false; ///< also decode every image
 };
 
-/// Looks through `folder` and everything below it (a single file is a folder of one; a DICOMDIR stands for the folder
-/// in which it lies).
+/// Looks through `folder` and everything below it (a single file is a folder of one; a DICOMDIR stands for
+/// the folder in which it lies).
 /// @errors FileUnreadable when the folder cannot be read, NothingUsable when no series can be used (message
 /// says what was found instead), Cancelled.
 core::Result<SeriesIndex> indexFolder(const std::filesystem::path& folder, const IndexOptions& options = {},

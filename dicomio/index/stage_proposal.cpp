@@ -45,7 +45,8 @@ ProcedureDay procedureDay(const std::vector<SeriesEntry*>& ofPatient) {
                           std::inserter(both, both.end()));
     ProcedureDay result;
     for (const Days* days : {&echo, &fluoroscopy})
-        if (!days->empty() && (!result.first || *days->begin() < *result.first)) result.first = *days->begin();
+        if (!days->empty() && (!result.first || *days->begin() < *result.first))
+            result.first = *days->begin();
     const Days& candidates = fluoroscopy.empty() ? echo : fluoroscopy.size() > 1 ? both : fluoroscopy;
     if (candidates.size() == 1) result.day = *candidates.begin();
     return result;
@@ -56,13 +57,17 @@ StageProposal proposalFor(const SeriesEntry& series, const ProcedureDay& procedu
     if (!procedure.day) {
         if (isCt(series) && procedure.first && day < *procedure.first)
             return {core::Stage::BeforeProcedure, false,
-                    "taken on " + day + ", before the first day with echo or fluoroscopy (" + *procedure.first + ")"};
+                    "taken on " + day + ", before the first day with echo or fluoroscopy (" +
+                        *procedure.first + ")"};
         return {};
     }
     const std::string& on = *procedure.day;
     if (day < on)
-        return {core::Stage::BeforeProcedure, false, "taken on " + day + ", before the day of the procedure (" + on + ")"};
-    if (day > on) return {core::Stage::FollowUp, false, "taken on " + day + ", after the day of the procedure (" + on + ")"};
+        return {core::Stage::BeforeProcedure, false,
+                "taken on " + day + ", before the day of the procedure (" + on + ")"};
+    if (day > on)
+        return {core::Stage::FollowUp, false,
+                "taken on " + day + ", after the day of the procedure (" + on + ")"};
     if (isCt(series)) return {};
     return {std::nullopt, true,
             "taken on the day of the procedure (" + on + "); whether before or after a repair is not known"};

@@ -1,7 +1,6 @@
 #include "app/cli/index_report.h"
 
 #include <algorithm>
-#include <cmath>
 #include <cstdio>
 
 namespace gauge::app {
@@ -60,14 +59,6 @@ std::string regionsListing(const dicomio::PictureFacts& picture) {
     return text;
 }
 
-std::string armListing(const core::CArmAngles& angles) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%s %.0f %s %.0f", angles.primaryDeg < 0 ? "RAO" : "LAO",
-                  std::abs(angles.primaryDeg), angles.secondaryDeg < 0 ? "caudal" : "cranial",
-                  std::abs(angles.secondaryDeg));
-    return text;
-}
-
 /// One line an object of an ultrasound or X-ray series.
 std::string pictureListing(const dicomio::PictureFacts& picture) {
     std::string text = "    picture: " + timesListing(picture);
@@ -76,8 +67,8 @@ std::string pictureListing(const dicomio::PictureFacts& picture) {
         std::snprintf(angle, sizeof angle, "; probe at %g deg", *picture.angleDeg);
         text += angle;
     }
-    if (picture.positioner) text += "; C-arm " + armListing(*picture.positioner);
-    if (picture.positionerEnd) text += " to " + armListing(*picture.positionerEnd);
+    if (picture.positioner) text += "; C-arm " + core::words(*picture.positioner);
+    if (picture.positionerEnd) text += " to " + core::words(*picture.positionerEnd);
     return text + "; " + scaleListing(picture) + regionsListing(picture) + "\n";
 }
 

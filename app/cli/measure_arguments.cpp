@@ -10,14 +10,16 @@ using core::ErrorCode;
 using core::failure;
 using core::Result;
 
-std::string quoted(const QString& text) { return "\"" + text.toStdString() + "\""; }
+std::string quoted(const QString& text) {
+    return "\"" + text.toStdString() + "\"";
+}
 
 Result<double> number(const char* option, const QString& text) {
     bool ok = false;
     const double value = text.trimmed().toDouble(&ok); // "." decimals whatever the locale
     if (!ok || !std::isfinite(value))
-        return failure(ErrorCode::InvalidArgument, std::string(option) + " needs a number; " + quoted(text) +
-                                                       " is none.");
+        return failure(ErrorCode::InvalidArgument,
+                       std::string(option) + " needs a number; " + quoted(text) + " is none.");
     return value;
 }
 
@@ -25,8 +27,8 @@ Result<Eigen::Vector3d> triple(const char* option, const QString& text) {
     const QStringList parts = text.split(',');
     Eigen::Vector3d value;
     if (parts.size() != 3)
-        return failure(ErrorCode::InvalidArgument, std::string(option) + " needs three numbers X,Y,Z; " +
-                                                       quoted(text) + " was given.");
+        return failure(ErrorCode::InvalidArgument,
+                       std::string(option) + " needs three numbers X,Y,Z; " + quoted(text) + " was given.");
     for (int i = 0; i < 3; ++i) {
         const auto part = number(option, parts[i]);
         if (!part) return tl::make_unexpected(part.error());
@@ -41,8 +43,8 @@ Result<std::vector<double>> depths(const char* option, const QString& text) {
         const auto value = number(option, part);
         if (!value) return tl::make_unexpected(value.error());
         if (*value <= 0.0)
-            return failure(ErrorCode::InvalidArgument, std::string(option) + " needs depths above 0 mm; " +
-                                                           quoted(part) + " was given.");
+            return failure(ErrorCode::InvalidArgument,
+                           std::string(option) + " needs depths above 0 mm; " + quoted(part) + " was given.");
         values.push_back(*value);
     }
     return values;
@@ -56,12 +58,13 @@ struct Options {
     QCommandLineOption ostiumPoint{"ostium-point", {}, "X,Y,Z"}, ostiumNormal{"ostium-normal", {}, "X,Y,Z"};
     QCommandLineOption aorta{"aorta", {}, "X,Y,Z"};
     QCommandLineOption landing{"landing", {}, "MM[,MM...]"}, plug{"landing-plug", {}, "MM"};
-    QCommandLineOption series{"series", {}, "UID"}, phase{"phase", {}, "PERCENT"};
+    QCommandLineOption series{"series", {}, "UID"}, patient{"patient", {}, "ID"};
+    QCommandLineOption phase{"phase", {}, "PERCENT"}, phaseMs{"phase-ms", {}, "MS"};
     QCommandLineOption json{"json", {}, "FILE"}, pictures{"pictures", {}, "FOLDER"};
 };
 
-Result<std::optional<core::PatientPoint>> point(const QCommandLineParser& parser, const QCommandLineOption& option,
-                                                const char* name) {
+Result<std::optional<core::PatientPoint>> point(const QCommandLineParser& parser,
+                                                const QCommandLineOption& option, const char* name) {
     if (!parser.isSet(option)) return std::optional<core::PatientPoint>();
     const auto value = triple(name, parser.value(option));
     if (!value) return tl::make_unexpected(value.error());
@@ -78,7 +81,8 @@ Result<void> readMarks(const QCommandLineParser& parser, const Options& o, core:
     marks.atrium = {*atrium};
     marks.tip = {*tip};
     if (parser.isSet(o.circumflex) != parser.isSet(o.ridge))
-        return failure(ErrorCode::InvalidArgument, "--circumflex and --ridge are needed together; one was given.");
+        return failure(ErrorCode::InvalidArgument,
+                       "--circumflex and --ridge are needed together; one was given.");
     if (parser.isSet(o.ostiumPoint) != parser.isSet(o.ostiumNormal))
         return failure(ErrorCode::InvalidArgument,
                        "--ostium-point and --ostium-normal are needed together; one was given.");
@@ -120,12 +124,36 @@ Result<void> readLanding(const QCommandLineParser& parser, const Options& o, Mea
     return {};
 }
 
+Result<void> readPhase(const QCommandLineParser& parser, const Options& o, MeasureArguments& a) {
+    if (parser.isSet(o.phase) && parser.isSet(o.phaseMs))
+        return failure(ErrorCode::InvalidArgument,
+                       "--phase and --phase-ms exclude each other; both were given.");
+    if (parser.isSet(o.phase)) {
+        const auto percent = number("--phase", parser.value(o.phase));
+        if (!percent) return tl::make_unexpected(percent.error());
+        if (*percent < 0.0 || *percent > 100.0)
+            return failure(ErrorCode::InvalidArgument, "--phase needs a percentage from 0 to 100.");
+        a.phasePercent = *percent;
+    }
+    if (parser.isSet(o.phaseMs)) {
+        const auto ms = number("--phase-ms", parser.value(o.phaseMs));
+        if (!ms) return tl::make_unexpected(ms.error());
+        if (*ms < 0.0)
+            return failure(ErrorCode::InvalidArgument,
+                           "--phase-ms needs milliseconds after the R wave, 0 or more.");
+        a.phaseMs = *ms;
+    }
+    return {};
+}
+
 } // namespace
 
 const char* measureUsage() {
-    return "Usage: ostium-gauge measure FOLDER --atrium X,Y,Z --tip X,Y,Z [--circumflex X,Y,Z --ridge X,Y,Z]\n"
+    return "Usage: ostium-gauge measure FOLDER --atrium X,Y,Z --tip X,Y,Z [--circumflex X,Y,Z --ridge "
+           "X,Y,Z]\n"
            "         [--ostium-point X,Y,Z --ostium-normal X,Y,Z] [--aorta X,Y,Z] [--landing MM[,MM...]]\n"
-           "         [--landing-plug MM] [--series UID] [--phase PERCENT] [--json FILE] [--pictures FOLDER]";
+           "         [--landing-plug MM] [--series UID] [--patient ID] [--phase PERCENT | --phase-ms MS]\n"
+           "         [--json FILE] [--pictures FOLDER]";
 }
 
 Result<MeasureArguments> parseMeasureArguments(const QStringList& arguments) {
@@ -133,9 +161,10 @@ Result<MeasureArguments> parseMeasureArguments(const QStringList& arguments) {
     QCommandLineParser parser;
     parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
     parser.addOptions({o.help, o.atrium, o.tip, o.circumflex, o.ridge, o.ostiumPoint, o.ostiumNormal, o.aorta,
-                       o.landing, o.plug, o.series, o.phase, o.json, o.pictures});
+                       o.landing, o.plug, o.series, o.patient, o.phase, o.phaseMs, o.json, o.pictures});
     MeasureArguments a;
-    if (!parser.parse(QStringList{"measure"} + arguments)) // the parser takes the first for the program's name
+    if (!parser.parse(QStringList{"measure"} +
+                      arguments)) // the parser takes the first for the program's name
         return failure(ErrorCode::InvalidArgument, parser.errorText().toStdString());
     a.help = parser.isSet(o.help);
     if (a.help) return a;
@@ -147,13 +176,8 @@ Result<MeasureArguments> parseMeasureArguments(const QStringList& arguments) {
     if (auto r = readMarks(parser, o, a.marks); !r) return tl::make_unexpected(r.error());
     if (auto r = readLanding(parser, o, a); !r) return tl::make_unexpected(r.error());
     if (parser.isSet(o.series)) a.seriesUid = parser.value(o.series).toStdString();
-    if (parser.isSet(o.phase)) {
-        const auto percent = number("--phase", parser.value(o.phase));
-        if (!percent) return tl::make_unexpected(percent.error());
-        if (*percent < 0.0 || *percent > 100.0)
-            return failure(ErrorCode::InvalidArgument, "--phase needs a percentage from 0 to 100.");
-        a.phasePercent = *percent;
-    }
+    if (parser.isSet(o.patient)) a.patientId = parser.value(o.patient).toStdString();
+    if (auto r = readPhase(parser, o, a); !r) return tl::make_unexpected(r.error());
     for (const auto& [option, name] : {std::pair{&o.json, "--json"}, {&o.pictures, "--pictures"}})
         if (parser.isSet(*option) && parser.value(*option).isEmpty())
             return failure(ErrorCode::InvalidArgument, std::string(name) + " needs a name.");

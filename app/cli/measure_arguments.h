@@ -18,7 +18,9 @@ struct MeasureArguments {
     core::AppendageOptions options;
     bool landingGiven = false; ///< otherwise the default depth was taken
     std::optional<std::string> seriesUid;
+    std::optional<std::string> patientId;
     std::optional<double> phasePercent;
+    std::optional<double> phaseMs; ///< after the R wave; never together with a percentage
     QString jsonFile;
     QString pictureFolder;
 };

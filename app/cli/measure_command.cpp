@@ -25,8 +25,11 @@ with its standard uncertainty. Points are patient coordinates, LPS, mm.
   --aorta X,Y,Z           ascending aorta, for the enhancement ratio
   --landing MM[,MM...]    landing planes perpendicular to the axis, MM beyond the ostium (10 when none is named)
   --landing-plug MM       oblique plane through the circumflex point and the wall MM beyond the ridge tip
-  --series UID            series to measure (otherwise the one with most slices)
-  --phase PERCENT         phase of the R-R interval (otherwise the one nearest to 45)
+  --series UID            series to measure (otherwise the one with most slices; needed when the folder holds CT of
+                          several patients, or in several frames of reference)
+  --patient ID            patient to measure, by PatientID
+  --phase PERCENT         phase nearest to this percentage of the R-R interval (otherwise to 45)
+  --phase-ms MS           phase nearest to this time after the R wave
   --json FILE             write the result as JSON (format ostium-gauge/measure/1)
   --pictures FOLDER       write sections as PNG; of a measurement that fails, the sections through its points
   --help                  show this help
@@ -40,22 +43,34 @@ ExitCode say(std::ostream& err, const core::Error& error) {
     return exitCodeFor(error.code);
 }
 
+/// How to choose on the command line where the person must.
+core::Error withTheOptions(core::Error error) {
+    if (error.code == core::ErrorCode::InvalidArgument)
+        error.message +=
+            " Name it with --series UID, and with --patient ID where patients share a series UID.";
+    return error;
+}
+
 core::Result<dicomio::CtVolume> readVolume(const MeasureArguments& a) {
     const auto index = dicomio::indexFolder(QFile::encodeName(a.folder).toStdString());
     if (!index) return tl::make_unexpected(index.error());
-    const auto series = dicomio::chooseCtSeries(*index, a.seriesUid);
-    if (!series) return tl::make_unexpected(series.error());
-    const auto phase = dicomio::choosePhase(**series, a.phasePercent);
+    const auto series = dicomio::chooseCtSeries(*index, a.seriesUid, a.patientId);
+    if (!series) return tl::make_unexpected(withTheOptions(series.error()));
+    const auto phase = dicomio::choosePhase(**series, dicomio::PhaseWish{a.phasePercent, a.phaseMs});
     if (!phase) return tl::make_unexpected(phase.error());
-    return dicomio::readCtPhase(**series, *phase);
+    auto ct = dicomio::readCtPhase(**series, phase->phase);
+    if (ct && !phase->words.empty())
+        ct->notices.insert(ct->notices.begin(), {"phase-taken", phase->words, {}});
+    return ct;
 }
 
 bool writeJson(const QString& path, const std::string& content, std::ostream& err) {
     QSaveFile file(path);
     const auto size = static_cast<qint64>(content.size());
-    if (file.open(QIODevice::WriteOnly) && file.write(content.data(), size) == size && file.commit()) return true;
-    err << "ostium-gauge measure: cannot write " << path.toStdString() << ": " << file.errorString().toStdString()
-        << '\n';
+    if (file.open(QIODevice::WriteOnly) && file.write(content.data(), size) == size && file.commit())
+        return true;
+    err << "ostium-gauge measure: cannot write " << path.toStdString() << ": "
+        << file.errorString().toStdString() << '\n';
     return false;
 }
 

@@ -1,5 +1,6 @@
 #include "dicomio/index/picture_facts.h"
 
+#include "dicomio/angiography/xray_facts.h"
 #include "dicomio/ultrasound/us_facts.h"
 #include "dicomio/ultrasound/us_volume.h"
 
@@ -53,14 +54,31 @@ void takeVolume(const ScannedFile& scanned, PictureFacts& facts) {
     facts.notices = volume->notices();
 }
 
+void takeXray(const ScannedFile& scanned, PictureFacts& facts) {
+    const PixelFormat& format = *scanned.format;
+    XrayFacts told = xrayFacts(scanned.dataset, format.columns, format.rows, format.frames);
+    facts.frameTimesMs = std::move(told.times.startMs);
+    facts.scaleText = std::move(told.scaleText);
+    facts.notices = std::move(told.notices);
+    std::erase_if(facts.notices, [](const core::Notice& n) { return n.code == "no-length-scale"; });
+    if (told.frames.empty()) return;
+    const XrayFrame& first = told.frames.front();
+    if (first.scale)
+        facts.scale = ListedScale{std::string(words(told.scaleSource)), first.scale->planar.mmPerPixel,
+                                  first.scale->planar.relativeUncertainty};
+    facts.positioner = first.angles;
+    if (told.moving) facts.positionerEnd = told.frames.back().angles;
+}
+
 } // namespace
 
 PictureFacts pictureFacts(const ScannedFile& scanned, const std::string& kind) {
     PictureFacts facts;
     facts.sopInstanceUid = scanned.dataset.text(tags::SopInstanceUid);
     facts.frames = scanned.format->frames;
-    if (kind != "ultrasound") return facts;
-    if (isUltrasoundVolume(scanned.sopClassUid()))
+    if (kind == "x-ray")
+        takeXray(scanned, facts);
+    else if (isUltrasoundVolume(scanned.sopClassUid()))
         takeVolume(scanned, facts);
     else
         takeFlat(scanned, facts);

@@ -225,8 +225,14 @@ TEST_F(RealData, UltrasoundXrayAndReportsAreListedAndDecode) {
     }
     for (const SeriesEntry& series : verified("xray").series)
         EXPECT_THAT(codesOf(series), HasSubstr("no-length-scale"));
-    for (const SeriesEntry& series : verified("ultrasound").series)
-        EXPECT_THAT(codesOf(series), testing::Not(HasSubstr("no-length-scale")));
+    int without = 0;
+    for (const SeriesEntry& series : verified("ultrasound").series) {
+        // One picture was made smaller after it was calibrated: its regions reach outside, its scale cannot be true.
+        const bool refused = codesOf(series).find("region-scale-refused") != std::string::npos;
+        EXPECT_EQ(codesOf(series).find("no-length-scale") != std::string::npos, refused);
+        without += refused;
+    }
+    EXPECT_EQ(without, 1);
 }
 
 TEST_F(RealData, BrokenFilesAreRefusedInWords) {

@@ -144,4 +144,12 @@ Result<EchoSection> ctAsEchoWouldRead(const Section& ct, const ProbePose& pose, 
     return measureEchoSection(readings, options);
 }
 
+Estimate planePart(const Estimate& contour, const Estimate& asEchoWouldRead) {
+    Estimate e;
+    e.value = contour.value - asEchoWouldRead.value;
+    e.components.plane = std::hypot(contour.components.plane, asEchoWouldRead.standardUncertainty());
+    e.method = "CT contour against the CT as echo would read it";
+    return e;
+}
+
 } // namespace gauge::core

@@ -34,4 +34,9 @@ Result<Estimate> ctWidthAlongLine(const Volume& volume, double halfHu, const Pro
 /// @errors those of ctWidthInView and measureEchoSection.
 Result<EchoSection> ctAsEchoWouldRead(const Section& ct, const ProbePose& pose, std::span<const double> probeAnglesDeg);
 
+/// The part of CT - echo that cutting CT as the echo did explains, for one metric: contour - as echo would read it. The
+/// uncertainty is the spread over the probe's pose and over the CT plane's placement; the edge, common to both, is left
+/// out. Goes into splitDifference (core/pressure/difference_split.h) as `plane`.
+Estimate planePart(const Estimate& contour, const Estimate& asEchoWouldRead);
+
 } // namespace gauge::core

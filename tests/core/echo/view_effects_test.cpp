@@ -1,6 +1,5 @@
 #include "core/echo/view_effects.h"
 
-#include "core/echo/difference_split.h"
 #include "core/echo/drawn_contour.h"
 #include "core/echo/echo_study.h"
 #include "core/measure/section_measure.h"
@@ -15,8 +14,6 @@ using testing::HasSubstr;
 namespace {
 
 const std::vector<double> kFour{0, 45, 90, 135};
-
-Estimate estimate(double value, double u) { return {value, {.observer = u}, "test"}; }
 
 } // namespace
 
@@ -69,54 +66,6 @@ TEST(OffCentre, MakesAnEllipseSmaller) {
     EXPECT_LT(beside->areaDerivedMm, -0.2); // widths 20, 19.5, 19.1, 19.5 mm
     EXPECT_GT(beside->areaDerivedMm, -0.6);
     EXPECT_THAT(offCentreEffect(20, 20, 0, {11, 0}, kFour).error().message, HasSubstr("passes outside the section"));
-}
-
-TEST(SplitDifference, AddsUpAndLeavesTheRest) {
-    DifferenceKnowledge k;
-    k.ct = estimate(24.6, 0.3);
-    k.echo = estimate(20.6, 0.4);
-    k.plane = estimate(1.1, 0.4);
-    k.pressure = estimate(1.9, 0.9);
-    k.modality = estimate(0.5, 1.5);
-    const auto split = splitDifference(k);
-    ASSERT_TRUE(split);
-    EXPECT_NEAR(split->differenceMm, 4.0, 1e-12);
-    EXPECT_NEAR(split->standardUncertaintyMm, 0.5, 1e-12);
-    double sum = 0.0;
-    for (const auto& s : split->shares)
-        sum += s.mm;
-    EXPECT_NEAR(sum, 4.0, 1e-12);
-    EXPECT_NEAR(split->share(DifferencePart::Remainder).mm, 0.5, 1e-12);
-    EXPECT_NEAR(split->share(DifferencePart::Remainder).standardUncertaintyMm, std::sqrt(0.25 + 0.16 + 0.81 + 2.25), 1e-12);
-    EXPECT_FALSE(split->share(DifferencePart::Phase).known);
-    EXPECT_TRUE(hasNotice(split->notices, "difference-part-unknown"));
-    EXPECT_FALSE(hasNotice(split->notices, "difference-unexplained"));
-    k.echo.value = 12;
-    EXPECT_TRUE(hasNotice(splitDifference(k)->notices, "difference-unexplained"));
-    k.echo.value = NAN;
-    EXPECT_EQ(splitDifference(k).error().code, ErrorCode::NonFinite);
-}
-
-TEST(SplitDifference, RemainderIsCalibrated) {
-    // Readings drawn from the sum of the parts: the remainder over its uncertainty has mean 0 and variance 1.
-    std::mt19937_64 random(2);
-    std::normal_distribution<double> normal;
-    const int n = 20000;
-    double mean = 0.0, squares = 0.0;
-    for (int i = 0; i < n; ++i) {
-        const double plane = 1.0, pressure = 2.0, modality = 0.5;
-        DifferenceKnowledge k;
-        k.echo = estimate(20 + 0.4 * normal(random), 0.4);
-        k.ct = estimate(20 + plane + pressure + modality + 0.2 * normal(random), 0.2);
-        k.plane = estimate(plane + 0.5 * normal(random), 0.5);
-        k.pressure = estimate(pressure + 0.9 * normal(random), 0.9);
-        k.modality = estimate(modality + 1.5 * normal(random), 1.5);
-        const auto rest = splitDifference(k)->share(DifferencePart::Remainder);
-        mean += rest.mm / rest.standardUncertaintyMm / n;
-        squares += std::pow(rest.mm / rest.standardUncertaintyMm, 2) / n;
-    }
-    EXPECT_NEAR(mean, 0.0, 0.03);
-    EXPECT_NEAR(squares, 1.0, 0.05);
 }
 
 TEST(DrawnContour, MeasuresADozenClicks) {

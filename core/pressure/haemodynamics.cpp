@@ -72,7 +72,7 @@ std::vector<Notice> changes(const HaemodynamicState& before, const HaemodynamicS
         if (change >= kNotableMmHg) say("Left atrial mean pressure rose" + numbers);
         if (change <= -kNotableMmHg) say("Left atrial mean pressure fell" + numbers);
         if (before.stage == Stage::BeforeRepair && after.stage == Stage::AfterRepair && change >= 0.0)
-            say("Left atrial mean pressure did not fall with the repair:" + numbers.substr(5) +
+            say("Left atrial mean pressure did not fall with the repair:" + numbers +
                 " In a large registry it fell in 59 % only.");
     }
     if (before.rhythm && after.rhythm && before.rhythm != after.rhythm)

@@ -12,10 +12,13 @@ namespace gauge::core {
 
 namespace {
 
-// Fewer points than this in play: integrate again with more.
-constexpr double kFewPoints = 4000.0;
+// A smaller share of the points in play: integrate again with more.
+constexpr double kShareInPlay = 0.25;
 constexpr int kMostRaise = 16;
 constexpr int kMostPoints = 1 << 18;
+// Pressures are drawn this much wider than known and weighted back: low pressures, where the logarithm is steep, make the
+// tails, and get three times as many points.
+constexpr double kPressureSpread = 1.4;
 // A bias given as known exactly still needs a finite precision.
 constexpr double kLeastBiasSdMm = 1e-4;
 // Points that judge whether the readings contradict each other.
@@ -97,11 +100,11 @@ public:
         m_logWeights.clear();
         m_content.nodes.clear();
         m_content.nodes.reserve(points);
-        m_surprise = 0.0;
+        m_surprise = m_priorSum = 0.0;
         PointSet set(m_axes.count, 1);
         for (int i = 0; i < points; ++i)
             addNode(set.next());
-        m_content.contradictionChance = m_surprise / std::min<double>(points, kContradictionPoints);
+        m_content.contradictionChance = std::min(1.0, m_surprise / m_priorSum);
         normalise();
     }
 
@@ -113,11 +116,13 @@ private:
 
     void addNode(std::span<const double> u) {
         PosteriorNode& node = m_content.nodes.emplace_back();
+        m_logPrior = 0.0;
         if (m_axes.share >= 0) node.share = u[m_axes.share];
         const auto& states = m_content.readings.states;
         node.meanPressures.reserve(states.size());
         for (std::size_t s = 0; s < states.size(); ++s) {
-            const double z = normalQuantile(u[m_axes.states + static_cast<int>(s)]);
+            const double z = kPressureSpread * normalQuantile(u[m_axes.states + static_cast<int>(s)]);
+            m_logPrior += 0.5 * z * z * (1.0 / (kPressureSpread * kPressureSpread) - 1.0);
             node.meanPressures.push_back(states[s].meanMmHg + states[s].sdMmHg * z);
             const int phase = m_axes.phases[s];
             node.endSystole.push_back(phase >= 0 && u[phase] < 0.5);
@@ -172,14 +177,16 @@ private:
         const double misfit =
             std::max(0.0, m_constant - information.dot(without) - mean * mean * precision);
         m_logWeights.push_back(-0.5 * (linear.logDeterminant + std::log(precision) + misfit) +
-                               truncated_normal::logNormalCdf(mean / sd));
+                               truncated_normal::logNormalCdf(mean / sd) + m_logPrior);
         judge(misfit);
     }
 
     void judge(double misfit) {
         const auto free = m_content.readings.counted.size() - 1;
         if (m_logWeights.size() > kContradictionPoints) return;
-        m_surprise += free == 0 ? 1.0 : boost::math::gamma_q(0.5 * static_cast<double>(free), 0.5 * misfit);
+        const double prior = std::exp(m_logPrior);
+        m_priorSum += prior;
+        m_surprise += prior * (free == 0 ? 1.0 : boost::math::gamma_q(0.5 * static_cast<double>(free), 0.5 * misfit));
     }
 
     void normalise() {
@@ -206,7 +213,8 @@ private:
     Solved m_solvedInside;
     double m_constant = 0.0; ///< squares of readings and prior means, each by its precision
     std::vector<double> m_logWeights;
-    double m_surprise = 0.0;
+    double m_logPrior = 0.0; ///< of the present point's pressures, against the wider spread they are drawn from
+    double m_surprise = 0.0, m_priorSum = 0.0;
 };
 
 } // namespace
@@ -214,7 +222,7 @@ private:
 void integrate(Posterior::Content& content, int points) {
     Integrator integrator(content);
     integrator.run(points);
-    const double wanted = std::min(kFewPoints, points / 8.0);
+    const double wanted = points * kShareInPlay;
     for (int raise = 4; raise <= kMostRaise && points * raise <= kMostPoints && content.effectivePoints < wanted;
          raise *= 4)
         integrator.run(points * raise);

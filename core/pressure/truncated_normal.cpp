@@ -20,7 +20,7 @@ using InDouble = boost::math::policies::policy<boost::math::policies::promote_do
 
 Moments moments(double mean, double sd) {
     const double a = mean / sd;
-    if (a < kDeepTail) return {-sd / a, sd * sd / (a * a)};
+    if (a < kDeepTail) return {-sd / a * (1.0 - 2.0 / (a * a)), sd * sd / (a * a) * (1.0 - 6.0 / (a * a))};
     const double density = std::exp(-0.5 * a * a) / std::sqrt(2.0 * std::numbers::pi);
     const double hazard = density / normalCdf(a);
     return {mean + sd * hazard, sd * sd * (1.0 - hazard * a - hazard * hazard)};

@@ -14,7 +14,7 @@ namespace gauge::test {
 struct BruteForceOptions {
     double effectiveDraws = 160000.0; ///< drawn until 1 / sum of squared weights reaches this
     double quantileError = 0.005;     ///< and until its own standard error of every quantile is below this, in SDs
-    long mostDraws = 30'000'000;
+    long mostDraws = 80'000'000;
     unsigned seed = 1;
 };
 

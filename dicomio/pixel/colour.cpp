@@ -74,6 +74,7 @@ core::Result<ColourReader> ColourReader::open(const ScannedFile& scanned) {
                            "; colours are read up to 16 bits a sample.",
                        {{"tag", describe(tags::BitsAllocated)}});
     ColourReader reader(scanned, std::move(*frames), *photometric);
+    reader.m_notices = reader.m_frames.notices();
     if (*photometric == Photometric::Palette) {
         auto palette = readPalette(scanned.dataset, *scanned.format, reader.m_notices);
         if (!palette) return tl::make_unexpected(palette.error());

@@ -43,7 +43,7 @@ public:
 
     /// The frames behind the colours.
     const FrameReader& frames() const { return m_frames; }
-    /// Deviations of the palette that were worked around.
+    /// Deviations of palette or code stream that were worked around.
     const std::vector<core::Notice>& notices() const { return m_notices; }
 
 private:

@@ -65,8 +65,7 @@ void addDepthForAll(const Judged& j, std::vector<Notice>& warnings) {
 } // namespace
 
 void addChoice(const Judged& j, std::vector<Notice>& warnings) {
-    const DiameterAt d = j.answer.posterior.at(j.answer.question.decisionPressure.mmHg());
-    addNothingFits(j, d, warnings);
+    addNothingFits(j, j.widths.decision, warnings);
     addBetween(j, warnings);
     addDepthForAll(j, warnings);
 }

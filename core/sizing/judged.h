@@ -9,6 +9,7 @@ struct Judged {
     const SizingQuestion& question;
     const ChartAnswer& answer;
     LivingRange living;
+    WidthsAt widths;
     const std::vector<SizeFit>& fits;
     std::optional<std::size_t> leading;
 

@@ -129,13 +129,13 @@ void addDisagreement(const Judged& j, std::vector<Notice>& warnings) {
 
 void addExtrapolated(const Judged& j, std::vector<Notice>& warnings) {
     std::string where;
-    const auto add = [&](double mmHg, const std::string& what) {
-        if (j.answer.posterior.at(mmHg).extrapolated)
-            where += (where.empty() ? "" : ", ") + what + " " + pressureText(mmHg);
+    const auto add = [&](const DiameterAt& width, const std::string& what) {
+        if (width.extrapolated)
+            where += (where.empty() ? "" : ", ") + what + " " + pressureText(width.pressureMmHg);
     };
-    add(j.answer.question.decisionPressure.mmHg(), "decision pressure");
-    add(j.living.lowestMmHg, "lowest living pressure");
-    add(j.living.highestMmHg, "highest living pressure");
+    add(j.widths.decision, "decision pressure");
+    add(j.widths.lowest, "lowest living pressure");
+    add(j.widths.highest, "highest living pressure");
     if (where.empty()) return;
     const Priors& p = j.answer.question.priors;
     warnings.push_back({"extrapolated",

@@ -13,10 +13,11 @@ namespace {
 
 constexpr double kFirstMmHg = 6.0, kLastMmHg = 20.0, kStepMmHg = 2.0;
 constexpr int kAngles[] = {0, 45, 90, 135};
-constexpr double kOuter = 1e-5; // readings rarer than this on either side are not looked at
-constexpr int kScan = 12;       // readings tried on each side
-constexpr int kBisections = 12; // after which the reading is known to about 0.001 mm
-constexpr int kPoints = 512;    // of the model, for each reading tried
+constexpr double kOuter = 1e-5;   // readings rarer than this on either side are not looked at
+constexpr int kScan = 12;         // readings tried on each side
+constexpr int kBisections = 12;   // after which the reading is known to about 0.001 mm
+constexpr int kCardPoints = 1024; // of the model, for the lines: their quantiles are printed to 0.1 mm
+constexpr int kPoints = 512;      // of the model, for each reading tried
 
 ExpectedReading expected(const GaussianMixture& m, double ratio = 1.0) {
     return {ratio * m.quantile(0.5), {ratio * m.quantile(0.025), ratio * m.quantile(0.975)}};
@@ -60,15 +61,16 @@ void addShape(const LandingSection& section, Quantity quantity, const GaussianMi
         line.echoByAngle[deg] = expected(echo, chordMm(e, deg * std::numbers::pi / 180.0) / whole);
 }
 
-Result<CardLine> lineAt(const ChartAnswer& answer, const AppendageFacts& facts, double mmHg) {
+Result<CardLine> lineAt(const ChartAnswer& answer, const Posterior& posterior, const AppendageFacts& facts,
+                        double mmHg) {
     const bool views = answer.question.derivation == Derivation::LargestOfViews;
     const auto predict = [&](Modality modality, Derivation derivation) {
-        return answer.posterior.predictive(
+        return posterior.predictive(
             readingAt(modality, views ? Derivation::LargestOfViews : derivation, mmHg));
     };
     CardLine line;
     line.pressureMmHg = mmHg;
-    line.width = expected(answer.posterior.diameter(mmHg));
+    line.width = expected(posterior.diameter(mmHg));
     const auto echo2d = predict(Modality::Echo2d, Derivation::EllipseFromAngles);
     if (!echo2d) return tl::make_unexpected(echo2d.error());
     const auto echo3d = predict(Modality::Echo3d, Derivation::Contour);
@@ -208,8 +210,10 @@ Result<RoomCard> roomCard(const DeviceChart& chart, const ChartAnswer& answer,
                           std::size_t leading) {
     RoomCard card;
     card.quantity = answer.question.quantity;
+    const auto posterior = answerAgain(answer.question, readings, PosteriorOptions{kCardPoints});
+    if (!posterior) return tl::make_unexpected(posterior.error());
     for (double p = kFirstMmHg; p <= kLastMmHg; p += kStepMmHg) {
-        auto line = lineAt(answer, facts, p);
+        auto line = lineAt(answer, *posterior, facts, p);
         if (!line) return tl::make_unexpected(line.error());
         card.lines.push_back(std::move(*line));
     }

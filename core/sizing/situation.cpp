@@ -118,7 +118,7 @@ void addUndersized(const Judged& j, std::vector<Notice>& warnings) {
     if (!b || b->state->meanMmHg >= std::max(decision, j.living.highestMmHg)) return;
     const SizeFit& fit = j.fits[b->size];
     if (b->size >= *j.leading && fit.undersizeChance < kWarningChance) return;
-    const DiameterAt high = j.answer.posterior.at(j.living.highestMmHg);
+    const DiameterAt& high = j.widths.highest;
     warnings.push_back({"undersized-if-pressure-returns",
                         "Undersized if the pressure returns (cause: passing): " + readingWords(j, *b) +
                             sizeWords(j, *b) + widthWords(high) + ": size " + fit.name +
@@ -136,7 +136,7 @@ void addTooLarge(const Judged& j, std::vector<Notice>& warnings) {
     if (b->state->meanMmHg <= std::min(decision, j.living.lowestMmHg)) return;
     const SizeFit& fit = j.fits[b->size];
     if (b->size <= *j.leading && fit.overcompressionChance < kWarningChance) return;
-    const DiameterAt low = j.answer.posterior.at(j.living.lowestMmHg);
+    const DiameterAt& low = j.widths.lowest;
     warnings.push_back(
         {"too-large-after-lasting-fall",
          "Too large after a lasting fall (cause: lasting): " + readingWords(j, *b) + sizeWords(j, *b) +

@@ -67,26 +67,32 @@ Band livingDiametersMm(const ChartSize& size) {
             diameterAtCompression(size.nominalMm, size.compressionPercent.lo)};
 }
 
+WidthsAt widthsAt(const Posterior& posterior, const LivingRange& living) {
+    return {posterior.at(posterior.decisionPressureMmHg()), posterior.at(living.lowestMmHg),
+            posterior.at(living.highestMmHg)};
+}
+
 double fitChance(const ChartSize& size, const Posterior& posterior) {
     return posterior.probabilityWithin(posterior.decisionPressureMmHg(), size.acceptsMm.lo,
                                        size.acceptsMm.hi);
 }
 
 SizeFit fitOf(const ChartSize& size, const DeviceChart& chart, const Posterior& posterior,
-              const LivingRange& living, const AppendageFacts& facts, const DepthKnown& depth,
+              const WidthsAt& widths, const AppendageFacts& facts, const DepthKnown& depth,
               std::optional<double> ostiumLongestMm) {
     SizeFit fit;
     fit.name = size.name;
     fit.nominalMm = size.nominalMm;
-    const double medianMm = posterior.at(posterior.decisionPressureMmHg()).medianMm;
+    const double medianMm = widths.decision.medianMm;
+    const double lowest = widths.lowest.pressureMmHg, highest = widths.highest.pressureMmHg;
     fit.compressionPercent = compressionPercent(size.nominalMm, medianMm);
     fit.oversizingPercent = oversizingPercent(size.nominalMm, medianMm);
     fit.fitChance = fitChance(size, posterior);
     const Band inside = livingDiametersMm(size);
-    fit.lastingFit = posterior.probabilityBothWithin(living.lowestMmHg, inside.lo, inside.hi,
-                                                     living.highestMmHg, inside.lo, inside.hi);
-    fit.undersizeChance = posterior.probabilityWithin(living.highestMmHg, inside.hi, kInfinity);
-    fit.overcompressionChance = posterior.probabilityWithin(living.lowestMmHg, -kInfinity, inside.lo);
+    fit.lastingFit =
+        posterior.probabilityBothWithin(lowest, inside.lo, inside.hi, highest, inside.lo, inside.hi);
+    fit.undersizeChance = posterior.probabilityWithin(highest, inside.hi, kInfinity);
+    fit.overcompressionChance = posterior.probabilityWithin(lowest, -kInfinity, inside.lo);
     judgeDepth(size, chart, depth, fit);
     judgeDisc(size, chart, ostiumLongestMm, fit);
     judgeClearances(size, chart, facts, fit);

@@ -17,6 +17,12 @@ struct LivingRange {
     double highestMmHg = 20.0;
 };
 
+/// The appendage's width where it is looked at: read off the model once, since quantiles are what costs time.
+struct WidthsAt {
+    DiameterAt decision, lowest, highest;
+};
+WidthsAt widthsAt(const Posterior& posterior, const LivingRange& living);
+
 /// The depth of the appendage where it is known, and how.
 struct DepthKnown {
     std::optional<double> fromOstiumMm;
@@ -67,7 +73,7 @@ double fitChance(const ChartSize& size, const Posterior& posterior);
 /// fit is judged.
 /// @param ostiumLongestMm  longest diameter of the ostium, if known.
 SizeFit fitOf(const ChartSize& size, const DeviceChart& chart, const Posterior& posterior,
-              const LivingRange& living, const AppendageFacts& facts, const DepthKnown& depth,
+              const WidthsAt& widths, const AppendageFacts& facts, const DepthKnown& depth,
               std::optional<double> ostiumLongestMm);
 
 /// The size with the greatest fit chance; among equals the one with the greatest lasting fit; none where

@@ -14,32 +14,32 @@ std::string plain(double value) {
     return std::to_string(value);
 }
 
-void addUndersized(const SizeFit& fit, const ChartSize& size, const Posterior& posterior,
-                   const LivingRange& living, std::vector<Notice>& warnings) {
+void addUndersized(const SizeFit& fit, const ChartSize& size, const WidthsAt& widths,
+                   std::vector<Notice>& warnings) {
     if (fit.undersizeChance < kWarningChance) return;
-    const DiameterAt d = posterior.at(living.highestMmHg);
-    warnings.push_back(
-        {"undersized-at-highest-pressure",
-         "Undersized at " + pressureText(living.highestMmHg) +
-             ", as when the pressure returns: the appendage is then " + widthAt(d) + " wide, size " +
-             size.name + " compressed by " + percentText(compressionPercent(size.nominalMm, d.medianMm)) +
-             "; below its least of " + percentText(size.compressionPercent.lo) + " with a chance of " +
-             chanceText(fit.undersizeChance) + ".",
-         {{"chance", plain(fit.undersizeChance)}, {"pressure_mmHg", plain(living.highestMmHg)}}});
+    const DiameterAt& d = widths.highest;
+    warnings.push_back({"undersized-at-highest-pressure",
+                        "Undersized at " + pressureText(d.pressureMmHg) +
+                            ", as when the pressure returns: the appendage is then " + widthAt(d) +
+                            " wide, size " + size.name + " compressed by " +
+                            percentText(compressionPercent(size.nominalMm, d.medianMm)) +
+                            "; below its least of " + percentText(size.compressionPercent.lo) +
+                            " with a chance of " + chanceText(fit.undersizeChance) + ".",
+                        {{"chance", plain(fit.undersizeChance)}, {"pressure_mmHg", plain(d.pressureMmHg)}}});
 }
 
-void addOverCompressed(const SizeFit& fit, const ChartSize& size, const Posterior& posterior,
-                       const LivingRange& living, std::vector<Notice>& warnings) {
+void addOverCompressed(const SizeFit& fit, const ChartSize& size, const WidthsAt& widths,
+                       std::vector<Notice>& warnings) {
     if (fit.overcompressionChance < kWarningChance) return;
-    const DiameterAt d = posterior.at(living.lowestMmHg);
+    const DiameterAt& d = widths.lowest;
     warnings.push_back(
         {"over-compressed",
-         "Over-compressed at " + pressureText(living.lowestMmHg) +
+         "Over-compressed at " + pressureText(d.pressureMmHg) +
              ", as after a lasting fall: the appendage is then " + widthAt(d) + " wide, size " + size.name +
              " compressed by " + percentText(compressionPercent(size.nominalMm, d.medianMm)) +
              "; above its most of " + percentText(size.compressionPercent.hi) + " with a chance of " +
              chanceText(fit.overcompressionChance) + ". Oversizing is not harmless.",
-         {{"chance", plain(fit.overcompressionChance)}, {"pressure_mmHg", plain(living.lowestMmHg)}}});
+         {{"chance", plain(fit.overcompressionChance)}, {"pressure_mmHg", plain(d.pressureMmHg)}}});
 }
 
 void addDepth(const SizeFit& fit, const ChartSize& size, const DeviceChart& chart, const DepthKnown& depth,
@@ -125,11 +125,11 @@ void addFolded(const SizeFit& fit, const ChartSize& size, const AppendageFacts& 
 } // namespace
 
 std::vector<Notice> sizeWarnings(const SizeFit& fit, const ChartSize& size, const DeviceChart& chart,
-                                 const Posterior& posterior, const LivingRange& living,
-                                 const AppendageFacts& facts, const DepthKnown& depth) {
+                                 const WidthsAt& widths, const AppendageFacts& facts,
+                                 const DepthKnown& depth) {
     std::vector<Notice> warnings;
-    addUndersized(fit, size, posterior, living, warnings);
-    addOverCompressed(fit, size, posterior, living, warnings);
+    addUndersized(fit, size, widths, warnings);
+    addOverCompressed(fit, size, widths, warnings);
     addDepth(fit, size, chart, depth, warnings);
     addDisc(fit, size, chart, warnings);
     addClearances(fit, size, warnings);

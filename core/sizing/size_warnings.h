@@ -9,9 +9,9 @@ namespace gauge::core {
 /// A chance from which on a sentence is due.
 inline constexpr double kWarningChance = 0.1;
 
-/// @param posterior  the one that the fit was made with.
+/// @param widths  those that the fit was made with.
 std::vector<Notice> sizeWarnings(const SizeFit& fit, const ChartSize& size, const DeviceChart& chart,
-                                 const Posterior& posterior, const LivingRange& living,
-                                 const AppendageFacts& facts, const DepthKnown& depth);
+                                 const WidthsAt& widths, const AppendageFacts& facts,
+                                 const DepthKnown& depth);
 
 } // namespace gauge::core

@@ -107,12 +107,13 @@ void addLivingWidths(const SizingQuestion& q, const Posterior& posterior, double
     }
 }
 
-void addSizes(const SizingQuestion& q, const ChartAnswer& answer, double decisionMmHg, SizingAnswer& a) {
+void addSizes(const SizingQuestion& q, const ChartAnswer& answer, double decisionMmHg, const WidthsAt& widths,
+              SizingAnswer& a) {
     const DepthKnown depth = depthOf(q, decisionMmHg, a.living);
     const auto ostium = ostiumOf(q, decisionMmHg, a.living);
     for (const ChartSize& size : q.chart.sizes) {
-        SizeFit fit = fitOf(size, q.chart, answer.posterior, a.living, q.facts, depth, ostium);
-        fit.warnings = sizeWarnings(fit, size, q.chart, answer.posterior, a.living, q.facts, depth);
+        SizeFit fit = fitOf(size, q.chart, answer.posterior, widths, q.facts, depth, ostium);
+        fit.warnings = sizeWarnings(fit, size, q.chart, widths, q.facts, depth);
         a.sizes.push_back(std::move(fit));
     }
     a.leading = greatestFit(a.sizes);
@@ -162,15 +163,16 @@ Result<SizingAnswer> sizeImplant(const SizingQuestion& q) {
 
     SizingAnswer a;
     a.question = answer->question;
-    a.diameter = answer->posterior.at(*decision);
+    const WidthsAt widths = widthsAt(answer->posterior, *living);
+    a.diameter = widths.decision;
     a.slope = answer->posterior.slope();
     a.weights = answer->weights;
     a.states = answer->posterior.states();
     a.living = *living;
     addLivingWidths(q, answer->posterior, *decision, a);
-    addSizes(q, *answer, *decision, a);
+    addSizes(q, *answer, *decision, widths, a);
 
-    const Judged judged{q, *answer, *living, a.sizes, a.leading};
+    const Judged judged{q, *answer, *living, widths, a.sizes, a.leading};
     addStasis(q, a);
     addSituations(judged, a.warnings);
     addChoice(judged, a.warnings);

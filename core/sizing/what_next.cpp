@@ -1,5 +1,6 @@
 #include "core/sizing/what_next.h"
 
+#include "core/parallel/parallel_for.h"
 #include "core/sizing/wording.h"
 
 #include <algorithm>
@@ -214,14 +215,23 @@ Result<double> chanceOf(const PlannedAct& act, const DeviceChart& chart, const C
                         const WhatNextOptions& options) {
     const auto values = outcomes(act, answer, options.draws);
     if (!values) return tl::make_unexpected(values.error());
-    int changed = 0;
-    for (const double value : *values) {
-        if (act.observation && value <= 0.0) continue; // no width: the person would read again
-        const auto next =
-            answerAgain(answer.question, after(act, readings, value), PosteriorOptions{options.points});
-        if (!next) return tl::make_unexpected(next.error());
-        changed += leadingSize(chart, *next) != leading;
-    }
+    std::vector<char> changes(values->size(), 0);
+    std::vector<std::optional<Error>> errors(values->size());
+    parallelFor(values->size(), 4, [&](std::size_t begin, std::size_t end) {
+        for (std::size_t i = begin; i < end; ++i) {
+            const double value = (*values)[i];
+            if (act.observation && value <= 0.0) continue; // no width: the person would read again
+            const auto next =
+                answerAgain(answer.question, after(act, readings, value), PosteriorOptions{options.points});
+            if (next)
+                changes[i] = leadingSize(chart, *next) != leading;
+            else
+                errors[i] = next.error();
+        }
+    });
+    for (const auto& error : errors)
+        if (error) return tl::make_unexpected(*error);
+    const auto changed = std::count(changes.begin(), changes.end(), 1);
     return static_cast<double>(changed) / static_cast<double>(values->size());
 }
 

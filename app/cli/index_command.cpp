@@ -14,8 +14,9 @@ namespace {
 constexpr auto kUsage = "Usage: ostium-gauge index FOLDER [--verify] [--json FILE]";
 
 constexpr auto kHelp = R"(
-Lists every DICOM series in a folder and below it: its kind, phases, spacing and tilt as proved from the
-positions of the images, and whether it can be used.
+Lists every DICOM series in a folder and below it, patient by patient in the order of time: its kind, phases,
+spacing and tilt as proved from the positions of the images; of echo and fluoroscopy the scale, angles and frame
+times; to which stage it seems to belong; and whether it can be used. Only headers are read.
 
   --verify       decode every image as well
   --json FILE    write the list as JSON (format ostium-gauge/index/1)

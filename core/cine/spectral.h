@@ -46,7 +46,8 @@ Result<Estimate> heartRatePerMinute(const EchoRegion& region, const Eigen::Vecto
 
 /// What one traced envelope says. Velocities are magnitudes; `towardsProbe` keeps their side of the baseline.
 /// Gradients by the simplified Bernoulli equation, 4 v^2 with v in m/s and the result in mmHg. The mean
-/// gradient is the mean of 4 v^2 over the traced time, not 4 times the square of the mean.
+/// gradient is the mean of 4 v^2 over the traced time, not 4 times the square of the mean. Source:
+/// [Baumgartner2017].
 struct EnvelopeMeasures {
     Estimate peakCmPerS;
     Estimate meanCmPerS;

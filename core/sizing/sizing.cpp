@@ -119,15 +119,12 @@ void addSizes(const SizingQuestion& q, const ChartAnswer& answer, double decisio
     a.leading = greatestFit(a.sizes);
 }
 
+/// The sheath's stages alone tell nothing: without a repair, what comes before them counts as before it.
 bool repaired(const SizingQuestion& q) {
-    const auto after = [](const auto& item) { return item.stage >= Stage::AfterRepair; };
-    const bool mitral = q.cause == PressureChange::Lasting ||
-                        std::any_of(q.observations.begin(), q.observations.end(), [](const Observation& o) {
-                            return o.stage == Stage::BeforeRepair || o.stage == Stage::AfterRepair;
-                        });
-    return mitral && (q.cause == PressureChange::Lasting ||
-                      std::any_of(q.observations.begin(), q.observations.end(), after) ||
-                      std::any_of(q.facts.stasis.begin(), q.facts.stasis.end(), after));
+    const auto afterRepair = [](const auto& item) { return item.stage == Stage::AfterRepair; };
+    return q.cause == PressureChange::Lasting ||
+           std::any_of(q.observations.begin(), q.observations.end(), afterRepair) ||
+           std::any_of(q.facts.stasis.begin(), q.facts.stasis.end(), afterRepair);
 }
 
 void addStasis(const SizingQuestion& q, SizingAnswer& a) {

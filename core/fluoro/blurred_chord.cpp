@@ -17,7 +17,8 @@ int nodesFor(double radius, double blur) {
 } // namespace
 
 ChordValue blurredChord(double t, double radius, double blur, int nodes) {
-    // u = r sin(phi): the square root becomes a cosine and the integrand smooth, zero with its slope at both ends.
+    // u = r sin(phi): the square root becomes a cosine and the integrand smooth, zero with its slope at both
+    // ends.
     ChordValue sum;
     const double step = std::numbers::pi / nodes;
     const double norm = step / (blur * std::sqrt(2.0 * std::numbers::pi));
@@ -56,7 +57,8 @@ ChordValue BlurredChord::at(double t) const {
     const double g = 1.0 - f;
     const double cubic = g * g * ((1.0 + 2.0 * f) * a.value + f * m_step * a.perT) +
                          f * f * ((1.0 + 2.0 * g) * b.value - g * m_step * b.perT);
-    ChordValue out{cubic, between(a.perT, b.perT), between(a.perRadius, b.perRadius), between(a.perBlur, b.perBlur)};
+    ChordValue out{cubic, between(a.perT, b.perT), between(a.perRadius, b.perRadius),
+                   between(a.perBlur, b.perBlur)};
     if (t < 0.0) out.perT = -out.perT;
     return out;
 }

@@ -5,8 +5,8 @@
 
 namespace gauge::core {
 
-/// F(t) = integral over |u| < r of sqrt(1 - (u/r)^2) g(t - u) du, g Gaussian of standard deviation `blur`: the chord of
-/// a round bar of radius r in units of r, seen through the blur. F(0) tends to 1 for small blur.
+/// F(t) = integral over |u| < r of sqrt(1 - (u/r)^2) g(t - u) du, g Gaussian of standard deviation `blur`:
+/// the chord of a round bar of radius r in units of r, seen through the blur. F(0) tends to 1 for small blur.
 struct ChordValue {
     double value = 0.0;
     double perT = 0.0;
@@ -14,8 +14,8 @@ struct ChordValue {
     double perBlur = 0.0;
 };
 
-/// Values on a grid, interpolated (Hermite): made once for a radius and a blur, asked for thousands of pixels.
-/// Accuracy: 1e-4 of the peak for blur >= 0.3 pixels.
+/// Values on a grid, interpolated (Hermite): made once for a radius and a blur, asked for thousands of
+/// pixels. Accuracy: 1e-4 of the peak for blur >= 0.3 pixels.
 class BlurredChord {
 public:
     /// @param radius, blur  pixels, > 0. @param reach  largest |t| that will be asked, pixels.

@@ -25,7 +25,8 @@ std::string side(double deg, const char* positive, const char* negative) {
 
 Result<void> validate(const CArmAngles& angles) {
     if (!std::isfinite(angles.primaryDeg) || !std::isfinite(angles.secondaryDeg))
-        return failure(ErrorCode::NonFinite, "Cannot use the C-arm's angles: one of them is no finite number.");
+        return failure(ErrorCode::NonFinite,
+                       "Cannot use the C-arm's angles: one of them is no finite number.");
     if (std::abs(angles.primaryDeg) > 180.0 || std::abs(angles.secondaryDeg) > 90.0)
         return failure(ErrorCode::InvalidArgument,
                        "Cannot use the C-arm's angles: " + plain(angles.primaryDeg) + " and " +

@@ -56,8 +56,10 @@ struct Pixel {
 std::vector<Pixel> strip(const GreyFrame& frame, const Axis& axis, double low, double high) {
     const double reach = axis.halfLength + std::max(std::abs(low), std::abs(high)) + 1.0;
     const auto bound = [](double v, int size) { return std::clamp(static_cast<int>(v), 0, size - 1); };
-    const int x0 = bound(axis.middle.x() - reach, frame.columns), x1 = bound(axis.middle.x() + reach, frame.columns);
-    const int y0 = bound(axis.middle.y() - reach, frame.rows), y1 = bound(axis.middle.y() + reach, frame.rows);
+    const int x0 = bound(axis.middle.x() - reach, frame.columns),
+              x1 = bound(axis.middle.x() + reach, frame.columns);
+    const int y0 = bound(axis.middle.y() - reach, frame.rows),
+              y1 = bound(axis.middle.y() + reach, frame.rows);
     std::vector<Pixel> pixels;
     for (int y = y0; y <= y1; ++y) {
         for (int x = x0; x <= x1; ++x) {
@@ -94,7 +96,8 @@ MeanProfile meanProfile(const std::vector<Pixel>& pixels, double reach) {
     const auto bins = static_cast<std::size_t>(2.0 * reach) + 1;
     std::vector<double> sum(bins), squares(bins), count(bins);
     for (const auto& p : pixels) {
-        const auto bin = static_cast<std::size_t>(std::clamp(p.t + reach + 0.5, 0.0, static_cast<double>(bins - 1)));
+        const auto bin =
+            static_cast<std::size_t>(std::clamp(p.t + reach + 0.5, 0.0, static_cast<double>(bins - 1)));
         sum[bin] += p.value;
         squares[bin] += p.value * p.value;
         count[bin] += 1.0;
@@ -113,12 +116,16 @@ MeanProfile meanProfile(const std::vector<Pixel>& pixels, double reach) {
 Result<Sight> firstSight(const std::vector<Pixel>& pixels, double reach) {
     const MeanProfile profile = meanProfile(pixels, reach);
     const std::size_t n = profile.t.size();
-    const std::string nothing = "nothing like a tube stands out around the marked line. Mark the middle of a straight, "
-                                "well seen piece.";
-    if (n < 12) return unusable(ErrorCode::InvalidArgument, "too little of the picture lies around the marked line.");
+    const std::string nothing =
+        "nothing like a tube stands out around the marked line. Mark the middle of a straight, "
+        "well seen piece.";
+    if (n < 12)
+        return unusable(ErrorCode::InvalidArgument, "too little of the picture lies around the marked line.");
     const std::size_t outer = std::max<std::size_t>(2, n / 6);
-    const std::vector<double> left(profile.mean.begin(), profile.mean.begin() + static_cast<std::ptrdiff_t>(outer));
-    const std::vector<double> right(profile.mean.end() - static_cast<std::ptrdiff_t>(outer), profile.mean.end());
+    const std::vector<double> left(profile.mean.begin(),
+                                   profile.mean.begin() + static_cast<std::ptrdiff_t>(outer));
+    const std::vector<double> right(profile.mean.end() - static_cast<std::ptrdiff_t>(outer),
+                                    profile.mean.end());
     const double leftT = profile.t[outer / 2], rightT = profile.t[n - 1 - outer / 2];
     const double leftLevel = medianOf(left), rightLevel = medianOf(right);
     Sight sight;
@@ -128,9 +135,11 @@ Result<Sight> firstSight(const std::vector<Pixel>& pixels, double reach) {
     const auto depthAt = [&](std::size_t i) { return profile.mean[i] - around(profile.t[i]); };
     double deepest = 0.0;
     for (std::size_t i = outer; i + outer < n; ++i)
-        if (std::abs(profile.t[i]) <= reach / 2.0 && std::abs(depthAt(i)) > std::abs(deepest)) deepest = depthAt(i);
+        if (std::abs(profile.t[i]) <= reach / 2.0 && std::abs(depthAt(i)) > std::abs(deepest))
+            deepest = depthAt(i);
     // Far below what is accepted in the end; a fit to nothing would take long and be refused too.
-    if (!(std::abs(deepest) > 0.5 * kLeastContrastToNoise * sight.noise)) return unusable(ErrorCode::ContrastPoor, nothing);
+    if (!(std::abs(deepest) > 0.5 * kLeastContrastToNoise * sight.noise))
+        return unusable(ErrorCode::ContrastPoor, nothing);
     const auto inside = [&](std::size_t i) { return depthAt(i) / deepest > 0.5; };
     std::size_t first = 0, last = n - 1;
     while (first < n && !inside(first))
@@ -146,13 +155,28 @@ Result<Sight> firstSight(const std::vector<Pixel>& pixels, double reach) {
     return sight;
 }
 
-/// The model's parameters. Grey value = level + slope t + drift s + wall (F(t'; r) - bore share …), t' = t - course(s).
-enum Parameter { kLevel, kSlope, kDrift, kDepth, kBore, kShift, kTurn, kBend, kRadius, kBlur, kRatio, kParameters };
+/// The model's parameters. Grey value = level + slope t + drift s + wall (F(t'; r) - bore share …), t' = t -
+/// course(s).
+enum Parameter {
+    kLevel,
+    kSlope,
+    kDrift,
+    kDepth,
+    kBore,
+    kShift,
+    kTurn,
+    kBend,
+    kRadius,
+    kBlur,
+    kRatio,
+    kParameters
+};
 using Parameters = Eigen::Matrix<double, kParameters, 1>;
 using Square = Eigen::Matrix<double, kParameters, kParameters>;
 
-/// What is known beforehand of a tube's inside, weak on purpose: its bore over its outer width, and how much of the wall's
-/// shadow the bore's content takes away. Assumptions; they matter only where the picture does not tell.
+/// What is known beforehand of a tube's inside, weak on purpose: its bore over its outer width, and how much
+/// of the wall's shadow the bore's content takes away. Assumptions; they matter only where the picture does
+/// not tell.
 constexpr double kUsualRatio = 0.8, kRatioSd = 0.15;
 constexpr double kUsualBore = 0.5, kBoreSd = 0.8; ///< in units of the depth
 
@@ -161,8 +185,8 @@ public:
     TubeFit(std::vector<Pixel> pixels, const Sight& sight) : m_pixels(std::move(pixels)) {
         m_noise = std::max(sight.noise, 1e-6 * std::abs(sight.depth));
         m_scale = sight.depth;
-        m_p << sight.background - sight.slope * sight.centre, sight.slope, 0.0, sight.depth, 0.3 * sight.depth, sight.centre,
-            0.0, 0.0, sight.radius, 1.0, kUsualRatio;
+        m_p << sight.background - sight.slope * sight.centre, sight.slope, 0.0, sight.depth,
+            0.3 * sight.depth, sight.centre, 0.0, 0.0, sight.radius, 1.0, kUsualRatio;
         for (const auto& pixel : m_pixels)
             m_reach = std::max(m_reach, std::abs(pixel.t));
         m_reach *= 2.0;
@@ -191,7 +215,8 @@ private:
 
     /// Cost, and with it the normal equations about `p`.
     double linearize(const Parameters& p) {
-        const BlurredChord outer(p[kRadius], p[kBlur], m_reach), bore(p[kRatio] * p[kRadius], p[kBlur], m_reach);
+        const BlurredChord outer(p[kRadius], p[kBlur], m_reach),
+            bore(p[kRatio] * p[kRadius], p[kBlur], m_reach);
         m_normal.setZero();
         m_gradient.setZero();
         m_squares = 0.0;
@@ -202,11 +227,11 @@ private:
             const Pixel& pixel = m_pixels[i];
             const double t = pixel.t - course(p, pixel.s);
             const ChordValue full = outer.at(t), hollow = bore.at(t);
-            const double model = p[kLevel] + p[kSlope] * pixel.t + p[kDrift] * pixel.s + p[kDepth] * full.value -
-                                 p[kBore] * q * hollow.value;
+            const double model = p[kLevel] + p[kSlope] * pixel.t + p[kDrift] * pixel.s +
+                                 p[kDepth] * full.value - p[kBore] * q * hollow.value;
             const double perT = -(p[kDepth] * full.perT - p[kBore] * q * hollow.perT);
-            j << 1.0, pixel.t, pixel.s, full.value, -q * hollow.value, perT, perT * pixel.s, perT * pixel.s * pixel.s,
-                p[kDepth] * full.perRadius - p[kBore] * q * q * hollow.perRadius,
+            j << 1.0, pixel.t, pixel.s, full.value, -q * hollow.value, perT, perT * pixel.s,
+                perT * pixel.s * pixel.s, p[kDepth] * full.perRadius - p[kBore] * q * q * hollow.perRadius,
                 p[kDepth] * full.perBlur - p[kBore] * q * hollow.perBlur,
                 -p[kBore] * (hollow.value + q * p[kRadius] * hollow.perRadius);
             const double residual = pixel.value - model;
@@ -259,8 +284,8 @@ private:
         linearize(m_p);
     }
 
-    /// How much the variance of a mean grows because residuals of neighbouring pixels go together: the sum of their
-    /// correlations up to 3 pixels away, not below 1.
+    /// How much the variance of a mean grows because residuals of neighbouring pixels go together: the sum of
+    /// their correlations up to 3 pixels away, not below 1.
     double sharedNoise() const {
         constexpr int kFar = 3;
         int x0 = m_pixels.front().column, x1 = x0, y0 = m_pixels.front().row, y1 = y0;
@@ -274,14 +299,16 @@ private:
         std::vector<double> grid(static_cast<std::size_t>(width) * static_cast<std::size_t>(height),
                                  std::numeric_limits<double>::quiet_NaN());
         const auto at = [&](int x, int y) -> double& {
-            return grid[static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x)];
+            return grid[static_cast<std::size_t>(y) * static_cast<std::size_t>(width) +
+                        static_cast<std::size_t>(x)];
         };
         for (std::size_t i = 0; i < m_pixels.size(); ++i)
             at(m_pixels[i].column - x0, m_pixels[i].row - y0) = m_residuals[i];
         double total = 1.0;
         const double variance = m_squares / static_cast<double>(m_pixels.size());
         for (int dy = 0; dy <= kFar; ++dy) {
-            for (int dx = dy == 0 ? 1 : -kFar; dx <= kFar; ++dx) { // half the neighbours; the others mirror them
+            for (int dx = dy == 0 ? 1 : -kFar; dx <= kFar;
+                 ++dx) { // half the neighbours; the others mirror them
                 double sum = 0.0, pairs = 0.0;
                 for (int y = 0; y + dy < height; ++y) {
                     for (int x = std::max(0, -dx); x + std::max(0, dx) < width; ++x) {
@@ -315,14 +342,15 @@ Result<void> checkMarks(const GreyFrame& frame, const Vector2d& from, const Vect
     const auto within = [&](const Vector2d& p) {
         return p.x() >= 0.0 && p.y() >= 0.0 && p.x() <= frame.columns - 1.0 && p.y() <= frame.rows - 1.0;
     };
-    if (!within(from) || !within(to)) return unusable(ErrorCode::InvalidArgument, "the marked line leaves the picture.");
+    if (!within(from) || !within(to))
+        return unusable(ErrorCode::InvalidArgument, "the marked line leaves the picture.");
     if ((to - from).norm() < kShortestPiecePx)
         return unusable(ErrorCode::InvalidArgument, "the marked piece is " + number((to - from).norm()) +
-                                                        " pixels long; at least " + number(kShortestPiecePx, "%g") +
-                                                        " are needed.");
+                                                        " pixels long; at least " +
+                                                        number(kShortestPiecePx, "%g") + " are needed.");
     if (options.roughWidthPx && !(*options.roughWidthPx >= 2.0 && *options.roughWidthPx <= 200.0))
-        return unusable(ErrorCode::InvalidArgument,
-                        "a rough width of " + number(*options.roughWidthPx) + " pixels lies outside 2 to 200.");
+        return unusable(ErrorCode::InvalidArgument, "a rough width of " + number(*options.roughWidthPx) +
+                                                        " pixels lies outside 2 to 200.");
     return {};
 }
 
@@ -349,7 +377,8 @@ Result<CatheterProfile> catheterProfile(const GreyFrame& frame, const Vector2d& 
     auto fit = fitAbout(frame, axis, *sight);
     if (!fit) return tl::make_unexpected(fit.error());
     {
-        // Again about the course that was found, so that "across" is across the tube and not across the marks.
+        // Again about the course that was found, so that "across" is across the tube and not across the
+        // marks.
         const Parameters& p = fit->parameters();
         const auto onCourse = [&](double s) {
             return Vector2d(axis.middle + s * axis.halfLength * axis.along +
@@ -373,7 +402,8 @@ Result<CatheterProfile> catheterProfile(const GreyFrame& frame, const Vector2d& 
     out.lengthPx = 2.0 * axis.halfLength;
     out.dark = sight->depth < 0.0;
     out.contrastToNoise = std::abs(sight->depth) / fit->noise();
-    if (out.contrastToNoise < kLeastContrastToNoise || !(out.width.standardUncertaintyPx < kMostUncertain * out.width.px))
+    if (out.contrastToNoise < kLeastContrastToNoise ||
+        !(out.width.standardUncertaintyPx < kMostUncertain * out.width.px))
         return unusable(ErrorCode::ContrastPoor,
                         "it stands out from its surroundings by " + number(out.contrastToNoise) +
                             " times the noise, which leaves its width uncertain by " +

@@ -16,12 +16,14 @@ std::string number(double value, const char* form) {
 
 Result<FluoroScale> atDepth(const FluoroScale& scale, double offDepthMm, double sourceToObjectMm) {
     if (!std::isfinite(offDepthMm) || !std::isfinite(sourceToObjectMm))
-        return failure(ErrorCode::NonFinite, "Cannot carry the scale to another depth: a distance is no finite number.");
+        return failure(ErrorCode::NonFinite,
+                       "Cannot carry the scale to another depth: a distance is no finite number.");
     if (offDepthMm < 0.0 || !(sourceToObjectMm > offDepthMm))
-        return failure(ErrorCode::InvalidArgument,
-                       "Cannot carry the scale to another depth: " + number(offDepthMm, "%g") +
-                           " mm off its own, " + number(sourceToObjectMm, "%g") +
-                           " mm from the source. The first must not be negative and must be less than the second.");
+        return failure(
+            ErrorCode::InvalidArgument,
+            "Cannot carry the scale to another depth: " + number(offDepthMm, "%g") + " mm off its own, " +
+                number(sourceToObjectMm, "%g") +
+                " mm from the source. The first must not be negative and must be less than the second.");
     FluoroScale moved = scale;
     moved.depthRelative = offDepthMm / sourceToObjectMm;
     moved.planar.relativeUncertainty = std::hypot(moved.ownRelative, moved.depthRelative);
@@ -37,11 +39,12 @@ Result<FluoroScale> isocentreScale(const Eigen::Vector2d& imagerSpacingMm, doubl
                            " mm; both must be above zero.");
     if (!(sourceToIsocentreMm > 0.0 && sourceToDetectorMm > sourceToIsocentreMm &&
           std::isfinite(sourceToDetectorMm)))
-        return failure(ErrorCode::GeometryContradictory,
-                       "Cannot scale the fluoroscopy at the isocentre: the source is " +
-                           number(sourceToIsocentreMm, "%g") + " mm from the isocentre and " +
-                           number(sourceToDetectorMm, "%g") +
-                           " mm from the detector; the isocentre must lie between them. Calibrate on a catheter.");
+        return failure(
+            ErrorCode::GeometryContradictory,
+            "Cannot scale the fluoroscopy at the isocentre: the source is " +
+                number(sourceToIsocentreMm, "%g") + " mm from the isocentre and " +
+                number(sourceToDetectorMm, "%g") +
+                " mm from the detector; the isocentre must lie between them. Calibrate on a catheter.");
     const double magnification = sourceToDetectorMm / sourceToIsocentreMm;
     FluoroScale scale;
     scale.planar.mmPerPixel = imagerSpacingMm / magnification;

@@ -19,8 +19,8 @@ std::vector<int> maskFramesOf(int frame, const MaskSubtraction& mask) {
 }
 
 /// Mean of frames, as values whose difference is meaningful.
-Result<std::vector<double>> meanOf(const FrameSource& frames, std::span<const int> which, IntensityRelation relation,
-                                   std::int32_t lowest) {
+Result<std::vector<double>> meanOf(const FrameSource& frames, std::span<const int> which,
+                                   IntensityRelation relation, std::int32_t lowest) {
     std::vector<double> sum;
     for (const int index : which) {
         const auto frame = frames.grey(index);
@@ -48,18 +48,21 @@ Result<GreyFrame> subtractMask(const FrameSource& frames, int frame, const MaskS
                                IntensityRelation relation, std::int32_t lowest) {
     const int count = frames.count();
     if (frame < 0 || frame >= count)
-        return cannot("frame " + std::to_string(frame + 1) + " of " + std::to_string(count) + " does not exist.");
-    if (!mask.appliesTo(frame)) return cannot("it does not apply to frame " + std::to_string(frame + 1) + ".");
+        return cannot("frame " + std::to_string(frame + 1) + " of " + std::to_string(count) +
+                      " does not exist.");
+    if (!mask.appliesTo(frame))
+        return cannot("it does not apply to frame " + std::to_string(frame + 1) + ".");
     const std::vector<int> masks = maskFramesOf(frame, mask);
     if (masks.empty()) return cannot("it names no mask frame.");
     for (const int m : masks)
         if (m < 0 || m >= count)
-            return cannot("its mask frame " + std::to_string(m + 1) + " is not among the " + std::to_string(count) +
-                          " frames.");
+            return cannot("its mask frame " + std::to_string(m + 1) + " is not among the " +
+                          std::to_string(count) + " frames.");
     std::vector<int> contrast;
     for (int f = frame; f < std::min(count, frame + std::max(1, mask.contrastFrames)); ++f)
         contrast.push_back(f);
-    const auto shown = meanOf(frames, contrast, relation, lowest), hidden = meanOf(frames, masks, relation, lowest);
+    const auto shown = meanOf(frames, contrast, relation, lowest),
+               hidden = meanOf(frames, masks, relation, lowest);
     if (!shown) return tl::make_unexpected(shown.error());
     if (!hidden) return tl::make_unexpected(hidden.error());
     if (shown->size() != hidden->size()) return cannot("its frames differ in size.");

@@ -1,5 +1,5 @@
-// Subtraction of a mask from the frames of a run: vessels alone, bone and soft tissue taken away. For looking only:
-// nothing is measured on subtracted frames, since what moved between mask and frame leaves false edges.
+// Subtraction of a mask from the frames of a run: vessels alone, bone and soft tissue taken away. For looking
+// only: nothing is measured on subtracted frames, since what moved between mask and frame leaves false edges.
 #pragma once
 
 #include "core/cine/frame_source.h"
@@ -40,11 +40,11 @@ enum class IntensityRelation {
     Displayed,   ///< DISP, absent or other: made for looking at; subtracted as they are
 };
 
-/// Differences of frame and mask, 0 where nothing changed: of stored values, or 1000 x the difference of natural
-/// logarithms for a linear relation.
+/// Differences of frame and mask, 0 where nothing changed: of stored values, or 1000 x the difference of
+/// natural logarithms for a linear relation.
 /// @param mask  must apply to `frame`. @param lowest  lowest stored value possible, taken as no X-rays.
-/// @errors InvalidArgument (frame out of range, mask does not apply, mask frames out of range or none); those of
-/// reading frames.
+/// @errors InvalidArgument (frame out of range, mask does not apply, mask frames out of range or none); those
+/// of reading frames.
 Result<GreyFrame> subtractMask(const FrameSource& frames, int frame, const MaskSubtraction& mask,
                                IntensityRelation relation, std::int32_t lowest = 0);
 

@@ -11,7 +11,8 @@ namespace {
 
 constexpr double kDegree = std::numbers::pi / 180.0;
 constexpr double kSteepestTiltDeg = 60.0;
-/// Markers of a straight, evenly marked catheter scatter by their clicks; beyond this many of their SD one is missing.
+/// Markers of a straight, evenly marked catheter scatter by their clicks; beyond this many of their SD one is
+/// missing.
 constexpr double kUnevenMarkers = 4.0;
 
 std::string number(double value, const char* form = "%g") {
@@ -20,12 +21,15 @@ std::string number(double value, const char* form = "%g") {
     return text;
 }
 
-Eigen::Vector2d square(const Eigen::Vector2d& p, double aspect) { return {p.x(), p.y() * aspect}; }
+Eigen::Vector2d square(const Eigen::Vector2d& p, double aspect) {
+    return {p.x(), p.y() * aspect};
+}
 
 Result<void> checkOptions(const ObjectScaleOptions& options) {
     if (options.pixelAspect > 0.0 && std::isfinite(options.pixelAspect)) return {};
-    return failure(ErrorCode::InvalidArgument, "Cannot make a scale: a pixel's height over its width is given as " +
-                                                   number(options.pixelAspect) + "; it must be above zero.");
+    return failure(ErrorCode::InvalidArgument,
+                   "Cannot make a scale: a pixel's height over its width is given as " +
+                       number(options.pixelAspect) + "; it must be above zero.");
 }
 
 /// What a length in the picture and in life give, with the checks that all objects share.
@@ -35,7 +39,8 @@ Result<FluoroScale> scaleFrom(const PixelLength& length, double mm, double relat
     if (!std::isfinite(length.px) || !std::isfinite(length.standardUncertaintyPx) || !std::isfinite(mm))
         return failure(ErrorCode::NonFinite, "Cannot make a scale: the object's size is no finite number.");
     if (!(length.px > length.standardUncertaintyPx) || !(mm > 0.0))
-        return failure(ErrorCode::Degenerate, "Cannot make a scale: the object is " + number(length.px, "%.1f") + " ± " +
+        return failure(ErrorCode::Degenerate, "Cannot make a scale: the object is " +
+                                                  number(length.px, "%.1f") + " ± " +
                                                   number(length.standardUncertaintyPx, "%.1f") +
                                                   " pixels long in the picture. Mark it again.");
     const bool small = length.px < kLeastScaleObjectPx;
@@ -75,7 +80,8 @@ MarkerFit fitMarkers(std::span<const Eigen::Vector2d> markers, double aspect, do
     const double middle = 0.5 * (n - 1.0);
     double meanT = 0.0, products = 0.0, squares = 0.0;
     for (std::size_t i = 0; i < markers.size(); ++i) {
-        const double t = (square(markers[i], aspect) - first).dot(along), index = static_cast<double>(i) - middle;
+        const double t = (square(markers[i], aspect) - first).dot(along),
+                     index = static_cast<double>(i) - middle;
         meanT += t / n;
         products += t * index;
         squares += index * index;
@@ -107,15 +113,18 @@ Foreshortening foreshorteningOf(const MarkerTilt& tilt) {
     return {mean, std::sqrt(std::max(0.0, meanSquare - mean * mean)) / mean};
 }
 
-Result<void> checkMarkers(std::span<const Eigen::Vector2d> markers, double spacingMm, const MarkerTilt& tilt) {
+Result<void> checkMarkers(std::span<const Eigen::Vector2d> markers, double spacingMm,
+                          const MarkerTilt& tilt) {
     if (markers.size() < 2)
-        return failure(ErrorCode::TooFewPoints, "Cannot make a scale of markers: " + std::to_string(markers.size()) +
-                                                    " marked; at least 2 are needed.");
+        return failure(ErrorCode::TooFewPoints,
+                       "Cannot make a scale of markers: " + std::to_string(markers.size()) +
+                           " marked; at least 2 are needed.");
     if (!std::all_of(markers.begin(), markers.end(), [](const auto& m) { return m.allFinite(); }))
-        return failure(ErrorCode::NonFinite, "Cannot make a scale of markers: a position is no finite number.");
+        return failure(ErrorCode::NonFinite,
+                       "Cannot make a scale of markers: a position is no finite number.");
     if (!(spacingMm > 0.0 && spacingMm <= 200.0))
-        return failure(ErrorCode::InvalidArgument, "Cannot make a scale of markers: a spacing of " + number(spacingMm) +
-                                                       " mm lies outside 0 to 200 mm.");
+        return failure(ErrorCode::InvalidArgument, "Cannot make a scale of markers: a spacing of " +
+                                                       number(spacingMm) + " mm lies outside 0 to 200 mm.");
     const double steepest = tilt.deg ? std::abs(*tilt.deg) : tilt.largestDeg;
     if (!(steepest <= kSteepestTiltDeg) || !(tilt.largestDeg >= 0.0) || !(tilt.uncertaintyDeg >= 0.0))
         return failure(ErrorCode::InvalidArgument,
@@ -127,7 +136,8 @@ Result<void> checkMarkers(std::span<const Eigen::Vector2d> markers, double spaci
 
 } // namespace
 
-PixelLength betweenClicks(const Eigen::Vector2d& from, const Eigen::Vector2d& to, double pixelAspect, double clickPx) {
+PixelLength betweenClicks(const Eigen::Vector2d& from, const Eigen::Vector2d& to, double pixelAspect,
+                          double clickPx) {
     const Eigen::Vector2d across = square(to, pixelAspect) - square(from, pixelAspect);
     const double length = across.norm();
     const Eigen::Vector2d unit = length > 0.0 ? Eigen::Vector2d(across / length) : Eigen::Vector2d::UnitX();
@@ -137,21 +147,25 @@ PixelLength betweenClicks(const Eigen::Vector2d& from, const Eigen::Vector2d& to
 
 Result<FluoroScale> objectScale(const PixelLength& width, const KnownDiameter& diameter,
                                 const ObjectScaleOptions& options) {
-    auto scale = scaleFrom(width, diameter.mm, diameter.relativeUncertainty, ScaleOrigin::Catheter, diameter.words, options);
+    auto scale = scaleFrom(width, diameter.mm, diameter.relativeUncertainty, ScaleOrigin::Catheter,
+                           diameter.words, options);
     if (scale) scale->notices.insert(scale->notices.end(), diameter.notices.begin(), diameter.notices.end());
     return scale;
 }
 
-Result<FluoroScale> markerScale(std::span<const Eigen::Vector2d> markers, double spacingMm, const MarkerTilt& tilt,
-                                const ObjectScaleOptions& options, double spacingRelative, double clickPx) {
-    if (auto valid = checkMarkers(markers, spacingMm, tilt); !valid) return tl::make_unexpected(valid.error());
+Result<FluoroScale> markerScale(std::span<const Eigen::Vector2d> markers, double spacingMm,
+                                const MarkerTilt& tilt, const ObjectScaleOptions& options,
+                                double spacingRelative, double clickPx) {
+    if (auto valid = checkMarkers(markers, spacingMm, tilt); !valid)
+        return tl::make_unexpected(valid.error());
     if (auto valid = checkOptions(options); !valid) return tl::make_unexpected(valid.error());
     const MarkerFit fit = fitMarkers(markers, options.pixelAspect, clickPx);
     if (fit.worstResidualPx > kUnevenMarkers * clickPx * std::max(1.0, options.pixelAspect))
-        return failure(ErrorCode::Degenerate,
-                       "Cannot make a scale of " + std::to_string(markers.size()) + " markers: one lies " +
-                           number(fit.worstResidualPx, "%.1f") +
-                           " pixels off an evenly marked straight line. Mark a straight part, and every marker in it.");
+        return failure(
+            ErrorCode::Degenerate,
+            "Cannot make a scale of " + std::to_string(markers.size()) + " markers: one lies " +
+                number(fit.worstResidualPx, "%.1f") +
+                " pixels off an evenly marked straight line. Mark a straight part, and every marker in it.");
     const Foreshortening seen = foreshorteningOf(tilt);
     const double steps = static_cast<double>(markers.size() - 1);
     const PixelLength whole{fit.step.px * steps, fit.step.standardUncertaintyPx * steps};

@@ -44,7 +44,8 @@ double longest(const std::vector<Eigen::Vector2d>& points) {
 }
 
 /// @param axis  projected normal in the picture, not zero unless the view is en face.
-ProjectedWidth widthOf(const std::vector<Eigen::Vector2d>& points, const Eigen::Vector2d& axis, double cosToSight) {
+ProjectedWidth widthOf(const std::vector<Eigen::Vector2d>& points, const Eigen::Vector2d& axis,
+                       double cosToSight) {
     ProjectedWidth out;
     out.openingDeg = std::asin(std::min(1.0, std::abs(cosToSight))) / kDegree;
     out.axisVisible = std::sqrt(std::max(0.0, 1.0 - cosToSight * cosToSight));
@@ -70,8 +71,8 @@ double visibleFraction(const PatientVector& direction, const CArmAngles& angles)
 Result<PatientVector> contourNormal(std::span<const PatientPoint> contour) {
     const std::string attempt = "Cannot project the contour: ";
     if (contour.size() < 3)
-        return failure(ErrorCode::TooFewPoints,
-                       attempt + "it has " + std::to_string(contour.size()) + " points; at least 3 are needed.");
+        return failure(ErrorCode::TooFewPoints, attempt + "it has " + std::to_string(contour.size()) +
+                                                    " points; at least 3 are needed.");
     if (!std::all_of(contour.begin(), contour.end(), [](const auto& p) { return p.mm.allFinite(); }))
         return failure(ErrorCode::NonFinite, attempt + "a coordinate is no finite number.");
     const Eigen::Vector3d origin = contour.front().mm;
@@ -117,15 +118,17 @@ Result<ProjectedWidth> projectedWidth(std::span<const PatientPoint> contour, con
     for (const auto& p : contour) {
         const auto seen = picture(p);
         if (!seen)
-            return failure(ErrorCode::InvalidArgument,
-                           "Cannot project the contour: a part of it lies level with the source of the C-arm or "
-                           "behind it. Check where the isocentre was put.");
+            return failure(
+                ErrorCode::InvalidArgument,
+                "Cannot project the contour: a part of it lies level with the source of the C-arm or "
+                "behind it. Check where the isocentre was put.");
         points.push_back(*seen);
     }
     const PatientPoint centre{centreOf(contour)};
     constexpr double kAlongMm = 1e-3; // short against the perspective, long against rounding
     const auto before = picture(centre - kAlongMm * *normal), after = picture(centre + kAlongMm * *normal);
-    const Eigen::Vector2d axis = before && after ? Eigen::Vector2d(*after - *before) : Eigen::Vector2d::UnitY();
+    const Eigen::Vector2d axis =
+        before && after ? Eigen::Vector2d(*after - *before) : Eigen::Vector2d::UnitY();
     return widthOf(points, axis, normal->dot((centre - camera->source).normalized()));
 }
 
@@ -134,17 +137,18 @@ Result<Estimate> predictedWidth(std::span<const PatientPoint> contour, const CAr
     if (!(options.contourUncertaintyMm >= 0.0 && std::isfinite(options.contourUncertaintyMm) &&
           options.angleUncertaintyDeg >= 0.0 && options.angleUncertaintyDeg <= 30.0))
         return failure(ErrorCode::InvalidArgument,
-                       "Cannot predict the width: uncertainties of " + number(options.contourUncertaintyMm) + " mm and " +
-                           number(options.angleUncertaintyDeg) +
+                       "Cannot predict the width: uncertainties of " + number(options.contourUncertaintyMm) +
+                           " mm and " + number(options.angleUncertaintyDeg) +
                            " degrees; neither may be negative, nor the second above 30.");
     const auto nominal = projectedWidth(contour, angles);
     if (!nominal) return tl::make_unexpected(nominal.error());
     if (!nominal->widthMm)
-        return failure(ErrorCode::Degenerate,
-                       "Cannot predict a width at " + words(angles) + ": the section is seen " +
-                           number(nominal->openingDeg, "%.0f") +
-                           " degrees open, nearly from the front, where its axis has no length. Choose a view closer to "
-                           "edge-on.");
+        return failure(
+            ErrorCode::Degenerate,
+            "Cannot predict a width at " + words(angles) + ": the section is seen " +
+                number(nominal->openingDeg, "%.0f") +
+                " degrees open, nearly from the front, where its axis has no length. Choose a view closer to "
+                "edge-on.");
     // Probabilists' Gauss-Hermite rule of five points: exact for polynomials up to degree 9.
     constexpr std::array<double, 5> kPlaces = {-2.856970013872806, -1.355626179974266, 0.0, 1.355626179974266,
                                                2.856970013872806};
@@ -155,10 +159,13 @@ Result<Estimate> predictedWidth(std::span<const PatientPoint> contour, const CAr
         for (std::size_t j = 0; j < kPlaces.size(); ++j) {
             // Turning past a pole goes on along the great circle.
             const double up = angles.secondaryDeg + options.angleUncertaintyDeg * kPlaces[j];
-            const double a = (angles.primaryDeg + options.angleUncertaintyDeg * kPlaces[i]) * kDegree, b = up * kDegree;
-            const auto turned = anglesOf({{std::sin(a) * std::cos(b), -std::cos(a) * std::cos(b), std::sin(b)}});
+            const double a = (angles.primaryDeg + options.angleUncertaintyDeg * kPlaces[i]) * kDegree,
+                         b = up * kDegree;
+            const auto turned =
+                anglesOf({{std::sin(a) * std::cos(b), -std::cos(a) * std::cos(b), std::sin(b)}});
             const auto seen = projectedWidth(contour, turned);
-            if (!seen || !seen->widthMm) continue; // views without a width cannot be the one that was measured
+            if (!seen || !seen->widthMm)
+                continue; // views without a width cannot be the one that was measured
             const double w = kWeights[i] * kWeights[j];
             weight += w;
             mean += w * *seen->widthMm;
@@ -170,7 +177,8 @@ Result<Estimate> predictedWidth(std::span<const PatientPoint> contour, const CAr
     out.value = *nominal->widthMm;
     out.components.edge = options.contourUncertaintyMm;
     // About the nominal value: a shift of the mean is uncertainty too.
-    out.components.plane = std::sqrt(std::max(0.0, meanSquare / weight - 2.0 * mean * out.value + out.value * out.value));
+    out.components.plane =
+        std::sqrt(std::max(0.0, meanSquare / weight - 2.0 * mean * out.value + out.value * out.value));
     out.method = "width of the CT contour at " + words(angles) + ", parallel rays";
     return out;
 }

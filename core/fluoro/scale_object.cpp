@@ -23,7 +23,8 @@ tl::unexpected<Error> unusable(const std::string& what) {
 }
 
 Result<void> checkRanges(const ScaleObject& object) {
-    if (!object.french && !object.outerDiameterMm) return unusable("no size was entered. Enter its outer diameter.");
+    if (!object.french && !object.outerDiameterMm)
+        return unusable("no size was entered. Enter its outer diameter.");
     const auto outside = [](double v, double low, double high) { return !(v >= low && v <= high); };
     if (object.french && outside(*object.french, kLeastFrench, kMostFrench))
         return unusable(number(*object.french) + " French lies outside " + number(kLeastFrench) + " to " +
@@ -36,12 +37,14 @@ Result<void> checkRanges(const ScaleObject& object) {
 
 Result<void> checkSheath(const ScaleObject& object) {
     if (!object.outerDiameterMm)
-        return unusable("a sheath's French (" + number(*object.french) +
-                        " F) is the bore inside it, not its outer diameter. Enter the outer diameter in mm from its "
-                        "instructions, or use a catheter.");
+        return unusable(
+            "a sheath's French (" + number(*object.french) +
+            " F) is the bore inside it, not its outer diameter. Enter the outer diameter in mm from its "
+            "instructions, or use a catheter.");
     if (object.french && *object.outerDiameterMm < *object.french * kMmPerFrench + kLeastWallMm)
-        return unusable("the outer diameter of " + number(*object.outerDiameterMm) + " mm leaves no wall around a bore of " +
-                        number(*object.french) + " F (" + number(*object.french * kMmPerFrench, "%.2f") +
+        return unusable("the outer diameter of " + number(*object.outerDiameterMm) +
+                        " mm leaves no wall around a bore of " + number(*object.french) + " F (" +
+                        number(*object.french * kMmPerFrench, "%.2f") +
                         " mm). The bore seems to have been entered as the outer diameter.");
     return {};
 }
@@ -70,20 +73,21 @@ Result<KnownDiameter> outerDiameter(const ScaleObject& object) {
     KnownDiameter known;
     known.mm = object.outerDiameterMm.value_or(object.french.value_or(0.0) * kMmPerFrench);
     known.relativeUncertainty = object.outerDiameterMm ? kPrintedDiameterRelative : kFrenchDiameterRelative;
-    known.words = (object.french ? number(*object.french) + " F " : std::string()) + (sheath ? "sheath, " : "catheter, ") +
-                  number(known.mm, "%.2f") + " mm outside";
+    known.words = (object.french ? number(*object.french) + " F " : std::string()) +
+                  (sheath ? "sheath, " : "catheter, ") + number(known.mm, "%.2f") + " mm outside";
     if (sheath && !object.french && isWholeFrench(known.mm))
         known.notices.push_back({"sheath-french-suspected",
-                                 "The sheath's outer diameter of " + number(known.mm, "%.2f") + " mm is exactly " +
-                                     number(std::round(known.mm / kMmPerFrench)) +
+                                 "The sheath's outer diameter of " + number(known.mm, "%.2f") +
+                                     " mm is exactly " + number(std::round(known.mm / kMmPerFrench)) +
                                      " F. A sheath's French is its bore: make sure that this is the outside.",
                                  {}});
     if (object.filledWithContrast) {
         known.relativeUncertainty = std::hypot(known.relativeUncertainty, kContrastFilledRelative);
-        known.notices.push_back({"scale-object-contrast-filled",
-                                 "Filled with contrast, the object shows its bore and reads 4 to 16 % too small; "
-                                 "lengths measured with it come out too long. Flush it, or use another scale.",
-                                 {}});
+        known.notices.push_back(
+            {"scale-object-contrast-filled",
+             "Filled with contrast, the object shows its bore and reads 4 to 16 % too small; "
+             "lengths measured with it come out too long. Flush it, or use another scale.",
+             {}});
     }
     return known;
 }

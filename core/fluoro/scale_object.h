@@ -1,5 +1,5 @@
-// Objects of known size in a fluoroscopy: how wide a catheter or sheath is, said in millimetres or in French, and how
-// sure that is. Neighbours: object_scale.h makes a scale of it.
+// Objects of known size in a fluoroscopy: how wide a catheter or sheath is, said in millimetres or in French,
+// and how sure that is. Neighbours: object_scale.h makes a scale of it.
 //
 //   catheter: n French = n/3 mm outside            sheath: n French = what fits inside; the outside is wider
 //        .----.                                        .--------.
@@ -35,17 +35,20 @@ struct KnownDiameter {
 
 /// 1 French = 1/3 mm (references section 7, from memory; universally used).
 inline constexpr double kMmPerFrench = 1.0 / 3.0;
-/// An outer diameter in mm: per type SD 0.02 to 0.03 mm, about 1 % (references section 7: Cathet Cardiovasc Diagn 1994).
+/// An outer diameter in mm: per type SD 0.02 to 0.03 mm, about 1 % (references section 7: Cathet Cardiovasc
+/// Diagn 1994).
 inline constexpr double kPrintedDiameterRelative = 0.01;
-/// A diameter told in French only: real catheters are thinner than told and images add their own error; the published
-/// range of guiding catheters as a scale, -8.9 to +4 % (same source, Herrman 1994), as a rectangular distribution.
+/// A diameter told in French only: real catheters are thinner than told and images add their own error; the
+/// published range of guiding catheters as a scale, -8.9 to +4 % (same source, Herrman 1994), as a
+/// rectangular distribution.
 inline constexpr double kFrenchDiameterRelative = 0.037;
-/// Filled with contrast they read 3.9 to 15.5 % too small (same source): root mean square of that range, computed.
+/// Filled with contrast they read 3.9 to 15.5 % too small (same source): root mean square of that range,
+/// computed.
 inline constexpr double kContrastFilledRelative = 0.10;
 
 /// Outer diameter of what was entered.
-/// @errors InvalidArgument: no size; sizes out of range; a sheath without an outer diameter in mm, or with one that its
-/// bore (its French) does not fit into; a catheter whose two sizes differ by more than 15 %.
+/// @errors InvalidArgument: no size; sizes out of range; a sheath without an outer diameter in mm, or with
+/// one that its bore (its French) does not fit into; a catheter whose two sizes differ by more than 15 %.
 Result<KnownDiameter> outerDiameter(const ScaleObject& object);
 
 } // namespace gauge::core

@@ -55,15 +55,18 @@ std::vector<CArmAngles> edgeOnCurve(const PatientVector& normal, int count) {
     return views;
 }
 
-CArmAngles enFace(const PatientVector& normal) { return fromTheFront(normal); }
+CArmAngles enFace(const PatientVector& normal) {
+    return fromTheFront(normal);
+}
 
 Result<CArmAngles> edgeOnAlong(const PatientVector& normal, const PatientVector& inPlane) {
     const PatientVector n = normal.normalized();
     const PatientVector sight = inPlane - inPlane.dot(n) * n;
     if (!(sight.norm() > 1e-9 * inPlane.norm()))
-        return failure(ErrorCode::Degenerate,
-                       "Cannot find the edge-on view along that direction: it is perpendicular to the plane. Give a "
-                       "direction within the plane.");
+        return failure(
+            ErrorCode::Degenerate,
+            "Cannot find the edge-on view along that direction: it is perpendicular to the plane. Give a "
+            "direction within the plane.");
     return fromTheFront(sight);
 }
 

@@ -1,7 +1,8 @@
 // Which C-arm angles show a plane edge-on, and which from the front.
 //
-// A plane with unit normal n is edge-on where n . d = 0 for the beam direction d: a great circle of views. It is seen
-// from the front (en face) where d is along n. Source: model section 7; references section 7 (edge-on curve).
+// A plane with unit normal n is edge-on where n . d = 0 for the beam direction d: a great circle of views. It
+// is seen from the front (en face) where d is along n. Source: model section 7; references section 7 (edge-on
+// curve).
 #pragma once
 
 #include "core/fluoro/c_arm.h"
@@ -15,20 +16,20 @@
 
 namespace gauge::core {
 
-/// The secondary angle at which the plane is edge-on for a given primary angle: tan b = (n_y cos a - n_x sin a) / n_z.
-/// nullopt for a plane whose edge-on views all have one primary angle (n_z = 0) unless `primaryDeg` is that one, when
-/// every secondary angle will do and 0 is returned.
+/// The secondary angle at which the plane is edge-on for a given primary angle: tan b = (n_y cos a - n_x sin
+/// a) / n_z. nullopt for a plane whose edge-on views all have one primary angle (n_z = 0) unless `primaryDeg`
+/// is that one, when every secondary angle will do and 0 is returned.
 std::optional<double> edgeOnSecondaryDeg(const PatientVector& normal, double primaryDeg);
 
-/// The whole great circle of edge-on views, `count` (>= 1) of them evenly spaced along it, |primary| up to 180.
-/// Parametrised by the circle, so that steep planes and n_z = 0 need no special case.
+/// The whole great circle of edge-on views, `count` (>= 1) of them evenly spaced along it, |primary| up to
+/// 180. Parametrised by the circle, so that steep planes and n_z = 0 need no special case.
 std::vector<CArmAngles> edgeOnCurve(const PatientVector& normal, int count);
 
 /// The view from the front: of the two (d = n and d = -n) the one with |primary| <= 90.
 CArmAngles enFace(const PatientVector& normal);
 
-/// The edge-on view with the line of sight along `inPlane` (its part along the normal is left out); of the two opposite
-/// ones that with |primary| <= 90. @errors Degenerate when `inPlane` is along the normal.
+/// The edge-on view with the line of sight along `inPlane` (its part along the normal is left out); of the
+/// two opposite ones that with |primary| <= 90. @errors Degenerate when `inPlane` is along the normal.
 Result<CArmAngles> edgeOnAlong(const PatientVector& normal, const PatientVector& inPlane);
 
 /// The edge-on views of a section that show the most and the least of it.

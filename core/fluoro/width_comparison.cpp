@@ -15,12 +15,15 @@ std::string withUncertainty(double value, double uncertainty, const char* form) 
 } // namespace
 
 Result<WidthComparison> compareWidth(const Estimate& measured, const CArmAngles& angles,
-                                     std::span<const PatientPoint> contour, const PredictionOptions& options) {
+                                     std::span<const PatientPoint> contour,
+                                     const PredictionOptions& options) {
     const double u = measured.standardUncertainty();
     if (!std::isfinite(measured.value) || !std::isfinite(u))
-        return failure(ErrorCode::NonFinite, "Cannot compare the width: the measured one is no finite number.");
+        return failure(ErrorCode::NonFinite,
+                       "Cannot compare the width: the measured one is no finite number.");
     if (!(measured.value > 0.0))
-        return failure(ErrorCode::InvalidArgument, "Cannot compare the width: the measured one is not above zero.");
+        return failure(ErrorCode::InvalidArgument,
+                       "Cannot compare the width: the measured one is not above zero.");
     auto predicted = predictedWidth(contour, angles, options);
     if (!predicted) return tl::make_unexpected(predicted.error());
     WidthComparison out;

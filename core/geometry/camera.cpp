@@ -30,7 +30,8 @@ std::optional<Eigen::Vector2d> PinholeCamera::project(const PatientPoint& p) con
     if (!(depth > 0.0)) return std::nullopt;
     const double along = n.dot(firstPixel.mm - source.mm) / depth;
     const Eigen::Vector3d onDetector = source.mm + along * (p.mm - source.mm) - firstPixel.mm;
-    // The steps need not be perpendicular: solve onDetector = x columnStep + y rowStep by their 2 x 2 Gram matrix.
+    // The steps need not be perpendicular: solve onDetector = x columnStep + y rowStep by their 2 x 2 Gram
+    // matrix.
     const double cc = columnStep.dot(columnStep), cr = columnStep.dot(rowStep), rr = rowStep.dot(rowStep);
     const double c = columnStep.mm.dot(onDetector), r = rowStep.mm.dot(onDetector);
     const double determinant = cc * rr - cr * cr;

@@ -25,7 +25,8 @@ public:
     void moveTo(std::vector<core::Notice>& notices, bool sayFrames) {
         for (auto& found : m_found) {
             if (sayFrames && found.frames > 1)
-                found.notice.text += " Found in " + std::to_string(found.frames) + " frames; this is the first.";
+                found.notice.text +=
+                    " Found in " + std::to_string(found.frames) + " frames; this is the first.";
             notices.push_back(std::move(found.notice));
         }
         m_found.clear();

@@ -1,4 +1,5 @@
-// Where an attribute of one frame stands: in its own functional groups, in the shared ones, or in the data set itself.
+// Where an attribute of one frame stands: in its own functional groups, in the shared ones, or in the data
+// set itself.
 #pragma once
 
 #include "dicomio/scan/dataset.h"

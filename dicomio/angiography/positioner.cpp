@@ -53,7 +53,8 @@ struct Steps {
     std::optional<std::vector<double>> deg;
 };
 
-/// Offsets from the first frame that grow evenly would read as steps of an arm that speeds up to the very end.
+/// Offsets from the first frame that grow evenly would read as steps of an arm that speeds up to the very
+/// end.
 bool mayBeOffsets(const std::vector<double>& increments) {
     constexpr std::size_t kFewest = 4;
     constexpr double kEven = 0.2; ///< relative scatter of a turning arm's steps
@@ -111,7 +112,8 @@ std::size_t firstImpossible(const std::vector<CArmAngles>& angles, std::span<con
 /// Angles of a classic object: one position, and increments when the arm moves.
 void classic(const Dataset& dataset, std::span<const double> startMs, std::vector<PositionerAngles>& out,
              FindingList& findings) {
-    const auto first = both(dataset, tags::PositionerPrimaryAngle, dataset, tags::PositionerSecondaryAngle, findings);
+    const auto first =
+        both(dataset, tags::PositionerPrimaryAngle, dataset, tags::PositionerSecondaryAngle, findings);
     if (!first) return;
     out.front().patient = first;
     const int frames = static_cast<int>(out.size());
@@ -141,10 +143,11 @@ void classic(const Dataset& dataset, std::span<const double> startMs, std::vecto
                           angles.back().secondaryDeg + (*secondary.deg)[i - 1]});
     const std::size_t impossible = firstImpossible(angles, startMs);
     if (impossible < angles.size()) {
-        findings.add("positioner-increments-unusable",
-                     "The angles' increments lead to " + core::words(angles[impossible]) + " at frame " +
-                         std::to_string(impossible + 1) +
-                         ", out of range or faster than any arm turns. Only the first frame's angles are known.");
+        findings.add(
+            "positioner-increments-unusable",
+            "The angles' increments lead to " + core::words(angles[impossible]) + " at frame " +
+                std::to_string(impossible + 1) +
+                ", out of range or faster than any arm turns. Only the first frame's angles are known.");
         return;
     }
     for (std::size_t i = 1; i < out.size(); ++i)
@@ -155,7 +158,8 @@ void enhanced(const Dataset& dataset, std::vector<PositionerAngles>& out, Findin
     for (std::size_t i = 0; i < out.size(); ++i) {
         const XrayScope scope(dataset, static_cast<int>(i));
         const auto of = [&](Tag group, Tag primary, Tag secondary) {
-            return both(scope.holding(group, primary), primary, scope.holding(group, secondary), secondary, findings);
+            return both(scope.holding(group, primary), primary, scope.holding(group, secondary), secondary,
+                        findings);
         };
         out[i].patient = of(tags::PositionerPositionSequence, tags::PositionerPrimaryAngle,
                             tags::PositionerSecondaryAngle);
@@ -163,17 +167,20 @@ void enhanced(const Dataset& dataset, std::vector<PositionerAngles>& out, Findin
                               tags::PositionerIsocenterSecondaryAngle);
     }
     const auto told = [&](auto member) {
-        return std::any_of(out.begin(), out.end(), [&](const PositionerAngles& a) { return (a.*member).has_value(); });
+        return std::any_of(out.begin(), out.end(),
+                           [&](const PositionerAngles& a) { return (a.*member).has_value(); });
     };
     if (told(&PositionerAngles::isocentre) && !told(&PositionerAngles::patient))
-        findings.add("positioner-isocentre-only",
-                     "Angles are told about the table only; they are those about the patient only if the patient "
-                     "lies supine, head first and straight.");
+        findings.add(
+            "positioner-isocentre-only",
+            "Angles are told about the table only; they are those about the patient only if the patient "
+            "lies supine, head first and straight.");
 }
 
 } // namespace
 
-std::vector<PositionerAngles> positionerAngles(const Dataset& dataset, int frames, std::span<const double> startMs,
+std::vector<PositionerAngles> positionerAngles(const Dataset& dataset, int frames,
+                                               std::span<const double> startMs,
                                                std::vector<core::Notice>& notices) {
     std::vector<PositionerAngles> out(static_cast<std::size_t>(frames));
     FindingList findings;

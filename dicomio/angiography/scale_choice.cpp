@@ -16,14 +16,15 @@ using Eigen::Vector2d;
 // What is believed of an arm or a fluoroscopy table. Wide on purpose: they catch other units and zeros.
 constexpr double kShortestMm = 200.0, kLongestMm = 3000.0;
 constexpr double kFinestPixelMm = 0.01, kCoarsestPixelMm = 3.0;
-constexpr double kMostUnequal = 2.0; ///< ratio of a pixel's sides
+constexpr double kLargestDetectorMm = 600.0; ///< side; the largest flat detectors measure about 430 mm
+constexpr double kMostUnequal = 2.0;         ///< ratio of a pixel's sides
 constexpr double kLargestMagnification = 5.0;
 /// Relative difference of a told magnification against SID/SOD that rounding explains.
 constexpr double kMagnificationTolerance = 0.02;
 /// Spacings that differ less are the same number written twice.
 constexpr double kSameSpacing = 1e-4;
-/// A spacing that the device gives for its own depth against the one at the isocentre: 15 % is the whole depth of a
-/// chest against the distance to the source.
+/// A spacing that the device gives for its own depth against the one at the isocentre: 15 % is the whole
+/// depth of a chest against the distance to the source.
 constexpr double kDepthsApart = 0.15;
 
 std::string plain(double value) {
@@ -33,7 +34,9 @@ std::string plain(double value) {
     return text.str();
 }
 
-std::string plain(const Vector2d& v) { return plain(v.x()) + " x " + plain(v.y()) + " mm"; }
+std::string plain(const Vector2d& v) {
+    return plain(v.x()) + " x " + plain(v.y()) + " mm";
+}
 
 std::optional<double> numberIn(const Dataset& dataset, Tag tag, double low, double high, const char* unit,
                                FindingList& findings) {
@@ -43,8 +46,8 @@ std::optional<double> numberIn(const Dataset& dataset, Tag tag, double low, doub
         return std::nullopt;
     }
     if (!*value || (**value >= low && **value <= high)) return *value;
-    findings.add("xray-geometry-unusable", describe(tag) + " is " + plain(**value) + unit + ", outside " + plain(low) +
-                                               " to " + plain(high) + ". It is not used.");
+    findings.add("xray-geometry-unusable", describe(tag) + " is " + plain(**value) + unit + ", outside " +
+                                               plain(low) + " to " + plain(high) + ". It is not used.");
     return std::nullopt;
 }
 
@@ -58,14 +61,15 @@ std::optional<Vector2d> spacingOf(const Dataset& dataset, Tag tag, FindingList& 
     if (!*values) return std::nullopt;
     const auto& v = **values;
     const auto believed = [](double mm) { return mm >= kFinestPixelMm && mm <= kCoarsestPixelMm; };
-    if (v.size() == 2 && believed(v[0]) && believed(v[1]) && v[0] <= kMostUnequal * v[1] && v[1] <= kMostUnequal * v[0])
+    if (v.size() == 2 && believed(v[0]) && believed(v[1]) && v[0] <= kMostUnequal * v[1] &&
+        v[1] <= kMostUnequal * v[0])
         return Vector2d(v[1], v[0]);
     std::string shown;
     for (std::size_t i = 0; i < std::min<std::size_t>(v.size(), 4); ++i)
         shown += (i ? "\\" : "") + plain(v[i]);
-    findings.add("xray-geometry-unusable",
-                 describe(tag) + " is \"" + shown + "\"; needed: two alike lengths from " + plain(kFinestPixelMm) +
-                     " to " + plain(kCoarsestPixelMm) + " mm. It is not used.");
+    findings.add("xray-geometry-unusable", describe(tag) + " is \"" + shown +
+                                               "\"; needed: two alike lengths from " + plain(kFinestPixelMm) +
+                                               " to " + plain(kCoarsestPixelMm) + " mm. It is not used.");
     return std::nullopt;
 }
 
@@ -81,26 +85,39 @@ struct Told {
     std::string calibration, description;
 };
 
-Told readTold(const XrayScope& scope, FindingList& findings) {
+/// A spacing at the detector that makes no detector longer than there are.
+std::optional<Vector2d> atDetector(const std::optional<Vector2d>& spacing, int longSide,
+                                   FindingList& findings) {
+    if (!spacing || spacing->maxCoeff() * longSide <= kLargestDetectorMm) return spacing;
+    findings.add("xray-geometry-unusable", describe(tags::ImagerPixelSpacing) + " (" + plain(*spacing) +
+                                               ") makes a detector " + plain(spacing->maxCoeff() * longSide) +
+                                               " mm long; none is longer than " + plain(kLargestDetectorMm) +
+                                               " mm. It is not used.");
+    return std::nullopt;
+}
+
+Told readTold(const XrayScope& scope, int longSide, FindingList& findings) {
     const auto in = [&](Tag group, Tag tag) -> const Dataset& { return scope.holding(group, tag); };
     Told told;
-    told.imager = spacingOf(in(tags::FramePixelDataPropertiesSequence, tags::ImagerPixelSpacing),
-                            tags::ImagerPixelSpacing, findings);
+    told.imager = atDetector(spacingOf(in(tags::FramePixelDataPropertiesSequence, tags::ImagerPixelSpacing),
+                                       tags::ImagerPixelSpacing, findings),
+                             longSide, findings);
     const Dataset& measures = in(tags::PixelMeasuresSequence, tags::PixelSpacing);
     told.pixel = spacingOf(measures, tags::PixelSpacing, findings);
     told.calibration = measures.text(tags::PixelSpacingCalibrationType);
     told.description = measures.text(tags::PixelSpacingCalibrationDescription);
-    told.object = spacingOf(in(tags::ProjectionPixelCalibrationSequence, tags::ObjectPixelSpacingInCenterOfBeam),
-                            tags::ObjectPixelSpacingInCenterOfBeam, findings);
+    told.object =
+        spacingOf(in(tags::ProjectionPixelCalibrationSequence, tags::ObjectPixelSpacingInCenterOfBeam),
+                  tags::ObjectPixelSpacingInCenterOfBeam, findings);
     const auto distance = [&](Tag group, Tag tag) {
         return numberIn(in(group, tag), tag, kShortestMm, kLongestMm, " mm", findings);
     };
     told.sid = distance(tags::XRayGeometrySequence, tags::DistanceSourceToDetector);
     told.sod = distance(tags::XRayGeometrySequence, tags::DistanceSourceToIsocenter);
     if (!told.sod) told.sod = distance(tags::XRayGeometrySequence, tags::DistanceSourceToPatient);
-    told.magnification = numberIn(in(tags::XRayGeometrySequence, tags::EstimatedRadiographicMagnificationFactor),
-                                  tags::EstimatedRadiographicMagnificationFactor, 1.0, kLargestMagnification, "",
-                                  findings);
+    told.magnification =
+        numberIn(in(tags::XRayGeometrySequence, tags::EstimatedRadiographicMagnificationFactor),
+                 tags::EstimatedRadiographicMagnificationFactor, 1.0, kLargestMagnification, "", findings);
     return told;
 }
 
@@ -109,7 +126,8 @@ std::optional<double> magnificationOf(const Told& told, FindingList& findings) {
     if (told.sid && told.sod) {
         if (*told.sod >= *told.sid) {
             findings.add("xray-geometry-contradictory",
-                         "The source is " + plain(*told.sod) + " mm from the isocentre and " + plain(*told.sid) +
+                         "The source is " + plain(*told.sod) + " mm from the isocentre and " +
+                             plain(*told.sid) +
                              " mm from the detector: the isocentre must lie between them. Neither is used.");
             return std::nullopt;
         }
@@ -127,7 +145,8 @@ std::optional<double> magnificationOf(const Told& told, FindingList& findings) {
     return told.magnification;
 }
 
-FluoroScale scaleOf(const Vector2d& mmPerPixel, ScaleOrigin origin, double own, const Told& told, std::string detail) {
+FluoroScale scaleOf(const Vector2d& mmPerPixel, ScaleOrigin origin, double own, const Told& told,
+                    std::string detail) {
     FluoroScale scale;
     scale.planar.mmPerPixel = mmPerPixel;
     scale.planar.origin = origin;
@@ -147,7 +166,8 @@ const double kGeometryRelative = std::sqrt(2.0) * core::kDistanceRelativeUncerta
 
 /// PixelSpacing as PS3.3 10.7 lets it be read.
 std::optional<Candidate> fromPixelSpacing(const Told& told, FindingList& findings) {
-    const std::string name = describe(tags::PixelSpacing), typeName = describe(tags::PixelSpacingCalibrationType);
+    const std::string name = describe(tags::PixelSpacing),
+                      typeName = describe(tags::PixelSpacingCalibrationType);
     const bool typed = told.calibration == "GEOMETRY" || told.calibration == "FIDUCIAL";
     if (!told.calibration.empty() && !typed)
         findings.add("xray-calibration-contradictory",
@@ -155,29 +175,32 @@ std::optional<Candidate> fromPixelSpacing(const Told& told, FindingList& finding
                          "\", neither GEOMETRY nor FIDUCIAL: how the spacing was calibrated is not known.");
     if (!told.pixel) {
         if (!told.calibration.empty())
-            findings.add("xray-calibration-contradictory",
-                         typeName + " is " + told.calibration.substr(0, 16) + " but there is no usable " + name + ".");
+            findings.add("xray-calibration-contradictory", typeName + " is " +
+                                                               told.calibration.substr(0, 16) +
+                                                               " but there is no usable " + name + ".");
         return std::nullopt;
     }
     if (told.imager && alike(*told.pixel, *told.imager, kSameSpacing)) {
         findings.add(typed ? "xray-calibration-contradictory" : "xray-spacing-at-detector",
-                     name + " equals " + describe(tags::ImagerPixelSpacing) + " (" + plain(*told.imager) + ")" +
+                     name + " equals " + describe(tags::ImagerPixelSpacing) + " (" + plain(*told.imager) +
+                         ")" +
                          (typed ? ", although " + typeName + " is " + told.calibration : std::string()) +
                          ": it measures at the detector and is no scale of the patient.");
         return std::nullopt;
     }
     if (told.imager && (told.pixel->x() > told.imager->x() || told.pixel->y() > told.imager->y())) {
         findings.add("xray-calibration-contradictory",
-                     name + " (" + plain(*told.pixel) + ") is larger than " + describe(tags::ImagerPixelSpacing) +
-                         " (" + plain(*told.imager) + "): a patient before the detector is magnified, not reduced. "
+                     name + " (" + plain(*told.pixel) + ") is larger than " +
+                         describe(tags::ImagerPixelSpacing) + " (" + plain(*told.imager) +
+                         "): a patient before the detector is magnified, not reduced. "
                          "It is not used.");
         return std::nullopt;
     }
     const std::string said = told.description.empty() ? "" : " (\"" + told.description.substr(0, 64) + "\")";
     if (told.calibration == "FIDUCIAL")
         return Candidate{XrayScaleSource::Fiducial,
-                         scaleOf(*told.pixel, ScaleOrigin::DeviceFiducial, core::kCatheterRelativeUncertainty, told,
-                                 "pixels of " + plain(*told.pixel)),
+                         scaleOf(*told.pixel, ScaleOrigin::DeviceFiducial, core::kCatheterRelativeUncertainty,
+                                 told, "pixels of " + plain(*told.pixel)),
                          name + ", calibrated by the device on an object of known size" + said +
                              "; it holds at that object's depth."};
     if (told.calibration == "GEOMETRY")
@@ -193,9 +216,9 @@ std::optional<Candidate> fromPixelSpacing(const Told& told, FindingList& finding
                          " tells whether it measures at the detector or in the patient. It is not used.");
         return std::nullopt;
     }
-    findings.add("xray-spacing-unexplained",
-                 name + " (" + plain(*told.pixel) + ") differs from the spacing at the detector, but how it was "
-                 "calibrated is not told; its uncertainty is taken as 10 %.");
+    findings.add("xray-spacing-unexplained", name + " (" + plain(*told.pixel) +
+                                                 ") differs from the spacing at the detector, but how it was "
+                                                 "calibrated is not told; its uncertainty is taken as 10 %.");
     return Candidate{XrayScaleSource::Untold,
                      scaleOf(*told.pixel, ScaleOrigin::PixelSpacing, core::kUntoldRelativeUncertainty, told,
                              "pixels of " + plain(*told.pixel)),
@@ -220,14 +243,15 @@ std::optional<Candidate> fromObjectSpacing(const Told& told, FindingList& findin
 
 std::optional<Candidate> fromIsocentre(const Told& told, const std::optional<double>& magnification) {
     if (!told.imager || !magnification) return std::nullopt;
-    return Candidate{XrayScaleSource::Isocentre,
-                     scaleOf(*told.imager / *magnification, ScaleOrigin::ImagerAtIsocentre, kGeometryRelative, told,
-                             "detector pixels of " + plain(*told.imager) + ", magnified " + plain(*magnification) +
-                                 " times"),
-                     describe(tags::ImagerPixelSpacing) + " reduced to the isocentre by " +
-                         (told.sid && told.sod ? "the distances " + plain(*told.sod) + " / " + plain(*told.sid) + " mm"
-                                               : "the magnification factor " + plain(*magnification)) +
-                         "."};
+    return Candidate{
+        XrayScaleSource::Isocentre,
+        scaleOf(*told.imager / *magnification, ScaleOrigin::ImagerAtIsocentre, kGeometryRelative, told,
+                "detector pixels of " + plain(*told.imager) + ", magnified " + plain(*magnification) +
+                    " times"),
+        describe(tags::ImagerPixelSpacing) + " reduced to the isocentre by " +
+            (told.sid && told.sod ? "the distances " + plain(*told.sod) + " / " + plain(*told.sid) + " mm"
+                                  : "the magnification factor " + plain(*magnification)) +
+            "."};
 }
 
 std::string whyNone(const Told& told) {
@@ -242,15 +266,16 @@ void compare(const Candidate& used, const Candidate& other, FindingList& finding
     const Vector2d& a = used.scale.planar.mmPerPixel;
     const Vector2d& b = other.scale.planar.mmPerPixel;
     if (alike(a, b, kDepthsApart)) return;
-    findings.add("xray-scales-differ", "The file allows two scales that no depth in a chest explains: " + plain(a) +
-                                           " a pixel by " + used.text + " And " + plain(b) + " by " + other.text +
-                                           " The first is used; check it on a catheter.");
+    findings.add("xray-scales-differ",
+                 "The file allows two scales that no depth in a chest explains: " + plain(a) +
+                     " a pixel by " + used.text + " And " + plain(b) + " by " + other.text +
+                     " The first is used; check it on a catheter.");
 }
 
 } // namespace
 
-ChosenScale chooseScale(const XrayScope& scope, XrayFrame& frame, FindingList& findings) {
-    const Told told = readTold(scope, findings);
+ChosenScale chooseScale(const XrayScope& scope, int longSide, XrayFrame& frame, FindingList& findings) {
+    const Told told = readTold(scope, longSide, findings);
     const auto magnification = magnificationOf(told, findings);
     frame.imagerSpacingMm = told.imager;
     frame.sourceToDetectorMm = told.sid;

@@ -13,7 +13,10 @@ struct ChosenScale {
     std::string text; ///< which was used, or why there is none
 };
 
-/// Fills the distances, spacings, magnification and scale of `frame`; see xray_facts.h for the order of trust.
-ChosenScale chooseScale(const XrayScope& scope, XrayFrame& frame, FindingList& findings);
+/// Fills the distances, spacings, magnification and scale of `frame`; see xray_facts.h for the order of
+/// trust.
+/// @param longSide  columns or rows, whichever is more: no detector is as long as a wrong spacing would make
+/// it.
+ChosenScale chooseScale(const XrayScope& scope, int longSide, XrayFrame& frame, FindingList& findings);
 
 } // namespace gauge::dicomio

@@ -6,12 +6,13 @@
 #include "dicomio/angiography/scale_choice.h"
 #include "dicomio/angiography/xray_times.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace gauge::dicomio {
 namespace {
 
-void readScales(const Dataset& dataset, XrayFacts& facts) {
+void readScales(const Dataset& dataset, int longSide, XrayFacts& facts) {
     const bool groups = dataset.has(tags::PerFrameFunctionalGroupsSequence);
     FindingList findings;
     for (std::size_t i = 0; i < facts.frames.size(); ++i) {
@@ -23,7 +24,7 @@ void readScales(const Dataset& dataset, XrayFacts& facts) {
             frame.isocentreAngles = isocentre;
             continue;
         }
-        ChosenScale chosen = chooseScale(XrayScope(dataset, static_cast<int>(i)), frame, findings);
+        ChosenScale chosen = chooseScale(XrayScope(dataset, static_cast<int>(i)), longSide, frame, findings);
         if (i > 0) continue;
         facts.scaleSource = chosen.source;
         facts.scaleText = std::move(chosen.text);
@@ -39,7 +40,7 @@ bool differs(const core::CArmAngles& a, const core::CArmAngles& b) {
 
 } // namespace
 
-XrayFacts xrayFacts(const Dataset& dataset, int /*columns*/, int /*rows*/, int frames) {
+XrayFacts xrayFacts(const Dataset& dataset, int columns, int rows, int frames) {
     XrayFacts facts;
     facts.frames.resize(static_cast<std::size_t>(frames));
     facts.times = xrayTimes(dataset, frames, facts.notices);
@@ -51,17 +52,22 @@ XrayFacts xrayFacts(const Dataset& dataset, int /*columns*/, int /*rows*/, int f
         if (first && angles[i].patient && differs(*first, *angles[i].patient)) facts.moving = true;
     }
     if (dataset.text(tags::PositionerMotion) == "DYNAMIC") facts.moving = true;
-    readScales(dataset, facts);
+    readScales(dataset, std::max(columns, rows), facts);
     return facts;
 }
 
 std::string_view words(XrayScaleSource source) {
     switch (source) {
-    case XrayScaleSource::None: return "none";
-    case XrayScaleSource::Fiducial: return "fiducial";
-    case XrayScaleSource::Geometry: return "geometry";
-    case XrayScaleSource::Isocentre: return "isocentre";
-    case XrayScaleSource::Untold: return "not-told";
+    case XrayScaleSource::None:
+        return "none";
+    case XrayScaleSource::Fiducial:
+        return "fiducial";
+    case XrayScaleSource::Geometry:
+        return "geometry";
+    case XrayScaleSource::Isocentre:
+        return "isocentre";
+    case XrayScaleSource::Untold:
+        return "not-told";
     }
     return "none";
 }

@@ -1,5 +1,5 @@
-// What the header of an X-ray cine (XA, Enhanced XA, RF) says of its angles, scale and times; no pixels are read.
-// Neighbours: xray_reader.h gives the frames too.
+// What the header of an X-ray cine (XA, Enhanced XA, RF) says of its angles, scale and times; no pixels are
+// read. Neighbours: xray_reader.h gives the frames too.
 //
 // Which scale is used, the first that the file allows (PS3.3 10.7, C.8.7.5, C.8.19.6.9):
 //   1. PixelSpacing calibrated by the device on an object of known size (FIDUCIAL);
@@ -25,12 +25,13 @@ namespace gauge::dicomio {
 /// What is told for one frame; what is not told, or cannot be true, is nullopt.
 struct XrayFrame {
     std::optional<core::CArmAngles> angles; ///< about the patient
-    std::optional<core::CArmAngles> isocentreAngles; ///< about the table; those of the patient only if supine, head first
-    std::optional<Eigen::Vector2d> imagerSpacingMm;  ///< at the detector: along a row, along a column
-    std::optional<double> sourceToDetectorMm;        ///< SID
-    std::optional<double> sourceToIsocentreMm;       ///< SOD
-    std::optional<double> magnification;             ///< as told by the file
-    std::optional<core::FluoroScale> scale;          ///< of the patient; nullopt: no millimetres
+    std::optional<core::CArmAngles>
+        isocentreAngles; ///< about the table; those of the patient only if supine, head first
+    std::optional<Eigen::Vector2d> imagerSpacingMm; ///< at the detector: along a row, along a column
+    std::optional<double> sourceToDetectorMm;       ///< SID
+    std::optional<double> sourceToIsocentreMm;      ///< SOD
+    std::optional<double> magnification;            ///< as told by the file
+    std::optional<core::FluoroScale> scale;         ///< of the patient; nullopt: no millimetres
 };
 
 /// In falling order of trust, None first.

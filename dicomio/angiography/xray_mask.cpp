@@ -33,14 +33,15 @@ public:
         mask.maskFrames = *masks;
         if (mask.operation == MaskOperation::Average && mask.maskFrames.empty())
             return leftOut(describe(tags::MaskFrameNumbers) + " is absent: there is nothing to subtract.");
-        const auto offset = item.integer(tags::TidOffset), averaged = item.integer(tags::ContrastFrameAveraging);
+        const auto offset = item.integer(tags::TidOffset),
+                   averaged = item.integer(tags::ContrastFrameAveraging);
         if (!offset || !averaged) return leftOut((offset ? averaged.error() : offset.error()).message);
         mask.timeOffset = offset->value_or(1);
         mask.contrastFrames = std::clamp(averaged->value_or(1), 1, m_frames);
         if (mask.operation == MaskOperation::TimeDifference &&
             (mask.timeOffset == 0 || mask.timeOffset <= -m_frames || mask.timeOffset >= m_frames))
-            return leftOut(describe(tags::TidOffset) + " is " + std::to_string(mask.timeOffset) + " in a run of " +
-                           std::to_string(m_frames) + " frames.");
+            return leftOut(describe(tags::TidOffset) + " is " + std::to_string(mask.timeOffset) +
+                           " in a run of " + std::to_string(m_frames) + " frames.");
         sayShift(item);
         return mask;
     }
@@ -58,8 +59,8 @@ private:
         std::vector<int> frames;
         for (const double number : numbers->value_or(std::vector<double>{})) {
             if (!(number >= 1.0 && number <= m_frames && number == std::floor(number)))
-                return leftOut(describe(tag) + " names frame " + std::to_string(std::lround(number)) + " of " +
-                               std::to_string(m_frames) + ".");
+                return leftOut(describe(tag) + " names frame " + std::to_string(std::lround(number)) +
+                               " of " + std::to_string(m_frames) + ".");
             frames.push_back(static_cast<int>(number) - 1);
         }
         return frames;
@@ -71,15 +72,18 @@ private:
         std::vector<core::FrameRange> ranges;
         for (std::size_t i = 0; i + 1 < ends->size(); i += 2)
             ranges.push_back({(*ends)[i], (*ends)[i + 1]});
-        const bool backward = std::any_of(ranges.begin(), ranges.end(), [](const auto& r) { return r.last < r.first; });
+        const bool backward =
+            std::any_of(ranges.begin(), ranges.end(), [](const auto& r) { return r.last < r.first; });
         if (ends->size() % 2 != 0 || backward)
-            return leftOut(describe(tags::ApplicableFrameRange) + " holds no pairs of first and last frames.");
+            return leftOut(describe(tags::ApplicableFrameRange) +
+                           " holds no pairs of first and last frames.");
         return ranges;
     }
 
     void sayShift(const Dataset& item) {
         const auto shift = item.numbers(tags::MaskSubPixelShift);
-        if (!shift || !*shift || std::all_of((*shift)->begin(), (*shift)->end(), [](double s) { return s == 0.0; }))
+        if (!shift || !*shift ||
+            std::all_of((*shift)->begin(), (*shift)->end(), [](double s) { return s == 0.0; }))
             return;
         m_notices.push_back({"mask-shift-ignored",
                              describe(tags::MaskSubPixelShift) +
@@ -99,9 +103,10 @@ XrayMasks xrayMasks(const Dataset& dataset, int frames, std::vector<core::Notice
     for (const Dataset& item : dataset.items(tags::MaskSubtractionSequence))
         if (auto mask = reading.read(item)) out.masks.push_back(std::move(*mask));
     out.shownSubtracted = !out.masks.empty() && dataset.text(tags::RecommendedViewingMode) == "SUB";
-    const std::string relation = XrayScope(dataset, 0)
-                                     .holding(tags::FramePixelDataPropertiesSequence, tags::PixelIntensityRelationship)
-                                     .text(tags::PixelIntensityRelationship);
+    const std::string relation =
+        XrayScope(dataset, 0)
+            .holding(tags::FramePixelDataPropertiesSequence, tags::PixelIntensityRelationship)
+            .text(tags::PixelIntensityRelationship);
     if (relation == "LIN") out.relation = core::IntensityRelation::Linear;
     if (relation == "LOG") out.relation = core::IntensityRelation::Logarithmic;
     return out;

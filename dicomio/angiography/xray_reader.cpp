@@ -33,11 +33,12 @@ bool isXray(std::string_view sopClassUid) {
 core::Result<XrayCine> readXray(std::shared_ptr<const ScannedFile> scanned) {
     const ScannedFile& file = *scanned;
     if (!isXray(file.sopClassUid()))
-        return cannotRead(file.path, {ErrorCode::ObjectUnsupported,
-                                      describe(tags::SopClassUid) + " is \"" + file.sopClassUid() +
-                                          "\", which is no X-ray run. Choose an angiography or fluoroscopy file.",
-                                      {{"tag", describe(tags::SopClassUid)}, {"value", file.sopClassUid()}},
-                                      nullptr});
+        return cannotRead(file.path,
+                          {ErrorCode::ObjectUnsupported,
+                           describe(tags::SopClassUid) + " is \"" + file.sopClassUid() +
+                               "\", which is no X-ray run. Choose an angiography or fluoroscopy file.",
+                           {{"tag", describe(tags::SopClassUid)}, {"value", file.sopClassUid()}},
+                           nullptr});
     XrayCine cine;
     cine.notices = file.notices;
     auto frames = openFrames(scanned, cine.notices);
@@ -50,7 +51,8 @@ core::Result<XrayCine> readXray(std::shared_ptr<const ScannedFile> scanned) {
     cine.facts = xrayFacts(file.dataset, cine.frames->columns(), cine.frames->rows(), count);
     cine.notices.insert(cine.notices.end(), cine.facts.notices.begin(), cine.facts.notices.end());
     cine.masks = xrayMasks(file.dataset, count, cine.notices);
-    if (file.format->isSigned && file.format->bitsStored <= 31) cine.lowestStored = -(1 << (file.format->bitsStored - 1));
+    if (file.format->isSigned && file.format->bitsStored <= 31)
+        cine.lowestStored = -(1 << (file.format->bitsStored - 1));
     cine.sopInstanceUid = file.dataset.text(tags::SopInstanceUid);
     return cine;
 }

@@ -61,8 +61,9 @@ void addRWaves(const Dataset& dataset, FrameTimes& times, std::vector<core::Noti
     for (const double frame : **pointers) {
         if (frame < 1.0 || frame > static_cast<double>(times.startMs.size())) {
             notices.push_back({"frame-times-contradictory",
-                               describe(tags::RWavePointer) + " names frame " + std::to_string(std::lround(frame)) +
-                                   " of " + std::to_string(times.startMs.size()) + "; R waves are not known.",
+                               describe(tags::RWavePointer) + " names frame " +
+                                   std::to_string(std::lround(frame)) + " of " +
+                                   std::to_string(times.startMs.size()) + "; R waves are not known.",
                                {}});
             times.rWaveMs.clear();
             return;
@@ -95,8 +96,8 @@ std::optional<double> dateTimeMs(std::string_view text) {
             return std::nullopt;
         zoneMinutes = (text.front() == '-' ? -1 : 1) * (60 * *zoneHour + *zoneMinute);
     }
-    const double minutes = 1440.0 * static_cast<double>(daysOf(*year, *month, *day)) + 60.0 * *hour + *minute -
-                           zoneMinutes;
+    const double minutes =
+        1440.0 * static_cast<double>(daysOf(*year, *month, *day)) + 60.0 * *hour + *minute - zoneMinutes;
     return 1000.0 * (60.0 * minutes + *second + fraction);
 }
 

@@ -28,7 +28,8 @@ TEST(BlurredChord, AgreesWithBruteForce) {
         for (const double blur : {0.35, 0.8, 2.0}) {
             const BlurredChord chord(radius, blur, 40.0);
             for (const double t : {0.0, 0.37, 0.6 * radius, radius - 0.2, radius + 0.9 * blur, -radius})
-                EXPECT_NEAR(chord.at(t).value, brute(t, radius, blur), kStated) << radius << " " << blur << " " << t;
+                EXPECT_NEAR(chord.at(t).value, brute(t, radius, blur), kStated)
+                    << radius << " " << blur << " " << t;
         }
 }
 

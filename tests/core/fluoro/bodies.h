@@ -23,14 +23,16 @@ inline std::vector<core::PatientPoint> ellipseFrom(const Eigen::Vector3d& centre
 /// Two unit vectors perpendicular to `normal`.
 inline std::array<Eigen::Vector3d, 2> axesOf(const Eigen::Vector3d& normal) {
     const Eigen::Vector3d n = normal.normalized();
-    const Eigen::Vector3d helper = std::abs(n.x()) < 0.7 ? Eigen::Vector3d::UnitX() : Eigen::Vector3d::UnitY();
+    const Eigen::Vector3d helper =
+        std::abs(n.x()) < 0.7 ? Eigen::Vector3d::UnitX() : Eigen::Vector3d::UnitY();
     const Eigen::Vector3d u = n.cross(helper).normalized();
     return {u, n.cross(u)};
 }
 
 /// Semi-axes along axesOf(normal).
-inline std::vector<core::PatientPoint> ellipseIn3d(const Eigen::Vector3d& centre, const Eigen::Vector3d& normal, double a,
-                                                   double b, int count = 720) {
+inline std::vector<core::PatientPoint> ellipseIn3d(const Eigen::Vector3d& centre,
+                                                   const Eigen::Vector3d& normal, double a, double b,
+                                                   int count = 720) {
     const auto axes = axesOf(normal);
     return ellipseFrom(centre, a * axes[0], b * axes[1], count);
 }

@@ -8,9 +8,9 @@
 #include <random>
 
 using namespace gauge::core;
+using Eigen::Vector3d;
 using gauge::test::errorOf;
 using gauge::test::valueOf;
-using Eigen::Vector3d;
 using testing::HasSubstr;
 
 namespace {
@@ -25,16 +25,22 @@ CArm arm(CArmAngles angles) {
 } // namespace
 
 TEST(BeamDirection, IsThatOfDicomsAngles) {
-    EXPECT_NEAR((beamDirection({0, 0}).mm - Vector3d(0, -1, 0)).norm(), 0.0, kRounding);   // detector before the chest
-    EXPECT_NEAR((beamDirection({90, 0}).mm - Vector3d(1, 0, 0)).norm(), 0.0, kRounding);   // LAO 90: at the left side
+    EXPECT_NEAR((beamDirection({0, 0}).mm - Vector3d(0, -1, 0)).norm(), 0.0,
+                kRounding); // detector before the chest
+    EXPECT_NEAR((beamDirection({90, 0}).mm - Vector3d(1, 0, 0)).norm(), 0.0,
+                kRounding); // LAO 90: at the left side
     EXPECT_NEAR((beamDirection({-90, 0}).mm - Vector3d(-1, 0, 0)).norm(), 0.0, kRounding); // RAO 90
-    EXPECT_NEAR((beamDirection({0, 90}).mm - Vector3d(0, 0, 1)).norm(), 0.0, kRounding);   // CRA 90: at the head
+    EXPECT_NEAR((beamDirection({0, 90}).mm - Vector3d(0, 0, 1)).norm(), 0.0,
+                kRounding); // CRA 90: at the head
 }
 
 TEST(BeamDirection, AgreesWithTheReferencesVectors) {
-    // Test vectors of the references, section 7 [computed there]: en face at LAO 40 CRA 20 and at LAO 54 CAU 15.
-    EXPECT_NEAR((beamDirection({40, 20}).mm - Vector3d(0.60402277, -0.71984631, 0.34202014)).norm(), 0.0, 2 * kPrinted);
-    EXPECT_NEAR((beamDirection({54, -15}).mm - Vector3d(0.78145041, -0.56775696, -0.25881905)).norm(), 0.0, 2 * kPrinted);
+    // Test vectors of the references, section 7 [computed there]: en face at LAO 40 CRA 20 and at LAO 54
+    // CAU 15.
+    EXPECT_NEAR((beamDirection({40, 20}).mm - Vector3d(0.60402277, -0.71984631, 0.34202014)).norm(), 0.0,
+                2 * kPrinted);
+    EXPECT_NEAR((beamDirection({54, -15}).mm - Vector3d(0.78145041, -0.56775696, -0.25881905)).norm(), 0.0,
+                2 * kPrinted);
 }
 
 TEST(AnglesOf, IsTheInverseOfBeamDirection) {
@@ -96,7 +102,8 @@ TEST(CameraOf, PutsTheIsocentreInTheMiddleOfThePicture) {
 TEST(CameraOf, RefusesArmsThatCannotBe) {
     CArm place = arm({0, 0});
     place.sourceToDetectorMm = 700.0;
-    EXPECT_THAT(errorOf(cameraOf(place)).message, HasSubstr("isocentre must lie between source and detector"));
+    EXPECT_THAT(errorOf(cameraOf(place)).message,
+                HasSubstr("isocentre must lie between source and detector"));
     place = arm({0, 0});
     place.imagerSpacingMm.x() = 0.0;
     EXPECT_THAT(errorOf(cameraOf(place)).message, HasSubstr("is none"));

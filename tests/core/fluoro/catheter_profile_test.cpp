@@ -1,5 +1,5 @@
-// Simulated pieces of catheter: tubes and full bars of known width, drawn by another way of integration, blurred and
-// noisy, over many seeds. The stated uncertainty must cover the truth as often as it says.
+// Simulated pieces of catheter: tubes and full bars of known width, drawn by another way of integration,
+// blurred and noisy, over many seeds. The stated uncertainty must cover the truth as often as it says.
 #include "core/fluoro/catheter_profile.h"
 
 #include "tests/core/fluoro/expect.h"
@@ -51,8 +51,8 @@ public:
         std::vector<double> fine;
         const int count = static_cast<int>(kReach / kStep);
         for (int i = -count - half; i <= count + half; ++i) // mean over a grid step: the edge is steep
-            fine.push_back(0.25 * (sharp((i - 0.375) * kStep) + sharp((i - 0.125) * kStep) + sharp((i + 0.125) * kStep) +
-                                   sharp((i + 0.375) * kStep)));
+            fine.push_back(0.25 * (sharp((i - 0.375) * kStep) + sharp((i - 0.125) * kStep) +
+                                   sharp((i + 0.125) * kStep) + sharp((i + 0.375) * kStep)));
         for (int i = 0; i <= 2 * count; ++i) {
             double sum = 0.0;
             for (int k = 0; k <= 2 * half; ++k)
@@ -77,7 +77,8 @@ struct Marks {
     Vector2d from, to;
 };
 
-/// What the fit leaves without noise: a full bar is taken for a tube with a very thin bore, 0.3 % of its width.
+/// What the fit leaves without noise: a full bar is taken for a tube with a very thin bore, 0.3 % of its
+/// width.
 constexpr double kQuietPx = 0.06;
 
 constexpr int kSize = 96;
@@ -108,7 +109,8 @@ GreyFrame picture(const Tube& tube, std::mt19937& random) {
                 for (int dy = -far; dy <= far; ++dy)
                     for (int dx = -far; dx <= far; ++dx)
                         blurred[static_cast<std::size_t>(y * kSize + x)] +=
-                            noise[static_cast<std::size_t>((y + dy + kSize) % kSize * kSize + (x + dx + kSize) % kSize)] *
+                            noise[static_cast<std::size_t>((y + dy + kSize) % kSize * kSize +
+                                                           (x + dx + kSize) % kSize)] *
                             std::exp(-0.5 * (dx * dx + dy * dy) / (tube.sharedNoisePx * tube.sharedNoisePx));
         const double gain = 2.0 * std::sqrt(M_PI) * tube.sharedNoisePx; // keeps the variance, to a good part
         for (double& n : blurred)
@@ -123,13 +125,16 @@ GreyFrame picture(const Tube& tube, std::mt19937& random) {
             const double value = 400.0 + tube.slope * t + 0.1 * d.dot(along) +
                                  tube.depth * shadow.at(t - tube.bendPx * (s * s - 0.5)) +
                                  noise[static_cast<std::size_t>(y * kSize + x)];
-            frame.values[static_cast<std::size_t>(y * kSize + x)] = static_cast<std::int32_t>(std::lround(value));
+            frame.values[static_cast<std::size_t>(y * kSize + x)] =
+                static_cast<std::int32_t>(std::lround(value));
         }
     return frame;
 }
 
 Tube randomTube(std::mt19937& random) {
-    const auto uniform = [&](double low, double high) { return std::uniform_real_distribution<double>(low, high)(random); };
+    const auto uniform = [&](double low, double high) {
+        return std::uniform_real_distribution<double>(low, high)(random);
+    };
     Tube tube;
     tube.widthPx = uniform(8.0, 24.0);
     if (uniform(0, 1) < 0.7) {
@@ -186,13 +191,16 @@ Tally measureMany(int count, unsigned seed, double sharedNoisePx) {
     return tally;
 }
 
-int times(int count) { return std::getenv("GAUGE_LONG") ? 10 * count : count; }
+int times(int count) {
+    return std::getenv("GAUGE_LONG") ? 10 * count : count;
+}
 
 void print(const char* what, const Tally& t) {
-    std::cout << what << ": measured " << t.measured << ", refused " << t.refused << ", covered at k = 2 " << t.coverage()
-              << " %, bias " << 100 * t.bias << " %, error median " << 100 * t.errors[t.errors.size() / 2]
-              << " %, 95th percentile " << 100 * t.errors[t.errors.size() * 95 / 100] << " % of the width, stated "
-              << 100 * t.stated << " %\n";
+    std::cout << what << ": measured " << t.measured << ", refused " << t.refused << ", covered at k = 2 "
+              << t.coverage() << " %, bias " << 100 * t.bias << " %, error median "
+              << 100 * t.errors[t.errors.size() / 2] << " %, 95th percentile "
+              << 100 * t.errors[t.errors.size() * 95 / 100] << " % of the width, stated " << 100 * t.stated
+              << " %\n";
 }
 
 } // namespace
@@ -232,7 +240,7 @@ TEST(CatheterProfile, CoversTheTruthAsOftenAsItSays) {
     const Tally tally = measureMany(times(300), 20, 0.0);
     print("catheter profile, independent noise", tally);
     EXPECT_LE(tally.refused, tally.measured / 20);
-    EXPECT_GE(tally.coverage(), 92.0); // nominal 95.4 %; 300 draws scatter by 1.2 %
+    EXPECT_GE(tally.coverage(), 92.0);     // nominal 95.4 %; 300 draws scatter by 1.2 %
     EXPECT_LE(std::abs(tally.bias), 0.01); // of the width; within what is stated, 3.5 % on average
 }
 
@@ -282,10 +290,13 @@ TEST(CatheterProfile, RefusesWhereNothingStandsOut) {
 TEST(CatheterProfile, RefusesMarksThatCannotBe) {
     std::mt19937 random(5);
     const auto frame = picture(Tube{}, random);
-    EXPECT_THAT(errorOf(catheterProfile(frame, {10, 10}, {15, 10})).message, HasSubstr("5.0 pixels long; at least 12"));
-    EXPECT_THAT(errorOf(catheterProfile(frame, {10, 10}, {200, 10})).message, HasSubstr("leaves the picture"));
+    EXPECT_THAT(errorOf(catheterProfile(frame, {10, 10}, {15, 10})).message,
+                HasSubstr("5.0 pixels long; at least 12"));
+    EXPECT_THAT(errorOf(catheterProfile(frame, {10, 10}, {200, 10})).message,
+                HasSubstr("leaves the picture"));
     EXPECT_EQ(errorOf(catheterProfile(frame, {std::nan(""), 10}, {40, 10})).code, ErrorCode::NonFinite);
     CatheterProfileOptions options;
     options.roughWidthPx = 500.0;
-    EXPECT_THAT(errorOf(catheterProfile(frame, {10, 10}, {40, 10}, options)).message, HasSubstr("rough width"));
+    EXPECT_THAT(errorOf(catheterProfile(frame, {10, 10}, {40, 10}, options)).message,
+                HasSubstr("rough width"));
 }

@@ -38,7 +38,8 @@ TEST(AtDepth, AddsTheDistanceOverSodInQuadrature) {
     scale.ownRelative = 0.03;
     const auto moved = valueOf(atDepth(scale, 30.0, 750.0)); // 0.04
     EXPECT_NEAR(moved.planar.relativeUncertainty, 0.05, kRounding);
-    EXPECT_NEAR(valueOf(atDepth(moved, 0.0, 750.0)).planar.relativeUncertainty, 0.03, kRounding); // in place, not on top
+    EXPECT_NEAR(valueOf(atDepth(moved, 0.0, 750.0)).planar.relativeUncertainty, 0.03,
+                kRounding); // in place, not on top
 }
 
 TEST(AtDepth, RefusesImpossibleDistances) {
@@ -48,8 +49,9 @@ TEST(AtDepth, RefusesImpossibleDistances) {
 }
 
 TEST(IsocentreScale, StatesTheSpreadThatTheCamerasGeometryGives) {
-    // Monte Carlo: distances with 1 % error each, object off the isocentre by a normal distance; what an object of 20 mm
-    // would be read as, through the thin geometry of the ray itself. Stated against realised spread.
+    // Monte Carlo: distances with 1 % error each, object off the isocentre by a normal distance; what an
+    // object of 20 mm would be read as, through the thin geometry of the ray itself. Stated against realised
+    // spread.
     constexpr double kSpreadTolerance = 0.03; // of the SD: 40,000 draws give 0.4 %, the rest is second order
     std::mt19937 random(11);
     std::normal_distribution<double> normal;
@@ -58,10 +60,11 @@ TEST(IsocentreScale, StatesTheSpreadThatTheCamerasGeometryGives) {
         double sum = 0.0, squares = 0.0;
         constexpr int kDraws = 40000;
         for (int i = 0; i < kDraws; ++i) {
-            const double sod = 720.0 * (1.0 + 0.01 * normal(random)), sid = 1080.0 * (1.0 + 0.01 * normal(random));
+            const double sod = 720.0 * (1.0 + 0.01 * normal(random)),
+                         sid = 1080.0 * (1.0 + 0.01 * normal(random));
             const double depth = sod + offMm * normal(random);
-            const double pixels = 20.0 * sid / depth / 0.3;              // what the picture shows
-            const double read = pixels * scale.planar.mmPerPixel.x();    // what the told distances make of it
+            const double pixels = 20.0 * sid / depth / 0.3;           // what the picture shows
+            const double read = pixels * scale.planar.mmPerPixel.x(); // what the told distances make of it
             sum += read;
             squares += read * read;
         }

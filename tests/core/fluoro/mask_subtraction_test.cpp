@@ -47,7 +47,8 @@ TEST(SubtractMask, AveragesContrastFramesWhereAsked) {
     auto mask = average({0});
     mask.contrastFrames = 2;
     EXPECT_EQ(valueOf(subtractMask(kRun, 2, mask, IntensityRelation::Displayed)).values[0], 50 - 100);
-    EXPECT_EQ(valueOf(subtractMask(kRun, 3, mask, IntensityRelation::Displayed)).values[0], 40 - 100); // the last alone
+    EXPECT_EQ(valueOf(subtractMask(kRun, 3, mask, IntensityRelation::Displayed)).values[0],
+              40 - 100); // the last alone
 }
 
 TEST(SubtractMask, UsesLogarithmsForLinearValues) {
@@ -61,7 +62,8 @@ TEST(SubtractMask, TakesAnEarlierFrameForTimeDifferences) {
     mask.operation = MaskOperation::TimeDifference;
     mask.timeOffset = 2;
     EXPECT_EQ(valueOf(subtractMask(kRun, 3, mask, IntensityRelation::Displayed)).values[0], 40 - 104);
-    EXPECT_THAT(errorOf(subtractMask(kRun, 1, mask, IntensityRelation::Displayed)).message, HasSubstr("mask frame 0"));
+    EXPECT_THAT(errorOf(subtractMask(kRun, 1, mask, IntensityRelation::Displayed)).message,
+                HasSubstr("mask frame 0"));
 }
 
 TEST(SubtractMask, AppliesOnlyWithinItsRanges) {

@@ -8,9 +8,9 @@
 #include <random>
 
 using namespace gauge::core;
+using Eigen::Vector2d;
 using gauge::test::errorOf;
 using gauge::test::valueOf;
-using Eigen::Vector2d;
 using testing::HasSubstr;
 
 namespace {
@@ -19,7 +19,9 @@ constexpr double kRounding = 1e-12;
 constexpr double kSpreadTolerance = 0.04; // of an SD: 30,000 draws give 0.5 %, the rest is second order
 constexpr int kDraws = 30000;
 
-KnownDiameter known(double mm, double relative) { return {mm, relative, "6 F catheter, 2.00 mm outside", {}}; }
+KnownDiameter known(double mm, double relative) {
+    return {mm, relative, "6 F catheter, 2.00 mm outside", {}};
+}
 
 /// An object at the depth of what is measured.
 ObjectScaleOptions sameDepth() {
@@ -53,7 +55,8 @@ TEST(ObjectScale, IsTheDiameterOverTheWidth) {
 TEST(ObjectScale, AtAnotherDepthIsLessSure) {
     const auto scale = valueOf(objectScale({12.5, 0.25}, known(2.0, 0.03)));
     EXPECT_NEAR(scale.depthRelative, 30.0 / 750.0, kRounding);
-    EXPECT_NEAR(scale.planar.relativeUncertainty, std::sqrt(0.03 * 0.03 + 0.02 * 0.02 + 0.04 * 0.04), kRounding);
+    EXPECT_NEAR(scale.planar.relativeUncertainty, std::sqrt(0.03 * 0.03 + 0.02 * 0.02 + 0.04 * 0.04),
+                kRounding);
 }
 
 TEST(ObjectScale, RefusesNarrowObjectsOrMarksThemRough) {
@@ -73,7 +76,8 @@ TEST(ObjectScale, RefusesWidthsWithinTheirOwnErrorAndImpossiblePixels) {
     EXPECT_EQ(errorOf(objectScale({std::nan(""), 1.0}, known(2.0, 0.03))).code, ErrorCode::NonFinite);
     ObjectScaleOptions options;
     options.pixelAspect = 0.0;
-    EXPECT_THAT(errorOf(objectScale({12.0, 0.2}, known(2.0, 0.03), options)).message, HasSubstr("above zero"));
+    EXPECT_THAT(errorOf(objectScale({12.0, 0.2}, known(2.0, 0.03), options)).message,
+                HasSubstr("above zero"));
 }
 
 TEST(ObjectScale, CarriesNoticesOfTheObject) {
@@ -83,8 +87,8 @@ TEST(ObjectScale, CarriesNoticesOfTheObject) {
 }
 
 TEST(ObjectScale, StatesTheSpreadOfLengthsMeasuredWithIt) {
-    // Monte Carlo through clicks, diameter and depth, then a 100-pixel length read with the scale: realised spread against
-    // the stated scale component.
+    // Monte Carlo through clicks, diameter and depth, then a 100-pixel length read with the scale: realised
+    // spread against the stated scale component.
     std::mt19937 random(5);
     std::normal_distribution<double> normal;
     const double truth = 0.16, widthPx = 25.0;
@@ -93,7 +97,8 @@ TEST(ObjectScale, StatesTheSpreadOfLengthsMeasuredWithIt) {
         const Vector2d a(normal(random), normal(random)), b(widthPx + normal(random), normal(random));
         const double actualMm = widthPx * truth, toldMm = actualMm * (1.0 + 0.03 * normal(random));
         const auto scale = valueOf(objectScale(betweenClicks(a, b), known(toldMm, 0.03)));
-        const double depth = 1.0 + 30.0 / 750.0 * normal(random); // object nearer or farther: fewer or more pixels
+        const double depth =
+            1.0 + 30.0 / 750.0 * normal(random); // object nearer or farther: fewer or more pixels
         const double read = 100.0 / depth * scale.planar.mmPerPixel.x();
         sum += read;
         squares += read * read;
@@ -128,7 +133,8 @@ TEST(MarkerScale, OfSeveralMarkersIsTheirLeastSquaresStep) {
 }
 
 TEST(MarkerScale, WithoutAKnownTiltTakesTheMeanAndAddsTheSpread) {
-    // Simulated: tilt uniform within 20 degrees. References section 7: below 20 degrees the error stays under 7 %.
+    // Simulated: tilt uniform within 20 degrees. References section 7: below 20 degrees the error stays under
+    // 7 %.
     std::mt19937 random(3);
     std::normal_distribution<double> normal;
     std::uniform_real_distribution<double> tilt(0.0, 20.0 * std::numbers::pi / 180.0);
@@ -136,7 +142,8 @@ TEST(MarkerScale, WithoutAKnownTiltTakesTheMeanAndAddsTheSpread) {
     const double truth = 0.2; // mm a pixel
     for (int i = 0; i < kDraws; ++i) {
         const double seenPx = 30.0 * std::cos(tilt(random)) / truth;
-        const Vector2d markers[] = {{normal(random), normal(random)}, {seenPx + normal(random), normal(random)}};
+        const Vector2d markers[] = {{normal(random), normal(random)},
+                                    {seenPx + normal(random), normal(random)}};
         const double spacing = 30.0 * (1.0 + 0.01 * normal(random));
         const auto scale = valueOf(markerScale(markers, spacing, {}, sameDepth()));
         const double relative = scale.planar.mmPerPixel.x() / truth - 1.0;

@@ -63,8 +63,8 @@ TEST(ProjectedWidth, OfAnEllipseIsItsExtentAcrossTheSightLine) {
 }
 
 TEST(ProjectedWidth, EdgeOnAlongAnAxisOfTheEllipseShowsTheOther) {
-    // Plane x-z (normal along y), long axis 15 along x, short 10 along z; seen from LAO 90 the short one, seen from
-    // the head the long one.
+    // Plane x-z (normal along y), long axis 15 along x, short 10 along z; seen from LAO 90 the short one,
+    // seen from the head the long one.
     const auto contour = ellipseFrom({0, 0, 0}, {15, 0, 0}, {0, 0, 10});
     EXPECT_NEAR(*valueOf(projectedWidth(contour, CArmAngles{90, 0})).widthMm, 20.0, 20 * kPolygon);
     EXPECT_NEAR(*valueOf(projectedWidth(contour, CArmAngles{0, 90})).widthMm, 30.0, 30 * kPolygon);
@@ -76,7 +76,8 @@ TEST(ProjectedWidth, EdgeOnAlongAnAxisOfTheEllipseShowsTheOther) {
 }
 
 TEST(ProjectedWidth, ThroughTheCameraAtTheIsocentreIsThatOfParallelRaysToSecondOrder) {
-    // Edge-on circle of radius R at the isocentre: extreme rays touch it at R / sqrt(1 - (R/L)^2) by tangency.
+    // Edge-on circle of radius R at the isocentre: extreme rays touch it at R / sqrt(1 - (R/L)^2) by
+    // tangency.
     const auto contour = ellipseFrom({0, 0, 0}, {11, 0, 0}, {0, 11, 0});
     const auto seen = valueOf(projectedWidth(contour, armAt({0, 0}, Vector3d::Zero())));
     const double tangent = 22.0 / std::sqrt(1.0 - (11.0 / 720.0) * (11.0 / 720.0));
@@ -84,19 +85,21 @@ TEST(ProjectedWidth, ThroughTheCameraAtTheIsocentreIsThatOfParallelRaysToSecondO
 }
 
 TEST(ProjectedWidth, ThroughTheCameraScalesWithDepth) {
-    // 60 mm nearer to the source than the isocentre: 720 / 660 larger for a scale that holds at the isocentre.
+    // 60 mm nearer to the source than the isocentre: 720 / 660 larger for a scale that holds at the
+    // isocentre.
     const auto contour = ellipseFrom({0, 60, 0}, {11, 0, 0}, {0, 0, 9}); // y: away from the detector at LAO 0
     const auto seen = valueOf(projectedWidth(contour, armAt({0, 0}, Vector3d::Zero())));
     EXPECT_NEAR(seen.longestMm, 22.0 * 720.0 / 660.0, 22 * 2 * kPolygon);
 }
 
 TEST(ProjectedWidth, OfASpheresOutlineIsTheTangentConesWidth) {
-    // A sphere of radius R at distance L: rays touch it in a circle of radius R sqrt(1 - (R/L)^2) at L - R^2/L, and its
-    // shadow at the isocentre's depth has the width 2 R / sqrt(1 - (R/L)^2).
+    // A sphere of radius R at distance L: rays touch it in a circle of radius R sqrt(1 - (R/L)^2) at L -
+    // R^2/L, and its shadow at the isocentre's depth has the width 2 R / sqrt(1 - (R/L)^2).
     const double radius = 40.0, distance = 720.0, q = radius / distance;
     for (const CArmAngles angles : {CArmAngles{0, 0}, CArmAngles{-30, 20}, CArmAngles{50, -25}}) {
         const Vector3d d = beamDirection(angles).mm;
-        const auto outline = ellipseIn3d(-radius * q * d, d, radius * std::sqrt(1 - q * q), radius * std::sqrt(1 - q * q));
+        const auto outline =
+            ellipseIn3d(-radius * q * d, d, radius * std::sqrt(1 - q * q), radius * std::sqrt(1 - q * q));
         const auto seen = valueOf(projectedWidth(outline, armAt(angles, Vector3d::Zero())));
         EXPECT_NEAR(seen.longestMm, 2.0 * radius / std::sqrt(1 - q * q), 2 * radius * kPolygon);
     }
@@ -133,8 +136,8 @@ TEST(PredictedWidth, StatesTheSpreadOverTheAngles) {
         double squares = 0.0;
         constexpr int kDraws = 20000;
         for (int i = 0; i < kDraws; ++i) {
-            const auto seen =
-                valueOf(projectedWidth(contour, CArmAngles{angles.primaryDeg + turn(random), angles.secondaryDeg + turn(random)}));
+            const auto seen = valueOf(projectedWidth(
+                contour, CArmAngles{angles.primaryDeg + turn(random), angles.secondaryDeg + turn(random)}));
             squares += std::pow(seen.widthMm.value_or(predicted->value) - predicted->value, 2) / kDraws;
         }
         EXPECT_NEAR(predicted->components.plane / std::sqrt(squares), 1.0, kSpreadTolerance) << words(angles);
@@ -145,6 +148,7 @@ TEST(PredictedWidth, StatesTheSpreadOverTheAngles) {
 TEST(PredictedWidth, RefusesEnFaceViewsAndWrongOptions) {
     const auto contour = ellipseIn3d({0, 0, 0}, {0, -1, 0}, 13.0, 9.0);
     EXPECT_THAT(errorOf(predictedWidth(contour, {0, 0})).message, HasSubstr("closer to edge-on"));
-    EXPECT_THAT(errorOf(predictedWidth(contour, {90, 0}, {-1.0, 5.0})).message, HasSubstr("neither may be negative"));
+    EXPECT_THAT(errorOf(predictedWidth(contour, {90, 0}, {-1.0, 5.0})).message,
+                HasSubstr("neither may be negative"));
     EXPECT_EQ(errorOf(predictedWidth(contour, {90, 0}, {0.5, 40.0})).code, ErrorCode::InvalidArgument);
 }

@@ -32,7 +32,8 @@ TEST(OuterDiameter, OfASheathIsNotItsFrench) {
 
 TEST(OuterDiameter, OfASheathMustLeaveAWallAroundItsBore) {
     // The trap itself: 14 F typed as 4.67 mm outside.
-    EXPECT_THAT(errorOf(outerDiameter({ScaleObjectKind::Sheath, 14.0, 4.67})).message, HasSubstr("leaves no wall"));
+    EXPECT_THAT(errorOf(outerDiameter({ScaleObjectKind::Sheath, 14.0, 4.67})).message,
+                HasSubstr("leaves no wall"));
     const auto known = valueOf(outerDiameter({ScaleObjectKind::Sheath, 14.0, 5.4}));
     EXPECT_EQ(known.mm, 5.4);
     EXPECT_EQ(known.relativeUncertainty, kPrintedDiameterRelative);
@@ -49,7 +50,8 @@ TEST(OuterDiameter, OfASheathThatIsAWholeFrenchIsQuestioned) {
 
 TEST(OuterDiameter, OfACatheterWithTwoSizesMustAgree) {
     EXPECT_EQ(valueOf(outerDiameter({ScaleObjectKind::Catheter, 6.0, 1.95})).mm, 1.95);
-    EXPECT_THAT(errorOf(outerDiameter({ScaleObjectKind::Catheter, 6.0, 2.6})).message, HasSubstr("for a sheath, say"));
+    EXPECT_THAT(errorOf(outerDiameter({ScaleObjectKind::Catheter, 6.0, 2.6})).message,
+                HasSubstr("for a sheath, say"));
 }
 
 TEST(OuterDiameter, FilledWithContrastIsLessSureAndSaysSo) {
@@ -60,6 +62,8 @@ TEST(OuterDiameter, FilledWithContrastIsLessSureAndSaysSo) {
 
 TEST(OuterDiameter, NeedsASizeInRange) {
     EXPECT_THAT(errorOf(outerDiameter({})).message, HasSubstr("no size was entered"));
-    EXPECT_THAT(errorOf(outerDiameter({ScaleObjectKind::Catheter, 2.0, {}})).message, HasSubstr("2 French lies outside"));
-    EXPECT_THAT(errorOf(outerDiameter({ScaleObjectKind::Catheter, {}, 20.0})).message, HasSubstr("20 mm lies outside"));
+    EXPECT_THAT(errorOf(outerDiameter({ScaleObjectKind::Catheter, 2.0, {}})).message,
+                HasSubstr("2 French lies outside"));
+    EXPECT_THAT(errorOf(outerDiameter({ScaleObjectKind::Catheter, {}, 20.0})).message,
+                HasSubstr("20 mm lies outside"));
 }

@@ -15,14 +15,14 @@ namespace {
 
 /// References section 7, test vectors [computed there]: printed to 1e-4 degrees.
 constexpr double kPrintedDeg = 6e-5;
-const PatientVector kFirst{Vector3d(0.60402277, -0.71984631, 0.34202014)};  // en face LAO 40 CRA 20
+const PatientVector kFirst{Vector3d(0.60402277, -0.71984631, 0.34202014)};   // en face LAO 40 CRA 20
 const PatientVector kSecond{Vector3d(0.78145041, -0.56775696, -0.25881905)}; // en face LAO 54 CAU 15
 
 } // namespace
 
 TEST(EdgeOnSecondary, AgreesWithTheReferencesVectors) {
-    const double first[][2] = {{-60, 25.5056},  {-50, 0},         {-40, -25.5056}, {-30, -43.2192},
-                               {-20, -53.9476}, {0, -64.5862},    {20, -68.8272}};
+    const double first[][2] = {{-60, 25.5056},  {-50, 0},      {-40, -25.5056}, {-30, -43.2192},
+                               {-20, -53.9476}, {0, -64.5862}, {20, -68.8272}};
     for (const auto& [primary, secondary] : first)
         EXPECT_NEAR(edgeOnSecondaryDeg(kFirst, primary).value(), secondary, kPrintedDeg) << primary;
     const double second[][2] = {{-60, -56.6240}, {-50, -42.0778}, {-36, 0},     {-30, 21.3110},
@@ -40,19 +40,22 @@ TEST(EdgeOnSecondary, OfAnUprightPlaneExistsAtOnePrimaryAngle) {
 TEST(EnFace, AgreesWithTheReferencesVectors) {
     EXPECT_NEAR(enFace(kFirst).primaryDeg, 40.0, 1e-5);
     EXPECT_NEAR(enFace(kFirst).secondaryDeg, 20.0, 1e-5);
-    EXPECT_NEAR(enFace(-kSecond).primaryDeg, 54.0, 1e-5); // turned round: the detector stays before the patient
+    EXPECT_NEAR(enFace(-kSecond).primaryDeg, 54.0,
+                1e-5); // turned round: the detector stays before the patient
     EXPECT_NEAR(enFace(-kSecond).secondaryDeg, -15.0, 1e-5);
 }
 
 TEST(EdgeOnCurve, LooksAlongThePlaneEverywhere) {
-    for (const auto& normal : {kFirst, kSecond, PatientVector{Vector3d(1, 0, 0)}, PatientVector{Vector3d(0, 0, 1)}}) {
+    for (const auto& normal :
+         {kFirst, kSecond, PatientVector{Vector3d(1, 0, 0)}, PatientVector{Vector3d(0, 0, 1)}}) {
         const auto curve = edgeOnCurve(normal, 72);
         ASSERT_EQ(curve.size(), 72u);
         for (const auto& view : curve)
             EXPECT_NEAR(beamDirection(view).dot(normal), 0.0, 1e-7);
         // Evenly spaced along the circle: 5 degrees from one to the next.
         for (std::size_t i = 1; i < curve.size(); ++i)
-            EXPECT_NEAR(beamDirection(curve[i]).dot(beamDirection(curve[i - 1])), std::cos(5.0 * M_PI / 180.0), 1e-9);
+            EXPECT_NEAR(beamDirection(curve[i]).dot(beamDirection(curve[i - 1])),
+                        std::cos(5.0 * M_PI / 180.0), 1e-9);
     }
 }
 

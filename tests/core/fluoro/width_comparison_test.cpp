@@ -34,8 +34,9 @@ TEST(CompareWidth, GivesTheDifferenceWithBothUncertainties) {
     EXPECT_NEAR(compared.differenceMm, -1.2, 1e-3);
     EXPECT_NEAR(compared.standardUncertaintyMm, std::sqrt(0.36 + 0.81 + 0.25), 1e-9);
     EXPECT_FALSE(compared.unexplained); // -1.2 against -0.5 within 2 sqrt(1.42 + 4)
-    EXPECT_EQ(compared.text, "At LAO 90, CRA 0 the fluoroscopy reads 18.8 ± 1.1 mm, the CT contour predicts 20.0 ± 0.5 mm: "
-                             "-1.2 ± 1.2 mm, as the modality explains.");
+    EXPECT_EQ(compared.text,
+              "At LAO 90, CRA 0 the fluoroscopy reads 18.8 ± 1.1 mm, the CT contour predicts 20.0 ± 0.5 mm: "
+              "-1.2 ± 1.2 mm, as the modality explains.");
 }
 
 TEST(CompareWidth, SaysWhenTheModalityDoesNotExplainIt) {
@@ -47,7 +48,10 @@ TEST(CompareWidth, SaysWhenTheModalityDoesNotExplainIt) {
 }
 
 TEST(CompareWidth, RefusesWhatCannotBeCompared) {
-    EXPECT_EQ(errorOf(compareWidth(reading(std::nan(""), 0, 0), {90, 0}, kContour)).code, ErrorCode::NonFinite);
-    EXPECT_THAT(errorOf(compareWidth(reading(0.0, 0, 0), {90, 0}, kContour)).message, HasSubstr("not above zero"));
-    EXPECT_THAT(errorOf(compareWidth(reading(20, 0, 0), {0, 0}, kContour)).message, HasSubstr("closer to edge-on"));
+    EXPECT_EQ(errorOf(compareWidth(reading(std::nan(""), 0, 0), {90, 0}, kContour)).code,
+              ErrorCode::NonFinite);
+    EXPECT_THAT(errorOf(compareWidth(reading(0.0, 0, 0), {90, 0}, kContour)).message,
+                HasSubstr("not above zero"));
+    EXPECT_THAT(errorOf(compareWidth(reading(20, 0, 0), {0, 0}, kContour)).message,
+                HasSubstr("closer to edge-on"));
 }

@@ -11,7 +11,8 @@ namespace {
 
 constexpr double kRoundingMm = 1e-9;
 
-/// Source at the origin, detector 1000 mm along +z, 0.2 x 0.25 mm pixels, the ray along z in the middle of 101 x 51.
+/// Source at the origin, detector 1000 mm along +z, 0.2 x 0.25 mm pixels, the ray along z in the middle of
+/// 101 x 51.
 PinholeCamera simple() {
     PinholeCamera camera;
     camera.firstPixel = {Vector3d(-50 * 0.2, -25 * 0.25, 1000.0)};
@@ -50,7 +51,8 @@ TEST(PinholeCamera, RayThroughAPixelAndProjectionAreInverse) {
         PinholeCamera camera = simple();
         // Anywhere, turned anyhow, steps not perpendicular.
         const Eigen::Matrix3d turn =
-            Eigen::AngleAxisd(3.0 * unit(random), Vector3d(unit(random), unit(random), 1.5).normalized()).toRotationMatrix();
+            Eigen::AngleAxisd(3.0 * unit(random), Vector3d(unit(random), unit(random), 1.5).normalized())
+                .toRotationMatrix();
         camera.rowStep.mm.x() = 0.1 * unit(random);
         const Vector3d shift(100 * unit(random), 100 * unit(random), 100 * unit(random));
         camera.source.mm = shift;

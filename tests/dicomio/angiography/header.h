@@ -31,7 +31,8 @@ private:
 
 /// Text of the first notice with that code; "" when there is none.
 inline std::string noticeText(const std::vector<core::Notice>& notices, const std::string& code) {
-    const auto at = std::find_if(notices.begin(), notices.end(), [&](const auto& n) { return n.code == code; });
+    const auto at =
+        std::find_if(notices.begin(), notices.end(), [&](const auto& n) { return n.code == code; });
     return at == notices.end() ? std::string() : at->text;
 }
 

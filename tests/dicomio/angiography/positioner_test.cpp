@@ -11,7 +11,8 @@ using testing::HasSubstr;
 
 namespace {
 
-Header arm(const std::string& motion, const std::string& primary = "-32.0", const std::string& secondary = "2.0") {
+Header arm(const std::string& motion, const std::string& primary = "-32.0",
+           const std::string& secondary = "2.0") {
     return Header()
         .text(tags::PositionerMotion, motion, "CS")
         .text(tags::PositionerPrimaryAngle, primary)
@@ -74,20 +75,25 @@ TEST(PositionerAngles, AreNotGuessedWhereIncrementsMayBeOffsets) {
 TEST(PositionerAngles, NeedAsManyIncrementsAsFrames) {
     const auto facts = arm("DYNAMIC").text(tags::PositionerPrimaryAngleIncrement, "0\\1\\1").facts(5);
     EXPECT_FALSE(facts.frames[1].angles);
-    EXPECT_THAT(noticeText(facts.notices, "positioner-increments-unusable"), HasSubstr("3 values for 5 frames"));
+    EXPECT_THAT(noticeText(facts.notices, "positioner-increments-unusable"),
+                HasSubstr("3 values for 5 frames"));
 }
 
 TEST(PositionerAngles, DoNotTurnFasterThanAnArmCan) {
-    auto header = arm("DYNAMIC").text(tags::PositionerPrimaryAngleIncrement, "0\\1\\9\\9\\1").text(tags::FrameTime, "33");
+    auto header = arm("DYNAMIC")
+                      .text(tags::PositionerPrimaryAngleIncrement, "0\\1\\9\\9\\1")
+                      .text(tags::FrameTime, "33");
     const auto facts = header.facts(5);
     EXPECT_FALSE(facts.frames[2].angles);
-    EXPECT_THAT(noticeText(facts.notices, "positioner-increments-unusable"), HasSubstr("faster than any arm"));
+    EXPECT_THAT(noticeText(facts.notices, "positioner-increments-unusable"),
+                HasSubstr("faster than any arm"));
 }
 
 TEST(PositionerAngles, OutOfRangeOrHalfToldAreUnknown) {
     const auto beyond = arm("STATIC", "210").facts();
     EXPECT_FALSE(beyond.frames[0].angles);
-    EXPECT_THAT(noticeText(beyond.notices, "positioner-angle-unusable"), HasSubstr("210 degrees, outside -180"));
+    EXPECT_THAT(noticeText(beyond.notices, "positioner-angle-unusable"),
+                HasSubstr("210 degrees, outside -180"));
     EXPECT_FALSE(arm("STATIC", "-32", "95").facts().frames[0].angles);
     const auto half = Header().text(tags::PositionerPrimaryAngle, "10").facts();
     EXPECT_FALSE(half.frames[0].angles);

@@ -79,15 +79,26 @@ TEST(XrayScale, NeedsTheIsocentreBetweenSourceAndDetector) {
 TEST(XrayScale, DoesNotBelieveImpossibleLengths) {
     const auto facts = geometry("108", "72").facts(); // centimetres
     EXPECT_FALSE(facts.frames[0].scale);
-    EXPECT_THAT(noticeText(facts.notices, "xray-geometry-unusable"), HasSubstr("108 mm, outside 200 to 3000"));
+    EXPECT_THAT(noticeText(facts.notices, "xray-geometry-unusable"),
+                HasSubstr("108 mm, outside 200 to 3000"));
     for (const char* spacing : {"0\\0", "-0.3\\0.3", "0.3", "0.3\\0.9", "30\\30", "a\\b"}) {
         const auto bad = Header()
                              .text(tags::ImagerPixelSpacing, spacing)
                              .text(tags::EstimatedRadiographicMagnificationFactor, "1.5")
                              .facts();
         EXPECT_FALSE(bad.frames[0].scale) << spacing;
-        EXPECT_THAT(noticeText(bad.notices, "xray-geometry-unusable"), HasSubstr("ImagerPixelSpacing")) << spacing;
+        EXPECT_THAT(noticeText(bad.notices, "xray-geometry-unusable"), HasSubstr("ImagerPixelSpacing"))
+            << spacing;
     }
+}
+
+TEST(XrayScale, DoesNotBelieveADetectorLongerThanThereAre) {
+    const auto facts = Header() // 512 pixels of 1.5 mm
+                           .text(tags::ImagerPixelSpacing, "1.5\\1.5")
+                           .text(tags::EstimatedRadiographicMagnificationFactor, "1.5")
+                           .facts();
+    EXPECT_FALSE(facts.frames[0].scale);
+    EXPECT_THAT(noticeText(facts.notices, "xray-geometry-unusable"), HasSubstr("768 mm long"));
 }
 
 TEST(XrayScale, PrefersTheObjectThatTheDeviceCalibratedOn) {
@@ -122,7 +133,8 @@ TEST(XrayScale, AnnouncesTwoScalesThatNoDepthExplains) {
 }
 
 TEST(XrayScale, IsNotAPixelSpacingEqualToTheDetectors) {
-    const auto plain = Header().text(tags::ImagerPixelSpacing, "0.3\\0.3").text(tags::PixelSpacing, "0.30\\0.30").facts();
+    const auto plain =
+        Header().text(tags::ImagerPixelSpacing, "0.3\\0.3").text(tags::PixelSpacing, "0.30\\0.30").facts();
     EXPECT_FALSE(plain.frames[0].scale);
     EXPECT_THAT(noticeText(plain.notices, "xray-spacing-at-detector"), HasSubstr("no scale of the patient"));
     const auto typed = Header()
@@ -135,13 +147,16 @@ TEST(XrayScale, IsNotAPixelSpacingEqualToTheDetectors) {
 }
 
 TEST(XrayScale, IsNotAPixelSpacingLargerThanTheDetectors) {
-    const auto facts = Header().text(tags::ImagerPixelSpacing, "0.3\\0.3").text(tags::PixelSpacing, "0.4\\0.4").facts();
+    const auto facts =
+        Header().text(tags::ImagerPixelSpacing, "0.3\\0.3").text(tags::PixelSpacing, "0.4\\0.4").facts();
     EXPECT_FALSE(facts.frames[0].scale);
-    EXPECT_THAT(noticeText(facts.notices, "xray-calibration-contradictory"), HasSubstr("magnified, not reduced"));
+    EXPECT_THAT(noticeText(facts.notices, "xray-calibration-contradictory"),
+                HasSubstr("magnified, not reduced"));
 }
 
 TEST(XrayScale, WithoutAWayOfCalibrationIsTakenWithTenPercentOnlyBesideTheDetectors) {
-    const auto facts = Header().text(tags::ImagerPixelSpacing, "0.3\\0.3").text(tags::PixelSpacing, "0.2\\0.2").facts();
+    const auto facts =
+        Header().text(tags::ImagerPixelSpacing, "0.3\\0.3").text(tags::PixelSpacing, "0.2\\0.2").facts();
     EXPECT_EQ(facts.scaleSource, XrayScaleSource::Untold);
     EXPECT_EQ(facts.frames[0].scale->ownRelative, 0.10);
     EXPECT_THAT(noticeText(facts.notices, "xray-spacing-unexplained"), HasSubstr("10 %"));
@@ -165,9 +180,10 @@ TEST(XrayScale, AnnouncesACalibrationTypeWithoutSpacingAndOneThatIsNone) {
 
 TEST(XrayScale, OfEnhancedFramesFollowsEachFramesGroups) {
     const auto frame = [](const std::string& sid) {
-        return Header().sequence(tags::XRayGeometrySequence, {Header()
-                                                                  .text(tags::DistanceSourceToDetector, sid)
-                                                                  .text(tags::DistanceSourceToIsocenter, "720")});
+        return Header().sequence(tags::XRayGeometrySequence,
+                                 {Header()
+                                      .text(tags::DistanceSourceToDetector, sid)
+                                      .text(tags::DistanceSourceToIsocenter, "720")});
     };
     const auto facts =
         Header()
@@ -193,5 +209,6 @@ TEST(XrayScale, InTheMiddleOfTheBeamMustBeSmallerThanTheDetectors) {
     EXPECT_EQ(mmOf(groups("0.19\\0.19").facts()), 0.19);
     const auto contradictory = groups("0.3\\0.3").facts();
     EXPECT_FALSE(contradictory.frames[0].scale);
-    EXPECT_THAT(noticeText(contradictory.notices, "xray-calibration-contradictory"), HasSubstr("is not smaller"));
+    EXPECT_THAT(noticeText(contradictory.notices, "xray-calibration-contradictory"),
+                HasSubstr("is not smaller"));
 }

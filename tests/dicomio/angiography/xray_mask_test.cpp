@@ -42,18 +42,22 @@ TEST(XrayMasks, CountFramesFromZeroAndKeepRanges) {
 }
 
 TEST(XrayMasks, OfTimeDifferencesKeepTheirOffset) {
-    const auto read = readMask(Header().text(tags::MaskOperation, "TID", "CS").text(tags::TidOffset, "3", "IS"));
+    const auto read =
+        readMask(Header().text(tags::MaskOperation, "TID", "CS").text(tags::TidOffset, "3", "IS"));
     ASSERT_EQ(read.masks.masks.size(), 1u);
     EXPECT_EQ(read.masks.masks[0].operation, core::MaskOperation::TimeDifference);
     EXPECT_EQ(read.masks.masks[0].timeOffset, 3);
 }
 
 TEST(XrayMasks, ThatCannotBeUsedAreLeftOutInWords) {
-    const auto why = [](Header item) { return noticeText(readMask(std::move(item)).notices, "mask-unusable"); };
+    const auto why = [](Header item) {
+        return noticeText(readMask(std::move(item)).notices, "mask-unusable");
+    };
     EXPECT_THAT(why(Header().text(tags::MaskOperation, "REV_TID", "CS")), HasSubstr("REV_TID"));
     EXPECT_THAT(why(Header().text(tags::MaskOperation, "AVG_SUB", "CS")), HasSubstr("nothing to subtract"));
-    EXPECT_THAT(why(Header().text(tags::MaskOperation, "AVG_SUB", "CS").text(tags::MaskFrameNumbers, "11", "IS")),
-                HasSubstr("names frame 11 of 10"));
+    EXPECT_THAT(
+        why(Header().text(tags::MaskOperation, "AVG_SUB", "CS").text(tags::MaskFrameNumbers, "11", "IS")),
+        HasSubstr("names frame 11 of 10"));
     EXPECT_THAT(why(average().text(tags::ApplicableFrameRange, "3", "IS")), HasSubstr("no pairs"));
     EXPECT_THAT(why(average().text(tags::ApplicableFrameRange, "5\\3", "IS")), HasSubstr("no pairs"));
     EXPECT_THAT(why(Header().text(tags::MaskOperation, "TID", "CS").text(tags::TidOffset, "10", "IS")),

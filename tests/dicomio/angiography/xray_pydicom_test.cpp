@@ -21,7 +21,8 @@ class MadeRuns : public testing::Test {
 protected:
     void SetUp() override {
         const std::string command = "/usr/bin/python3 -W ignore '" + std::string(GAUGE_SOURCE_DIR) +
-                                    "/tests/dicomio/angiography/make_xray.py' '" + m_folder.path().string() + "'";
+                                    "/tests/dicomio/angiography/make_xray.py' '" + m_folder.path().string() +
+                                    "'";
         ASSERT_EQ(std::system(command.c_str()), 0) << "pydicom is needed: " << command;
     }
     core::Result<XrayCine> read(const std::string& name) const { return readXray(m_folder.path() / name); }
@@ -71,7 +72,8 @@ TEST_F(MadeRuns, ClassicRunHasMovingAnglesScaleWindowAndMask) {
     EXPECT_THAT(noticeText(cine.notices, "mask-shift-ignored"), HasSubstr("not applied"));
     const auto& mask = cine.masks.masks[0];
     EXPECT_FALSE(mask.appliesTo(0));
-    const auto seen = valueOf(core::subtractMask(*cine.frames, 2, mask, cine.masks.relation, cine.lowestStored));
+    const auto seen =
+        valueOf(core::subtractMask(*cine.frames, 2, mask, cine.masks.relation, cine.lowestStored));
     // Linear values 2043 over 43: natural logarithms, in thousandths.
     EXPECT_EQ(seen.at(3, 4), std::lround(1000.0 * std::log(2044.0 / 44.0)));
 }

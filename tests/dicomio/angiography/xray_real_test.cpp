@@ -1,5 +1,5 @@
-// Real runs of public projects, used in place (see real_data/real_data_test.cpp for where). Figures beside each are
-// what pydicom reads from the same headers.
+// Real runs of public projects, used in place (see real_data/real_data_test.cpp for where). Figures beside
+// each are what pydicom reads from the same headers.
 #include "dicomio/angiography/xray_reader.h"
 #include "tests/dicomio/angiography/header.h"
 #include "tests/dicomio/support/result_of.h"
@@ -19,8 +19,10 @@ class RealXray : public testing::Test {
 protected:
     void SetUp() override {
         const char* told = std::getenv("OSTIUM_GAUGE_REAL_DATA");
-        m_root = told ? std::filesystem::path(told) : std::filesystem::path(GAUGE_SOURCE_DIR) / "../shared/real-data";
-        if (!std::filesystem::is_directory(m_root)) GTEST_SKIP() << "no real data: " << m_root << " does not exist";
+        m_root = told ? std::filesystem::path(told)
+                      : std::filesystem::path(GAUGE_SOURCE_DIR) / "../shared/real-data";
+        if (!std::filesystem::is_directory(m_root))
+            GTEST_SKIP() << "no real data: " << m_root << " does not exist";
     }
     XrayCine cineOf(const std::string& name) const { return valueOf(readXray(m_root / name)); }
     std::filesystem::path m_root;

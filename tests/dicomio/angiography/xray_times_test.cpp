@@ -14,7 +14,8 @@ namespace {
 constexpr double kDoubleOfYearsMs = 0.02; // a double holds 6e13 ms to about 0.01 ms
 
 Header moment(const std::string& when) {
-    return Header().sequence(tags::FrameContentSequence, {Header().text(tags::FrameReferenceDateTime, when, "DT")});
+    return Header().sequence(tags::FrameContentSequence,
+                             {Header().text(tags::FrameReferenceDateTime, when, "DT")});
 }
 
 } // namespace
@@ -54,8 +55,7 @@ TEST(XrayTimes, ThatFallAreNotUsed) {
 }
 
 TEST(XrayTimes, PlaceRWavesAtTheFramesPointedTo) {
-    const auto facts =
-        Header().text(tags::FrameTime, "40").text(tags::RWavePointer, "2\\4", "IS").facts(5);
+    const auto facts = Header().text(tags::FrameTime, "40").text(tags::RWavePointer, "2\\4", "IS").facts(5);
     EXPECT_EQ(facts.times.rWaveMs, (std::vector<double>{40.0, 120.0}));
     const auto beyond = Header().text(tags::FrameTime, "40").text(tags::RWavePointer, "2\\9", "IS").facts(5);
     EXPECT_TRUE(beyond.times.rWaveMs.empty());

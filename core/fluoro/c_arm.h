@@ -35,7 +35,7 @@ Result<void> validate(const CArmAngles& angles);
 /// "RAO 32, CRA 2": whole degrees, as the trade says them; "LAO 0, CRA 0" straight from the front.
 std::string words(const CArmAngles& angles);
 
-/// Unit vector from the patient to the detector, LPS. Source: PS3.3 C.8.7.5 with the model's formula above.
+/// Unit vector from the patient to the detector, LPS. Source: PS3.3 C.8.7.5; the formula is drawn above.
 PatientVector beamDirection(const CArmAngles& angles);
 
 /// The angles whose beam direction is `towardDetector` (need not be a unit vector, not zero). At the poles,

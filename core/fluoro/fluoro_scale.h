@@ -30,7 +30,7 @@ inline constexpr double kDistanceRelativeUncertainty = 0.01;
 inline constexpr double kUnknownDepthMm = 30.0;           ///< standard deviation
 inline constexpr double kUnknownSourceToObjectMm = 750.0; ///< used for depth only, when SOD is not known
 /// Of a pixel spacing that the device calibrated on an object of known size: published errors of catheters as
-/// a scale reach from -8.9 to +4 % (references: Herrman 1994); as a rectangular distribution 3.7 %.
+/// a scale reach from -8.9 to +4 % ([Herrman1994]); as a rectangular distribution 3.7 %.
 inline constexpr double kCatheterRelativeUncertainty = 0.037;
 /// Of a pixel spacing in the patient whose way of calibration is not told; assumption.
 inline constexpr double kUntoldRelativeUncertainty = 0.10;

@@ -12,8 +12,7 @@
 
 namespace gauge::core {
 
-/// Objects that look narrower than this make no scale: a pixel at either edge is a tenth of them. Model
-/// section 7.
+/// Objects that look narrower than this make no scale: a pixel at either edge is a tenth of them. Assumption.
 inline constexpr double kLeastScaleObjectPx = 10.0;
 
 struct ObjectScaleOptions {
@@ -45,7 +44,7 @@ Result<FluoroScale> objectScale(const PixelLength& width, const KnownDiameter& d
 struct MarkerTilt {
     std::optional<double> deg; ///< known, for example from a second view; 0 to 60
     double uncertaintyDeg = 5.0;
-    /// When not known: uniform from 0 to this (references section 7: below 20 degrees the error stays under 7
+    /// When not known: uniform from 0 to this ([Koning2001]: below 20 degrees the error stays under 7
     /// %).
     double largestDeg = 20.0;
 };

@@ -53,7 +53,7 @@ Result<ProjectedWidth> projectedWidth(std::span<const PatientPoint> contour, con
 
 /// How sure a predicted width is.
 struct PredictionOptions {
-    double contourUncertaintyMm = 0.5; ///< of a diameter of the CT contour; references section 0, assumption
+    double contourUncertaintyMm = 0.5; ///< of a diameter of the CT contour; assumption
     /// Standard deviation of each C-arm angle against the patient: its display, and how the patient lies on
     /// the two tables. Assumption.
     double angleUncertaintyDeg = 5.0;

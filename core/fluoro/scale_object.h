@@ -8,6 +8,7 @@
 //                                                      | '----' |
 #pragma once
 
+#include "core/fluoro/fluoro_scale.h"
 #include "core/result.h"
 
 #include <optional>
@@ -33,16 +34,15 @@ struct KnownDiameter {
     std::vector<Notice> notices;
 };
 
-/// 1 French = 1/3 mm (references section 7, from memory; universally used).
+/// 1 French = 1/3 mm (from memory; universally used).
 inline constexpr double kMmPerFrench = 1.0 / 3.0;
-/// An outer diameter in mm: per type SD 0.02 to 0.03 mm, about 1 % (references section 7: Cathet Cardiovasc
-/// Diagn 1994).
+/// An outer diameter in mm: per type SD 0.02 to 0.03 mm, about 1 % ([Ccd1994]).
 inline constexpr double kPrintedDiameterRelative = 0.01;
 /// A diameter told in French only: real catheters are thinner than told and images add their own error; the
-/// published range of guiding catheters as a scale, -8.9 to +4 % (same source, Herrman 1994), as a
+/// published range of guiding catheters as a scale, -8.9 to +4 % ([Herrman1994]), as a
 /// rectangular distribution.
-inline constexpr double kFrenchDiameterRelative = 0.037;
-/// Filled with contrast they read 3.9 to 15.5 % too small (same source): root mean square of that range,
+inline constexpr double kFrenchDiameterRelative = kCatheterRelativeUncertainty;
+/// Filled with contrast they read 3.9 to 15.5 % too small ([Herrman1994]): root mean square of that range,
 /// computed.
 inline constexpr double kContrastFilledRelative = 0.10;
 

@@ -1,8 +1,7 @@
 // Which C-arm angles show a plane edge-on, and which from the front.
 //
 // A plane with unit normal n is edge-on where n . d = 0 for the beam direction d: a great circle of views. It
-// is seen from the front (en face) where d is along n. Source: model section 7; references section 7 (edge-on
-// curve).
+// is seen from the front (en face) where d is along n. Source: [Blake2012].
 #pragma once
 
 #include "core/fluoro/c_arm.h"

@@ -10,7 +10,7 @@
 
 namespace gauge::core {
 
-/// Fluoroscopic width against the CT contour's at the same angles; references section 0, an assumption.
+/// Fluoroscopic width against the CT contour's at the same angles; an assumption.
 inline constexpr double kFluoroBiasMm = -0.5;
 inline constexpr double kFluoroBiasSdMm = 2.0;
 

@@ -3,7 +3,6 @@
 
 #include "core/result.h"
 
-#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -12,13 +11,17 @@ namespace gauge::dicomio {
 
 class FindingList {
 public:
-    /// Keeps the first text of each code and counts the others.
+    /// Keeps different texts of one code up to kTextsPerCode; equal ones, and those beyond, are counted.
     void add(const std::string& code, std::string text) {
-        const auto [at, isNew] = m_places.try_emplace(code, m_found.size());
-        if (isNew)
-            m_found.push_back({{code, std::move(text), {}}, 1});
-        else
-            ++m_found[at->second].frames;
+        int alike = 0;
+        for (Found& found : m_found) {
+            if (found.notice.code != code) continue;
+            if (found.notice.text == text || ++alike == kTextsPerCode) {
+                ++found.frames;
+                return;
+            }
+        }
+        m_found.push_back({{code, std::move(text), {}}, 1});
     }
 
     /// @param sayFrames  for findings that were added once a frame.
@@ -26,11 +29,10 @@ public:
         for (auto& found : m_found) {
             if (sayFrames && found.frames > 1)
                 found.notice.text +=
-                    " Found in " + std::to_string(found.frames) + " frames; this is the first.";
+                    " Found in " + std::to_string(found.frames) + " places; this is the first.";
             notices.push_back(std::move(found.notice));
         }
         m_found.clear();
-        m_places.clear();
     }
 
 private:
@@ -38,8 +40,8 @@ private:
         core::Notice notice;
         int frames = 0;
     };
+    static constexpr int kTextsPerCode = 4;
     std::vector<Found> m_found;
-    std::map<std::string, std::size_t> m_places;
 };
 
 } // namespace gauge::dicomio

@@ -34,8 +34,8 @@ TEST(BeamDirection, IsThatOfDicomsAngles) {
                 kRounding); // CRA 90: at the head
 }
 
-TEST(BeamDirection, AgreesWithTheReferencesVectors) {
-    // Test vectors of the references, section 7 [computed there]: en face at LAO 40 CRA 20 and at LAO 54
+TEST(BeamDirection, AgreesWithVectorsComputedApart) {
+    // Vectors computed apart from this code: en face at LAO 40 CRA 20 and at LAO 54
     // CAU 15.
     EXPECT_NEAR((beamDirection({40, 20}).mm - Vector3d(0.60402277, -0.71984631, 0.34202014)).norm(), 0.0,
                 2 * kPrinted);

@@ -25,6 +25,15 @@ TEST(IsocentreScale, IsTheDetectorsSpacingTimesSodOverSid) {
     EXPECT_EQ(scale.depthRelative, 0.0);
 }
 
+TEST(IsocentreScale, TravelsWithEveryLengthMeasuredWithIt) {
+    const auto scale = valueOf(isocentreScale({0.308, 0.308}, 765.0, 1020.0));
+    const auto width = valueOf(planarDistance({100, 100}, {200, 100}, scale.planar));
+    EXPECT_NEAR(width.value, 23.1, kRounding);
+    EXPECT_NEAR(width.components.scale, 23.1 * scale.planar.relativeUncertainty, kRounding);
+    EXPECT_NEAR(width.components.observer, std::sqrt(2.0) * 0.231, 1e-9); // a pixel at either end
+    EXPECT_THAT(width.method, HasSubstr("magnified 1.333 times"));
+}
+
 TEST(IsocentreScale, RefusesWhatCannotBe) {
     EXPECT_EQ(errorOf(isocentreScale({0.0, 0.3}, 700, 1000)).code, ErrorCode::SpacingInvalid);
     const auto error = errorOf(isocentreScale({0.3, 0.3}, 1000, 1000));

@@ -133,7 +133,7 @@ TEST(MarkerScale, OfSeveralMarkersIsTheirLeastSquaresStep) {
 }
 
 TEST(MarkerScale, WithoutAKnownTiltTakesTheMeanAndAddsTheSpread) {
-    // Simulated: tilt uniform within 20 degrees. References section 7: below 20 degrees the error stays under
+    // Simulated: tilt uniform within 20 degrees. [Koning2001]: below 20 degrees the error stays under
     // 7 %.
     std::mt19937 random(3);
     std::normal_distribution<double> normal;

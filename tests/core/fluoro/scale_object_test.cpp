@@ -14,7 +14,7 @@ constexpr double kPrinted = 0.005; // mm, as printed
 }
 
 TEST(OuterDiameter, OfACatheterIsAThirdOfAMillimetreAFrench) {
-    // References section 7 [memory; universally used]: 6F 2.00, 8F 2.67, 12F 4.00, 14F 4.67 mm.
+    // From memory, universally used: 6F 2.00, 8F 2.67, 12F 4.00, 14F 4.67 mm.
     const double expected[][2] = {{6, 2.00}, {8, 2.67}, {12, 4.00}, {14, 4.67}};
     for (const auto& [french, mm] : expected) {
         const auto known = valueOf(outerDiameter({ScaleObjectKind::Catheter, french, {}}));

@@ -13,14 +13,14 @@ using testing::HasSubstr;
 
 namespace {
 
-/// References section 7, test vectors [computed there]: printed to 1e-4 degrees.
+/// Test vectors computed apart from this code, from [Blake2012]'s formula: printed to 1e-4 degrees.
 constexpr double kPrintedDeg = 6e-5;
 const PatientVector kFirst{Vector3d(0.60402277, -0.71984631, 0.34202014)};   // en face LAO 40 CRA 20
 const PatientVector kSecond{Vector3d(0.78145041, -0.56775696, -0.25881905)}; // en face LAO 54 CAU 15
 
 } // namespace
 
-TEST(EdgeOnSecondary, AgreesWithTheReferencesVectors) {
+TEST(EdgeOnSecondary, AgreesWithVectorsComputedApart) {
     const double first[][2] = {{-60, 25.5056},  {-50, 0},      {-40, -25.5056}, {-30, -43.2192},
                                {-20, -53.9476}, {0, -64.5862}, {20, -68.8272}};
     for (const auto& [primary, secondary] : first)
@@ -37,7 +37,7 @@ TEST(EdgeOnSecondary, OfAnUprightPlaneExistsAtOnePrimaryAngle) {
     EXPECT_FALSE(edgeOnSecondaryDeg(left, 20.0));
 }
 
-TEST(EnFace, AgreesWithTheReferencesVectors) {
+TEST(EnFace, AgreesWithVectorsComputedApart) {
     EXPECT_NEAR(enFace(kFirst).primaryDeg, 40.0, 1e-5);
     EXPECT_NEAR(enFace(kFirst).secondaryDeg, 20.0, 1e-5);
     EXPECT_NEAR(enFace(-kSecond).primaryDeg, 54.0,

@@ -92,6 +92,15 @@ TEST(XrayScale, DoesNotBelieveImpossibleLengths) {
     }
 }
 
+TEST(XrayScale, NamesEveryAttributeThatCannotBeUsed) {
+    const auto facts = geometry("108", "72").facts();
+    std::string said;
+    for (const auto& notice : facts.notices)
+        said += notice.text;
+    EXPECT_THAT(said, HasSubstr("DistanceSourceToDetector is 108"));
+    EXPECT_THAT(said, HasSubstr("DistanceSourceToPatient is 72"));
+}
+
 TEST(XrayScale, DoesNotBelieveADetectorLongerThanThereAre) {
     const auto facts = Header() // 512 pixels of 1.5 mm
                            .text(tags::ImagerPixelSpacing, "1.5\\1.5")

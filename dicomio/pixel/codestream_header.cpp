@@ -158,6 +158,44 @@ core::Result<void> checkJpeg2000(const Bytes& bytes, const PixelFormat& format) 
     return {};
 }
 
+/// Every tile part must lie within the frame, and one that leaves its length open must end with the stream's
+/// EOC (T.800 A.4.2, A.4.4; padding may follow). Decoders take a cut stream for a blank or coarse picture.
+core::Result<void> isWhole(std::span<const std::byte> frame) {
+    const Bytes bytes(frame);
+    std::size_t place = 2;
+    while (bytes.at(place, 2).value_or(0xFF90) != 0xFF90) // the main header
+        place += 2 + std::max(2u, bytes.at(place + 2, 2).value_or(0xFFFF));
+    for (int parts = 0;; ++parts) {
+        const auto mark = bytes.at(place, 2), length = bytes.at(place + 6, 4);
+        if (mark != 0xFF90u && parts > 0) return {};
+        if (mark != 0xFF90u || !length || (*length != 0 && (*length < 14 || *length > frame.size() - place)))
+            return damaged("The JPEG 2000 frame ends within its tiles: it is truncated.");
+        if (*length == 0) break;
+        place += *length;
+    }
+    std::size_t end = frame.size();
+    while (end > 0 && frame[end - 1] == std::byte{0})
+        --end;
+    if (end >= 2 && frame[end - 2] == std::byte{0xFF} && frame[end - 1] == std::byte{0xD9}) return {};
+    return damaged("The JPEG 2000 frame does not end as one must: it is truncated.");
+}
+
+/// PS3.5 G.3: the bytes that a segment makes, at most `most`.
+std::uint64_t unpackedBytes(std::span<const std::byte> segment, std::uint64_t most) {
+    std::uint64_t made = 0;
+    for (std::size_t at = 0; at < segment.size() && made < most;) {
+        const auto code = static_cast<unsigned>(segment[at]);
+        if (code < 128) { // literal bytes
+            made += std::min<std::size_t>(code + 1, segment.size() - at - 1);
+            at += code + 2;
+        } else { // one byte repeated; 128 does nothing
+            if (code > 128 && at + 1 < segment.size()) made += 257 - code;
+            at += code > 128 ? 2 : 1;
+        }
+    }
+    return made;
+}
+
 /// PS3.5 G.5: the number of segments and their offsets, little endian, in 64 bytes.
 core::Result<void> checkRle(std::span<const std::byte> frame, const PixelFormat& format) {
     const auto u32 = [&](std::size_t place) {
@@ -181,6 +219,15 @@ core::Result<void> checkRle(std::span<const std::byte> frame, const PixelFormat&
     if (format.frameBytes() > kBestRatio * frame.size())
         return damaged("The RLE frame of " + std::to_string(frame.size()) + " bytes cannot hold " +
                        std::to_string(format.frameBytes()) + " bytes of pixels.");
+    const std::uint64_t perSegment = format.pixelsPerFrame();
+    for (std::uint32_t s = 0; s < segments; ++s) {
+        const std::size_t begin = u32(4 + 4 * s), end = s + 1 < segments ? u32(8 + 4 * s) : frame.size();
+        const std::uint64_t made = unpackedBytes(frame.subspan(begin, end - begin), perSegment);
+        if (made < perSegment)
+            return damaged("The RLE frame ends after " + std::to_string(made) + " of " +
+                           std::to_string(perSegment) + " bytes of its segment " + std::to_string(s + 1) +
+                           ".");
+    }
     return {};
 }
 
@@ -241,8 +288,10 @@ StreamColour streamColour(std::span<const std::byte> frame, PixelCoding coding) 
 
 core::Result<void> checkCodestream(std::span<const std::byte> frame, PixelCoding coding,
                                    const PixelFormat& format) {
-    if (auto checked = checkHeader(withoutWrapper(frame, coding), coding, format); !checked) return checked;
-    return isPlausible(frame, format);
+    const auto stream = withoutWrapper(frame, coding);
+    if (auto checked = checkHeader(stream, coding, format); !checked) return checked;
+    if (auto plausible = isPlausible(frame, format); !plausible) return plausible;
+    return coding == PixelCoding::Jpeg2000 ? isWhole(stream) : core::Result<void>{};
 }
 
 } // namespace gauge::dicomio

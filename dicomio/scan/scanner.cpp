@@ -158,6 +158,18 @@ core::Result<void> checkPixels(ScannedFile& scanned) {
     }
     const std::uint64_t wanted = format->nativeBytes(), found = scanned.pixels->native.length;
     if (found == wanted || found == wanted + wanted % 2) return {};
+    if (format->photometric == "YBR_FULL_422") {
+        PixelFormat full = *format;
+        full.photometric = "YBR_FULL";
+        if (const std::uint64_t whole = full.nativeBytes(); found == whole || found == whole + whole % 2) {
+            scanned.format = full;
+            scanned.notices.push_back({"chroma-not-halved",
+                                       describe(tags::PhotometricInterpretation) +
+                                           " is YBR_FULL_422, but the pixels hold the chroma of every pixel.",
+                                       {}});
+            return {};
+        }
+    }
     return failure(ErrorCode::FileDamaged,
                    describe(tags::PixelData) + " holds " + std::to_string(found) + " bytes where " +
                        std::to_string(format->rows) + " rows x " + std::to_string(format->columns) +
@@ -178,6 +190,18 @@ core::Result<void> scanInto(ScannedFile& scanned) {
     return checkPixels(scanned);
 }
 
+std::string advice(ErrorCode code) {
+    switch (code) {
+    case ErrorCode::FileDamaged:
+        return " Copy the file again from where it came, or have it sent again.";
+    case ErrorCode::AttributeMissing:
+    case ErrorCode::AttributeInvalid:
+        return " Have the image exported again.";
+    default:
+        return {};
+    }
+}
+
 } // namespace
 
 std::string ScannedFile::sopClassUid() const {
@@ -195,6 +219,7 @@ core::Result<ScannedFile> scanFile(const std::filesystem::path& path) {
     auto done = scanInto(scanned);
     if (done) return scanned;
     core::Error error = std::move(done.error());
+    error.message += advice(error.code);
     error.facts.push_back({"file", path.string()});
     const std::string series = scanned.dataset.text(tags::SeriesInstanceUid);
     if (!series.empty()) error.facts.push_back({"series", series});

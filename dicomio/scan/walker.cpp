@@ -13,6 +13,10 @@ using core::failure;
 
 constexpr std::uint32_t kUndefinedLength = 0xFFFFFFFF;
 constexpr std::uint32_t kMaxKeptBytes = 64 * 1024;
+constexpr std::uint32_t kMaxLookupBytes = 256 * 1024; // 65536 entries of 16 bits, and room for segments
+// What all kept attributes together may take, values and their places in memory.
+constexpr std::size_t kKeptBudgetBytes = std::size_t{160} << 20;
+constexpr std::size_t kPlaceBytes = 200;
 constexpr std::uint32_t kMaxTableBytes = 8 * 1024 * 1024;
 
 constexpr std::string_view kLongVrs[] = {"OB", "OD", "OF", "OL", "OV", "OW", "SQ",
@@ -30,6 +34,15 @@ std::size_t valueSize(std::string_view vr) {
     if (vr == "UL" || vr == "SL" || vr == "FL" || vr == "OF" || vr == "OL") return 4;
     if (vr == "FD" || vr == "OD" || vr == "OV" || vr == "UV" || vr == "SV") return 8;
     return 1;
+}
+
+std::uint32_t mostBytes(Tag tag) {
+    using namespace tags;
+    if (tag == ExtendedOffsetTable || tag == ExtendedOffsetTableLengths) return kMaxTableBytes;
+    for (const Tag lookup : {RedPaletteData, GreenPaletteData, BluePaletteData, SegmentedRedPaletteData,
+                             SegmentedGreenPaletteData, SegmentedBluePaletteData, LutData})
+        if (tag == lookup) return kMaxLookupBytes;
+    return kMaxKeptBytes;
 }
 
 void turnRound(std::string& bytes, std::size_t size) {
@@ -184,11 +197,13 @@ core::Result<void> Walker::walkElement(const Header& header, Dataset* keep, cons
 }
 
 core::Result<void> Walker::keepValue(const Header& header, Dataset& keep, const Frame&) {
-    const bool table =
-        header.tag == tags::ExtendedOffsetTable || header.tag == tags::ExtendedOffsetTableLengths;
-    if (header.length > (table ? kMaxTableBytes : kMaxKeptBytes))
+    if (header.length > mostBytes(header.tag))
         return damaged(describe(header.tag) + " claims a value of " + std::to_string(header.length) +
                        " bytes, far more than it can need.");
+    m_keptBytes += header.length + kPlaceBytes;
+    if (m_keptBytes > kKeptBudgetBytes)
+        return damaged("The attributes of the file take more than " + std::to_string(kKeptBudgetBytes) +
+                       " bytes, far more than an image can need.");
     std::string value(header.length, '\0');
     if (!m_in.read(std::as_writable_bytes(std::span(value)))) return endsInside(describe(header.tag));
     if (m_encoding.bigEndian) turnRound(value, valueSize(header.vr));

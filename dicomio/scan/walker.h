@@ -62,6 +62,7 @@ private:
     Encoding m_encoding;
     std::optional<PixelLocation> m_pixels;
     std::size_t m_keptItems = 0;
+    std::size_t m_keptBytes = 0;
     bool m_tooDeep = false;
     bool m_trailing = false;
 };

@@ -175,7 +175,8 @@ TEST(CheckCodestream, RefusesAnAbsurdJpeg2000SizeBeforeDecoding) {
             return std::string(s.rbegin(), s.rend());
         };
         return asBytes({0xFF, 0x4F, 0xFF, 0x51, 0, 41, 0, 0}) + big(width) + big(height) + big(0) + big(0) +
-               big(tile) + big(tile) + big(0) + big(0) + asBytes({0, 1, 15, 1, 1});
+               big(tile) + big(tile) + big(0) + big(0) + asBytes({0, 1, 15, 1, 1}) +
+               asBytes({0xFF, 0x90, 0, 10, 0, 0, 0, 0, 0, 14, 0, 1, 0xFF, 0x93}); // an empty tile part
     };
     const std::string right = siz(5, 4, 64);
     EXPECT_TRUE(checkCodestream(std::as_bytes(std::span(right)), PixelCoding::Jpeg2000, fiveByFour()));

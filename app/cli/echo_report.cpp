@@ -2,6 +2,7 @@
 
 #include "app/cli/section_json.h"
 #include "app/format/quantity.h"
+#include "core/echo/view_effects.h"
 
 #include <sstream>
 
@@ -30,6 +31,32 @@ ordered_json covarianceJson(const Eigen::Matrix3d& c) {
     return rows;
 }
 
+struct Largest {
+    const core::ViewWidth* view;
+    core::Shortfall shortfall;
+};
+
+/// The largest of the views, and how far such a one falls short of the longest diameter of this ellipse.
+Largest largestOf(const core::EchoSection& s) {
+    Largest l{&s.views.views.front(), {}};
+    std::vector<double> angles;
+    for (const auto& v : s.views.views) {
+        angles.push_back(v.angleDeg);
+        if (v.widthMm > l.view->widthMm) l.view = &v;
+    }
+    l.shortfall = core::expectedShortfall(s.ellipse.longestMm(), s.ellipse.shortestMm(), angles);
+    return l;
+}
+
+ordered_json largestJson(const core::EchoSection& s) {
+    const Largest l = largestOf(s);
+    return {{"value_mm", finiteJson(l.view->widthMm)},
+            {"standard_uncertainty_mm", finiteJson(l.view->standardUncertaintyMm)},
+            {"at_deg", finiteJson(l.view->angleDeg)},
+            {"expected_shortfall_mm", finiteJson(l.shortfall.meanMm)},
+            {"greatest_shortfall_mm", finiteJson(l.shortfall.greatestMm)}};
+}
+
 ordered_json agreeingJson(const core::EchoSection& s, const std::vector<std::string>& typedAngles) {
     ordered_json json = ordered_json::object();
     for (std::size_t i = 0; i < typedAngles.size(); ++i) {
@@ -52,6 +79,7 @@ std::string echoJson(const core::EchoSection& s, const std::vector<std::string>&
         {"covariance_of", {"semi_major_mm", "semi_minor_mm", "direction_deg"}},
         {"would_agree_mm", agreeingJson(s, typedAngles)},
         {"ovality", {{"verdict", name(s.ovality.verdict)}, {"noise_ratio", finiteJson(s.ovality.noiseRatio)}}},
+        {"largest_of_views", largestJson(s)},
         {"uncorrected", metricsJson(s.uncorrected)},
         {"notices", noticesJson(s.notices)}};
     return document.dump(1, ' ', false, ordered_json::error_handler_t::replace) + "\n";
@@ -74,10 +102,15 @@ std::string echoSummary(const core::EchoSection& s) {
         if (s.wouldAgreeMm[i]) out << "; " << words(*s.wouldAgreeMm[i], Unit::Millimetre) << " would agree with the others";
         out << '\n';
     }
+    const Largest l = largestOf(s);
+    out << "    largest of the views " << words(l.view->widthMm, Unit::Millimetre)
+        << ", a quantity of its own: such views miss the longest diameter of this ellipse by "
+        << words(l.shortfall.meanMm, Unit::Millimetre) << " on average, up to "
+        << words(l.shortfall.greatestMm, Unit::Millimetre) << '\n';
     for (const auto& n : s.notices)
         out << "Note: " << n.text << '\n';
-    out << "Each value is given with its standard uncertainty. The largest width of the views is not the longest "
-           "diameter.\nResearch and teaching software, not a medical device; not for sole use in clinical decisions.\n";
+    out << "Each value is given with its standard uncertainty.\n"
+           "Research and teaching software, not a medical device; not for sole use in clinical decisions.\n";
     return out.str();
 }
 

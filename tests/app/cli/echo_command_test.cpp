@@ -75,6 +75,9 @@ TEST(EchoCommand, NamesTheWidthsThatWouldAgreeByTheAnglesAsTyped) {
     EXPECT_NEAR(v["value"].get<double>(), 23.0, 0.3);
     EXPECT_NEAR(v["standard_uncertainty"].get<double>(), 0.4, 0.05); // 0.8 / sqrt(4)
     EXPECT_EQ(v["components"]["observer"], v["standard_uncertainty"]);
+    EXPECT_EQ(json["largest_of_views"]["value_mm"], 25.1);
+    EXPECT_EQ(json["largest_of_views"]["at_deg"], 90.0);
+    EXPECT_GT(json["largest_of_views"]["expected_shortfall_mm"].get<double>(), 0.05);
     EXPECT_TRUE(jsonOf({"--widths", "0:21,60:22,120:23"})["would_agree_mm"]["60"].is_null());
 }
 
@@ -84,6 +87,7 @@ TEST(EchoCommand, SaysItForPeople) {
     EXPECT_THAT(a.out, HasSubstr("Ellipse through 4 views"));
     EXPECT_THAT(a.out, HasSubstr("mean of 2"));
     EXPECT_THAT(a.out, HasSubstr("would agree with the others"));
+    EXPECT_THAT(a.out, HasSubstr("a quantity of its own"));
     EXPECT_THAT(a.out, HasSubstr("an assumption"));
     EXPECT_THAT(a.out, HasSubstr("not a medical device"));
     EXPECT_EQ(a.err, "");

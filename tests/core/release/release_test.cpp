@@ -1,6 +1,7 @@
 #include "core/release/release_change.h"
 #include "core/release/release_check.h"
 #include "core/release/release_json.h"
+#include "core/release/release_limits.h"
 
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -251,4 +252,20 @@ TEST(ReleaseJson, WritesTheReport) {
     EXPECT_EQ((*row)["verdict"], "outside");
     EXPECT_TRUE((*row)["least"].is_null());
     EXPECT_EQ((*row)["greatest"], 5.0);
+}
+
+TEST(ReleaseLimits, ComeFromTheChartWhereItSpeaks) {
+    DeviceChart chart;
+    chart.kind = DeviceKind::LobeAndDisc;
+    chart.leastClearanceMm[Structure::MitralAnnulus] = 7.0;
+    ChartSize size;
+    size.nominalMm = 25.5;
+    size.compressionPercent = {12.0, 28.0};
+    const ReleaseLimits l = limitsFrom(chart, size);
+    const auto report = checkRelease(good(), l);
+    ASSERT_TRUE(report);
+    EXPECT_THAT(textOf(report->notices, "compression-low"), HasSubstr("compression 11.8 %; 12.0 % to 28.0 % (the chart)"));
+    EXPECT_THAT(textOf(report->notices, "clearance-small"), HasSubstr("at least 7.0 mm (the chart)"));
+    EXPECT_EQ(l.pulmonaryArteryMm.basis, RangeBasis::Published); // the chart is silent
+    EXPECT_FALSE(l.circumflexMm);
 }

@@ -17,7 +17,7 @@ constexpr std::array kQuantities = {
 constexpr std::array kModalities = {"CT"sv, "echo-2d"sv, "echo-3d"sv, "fluoroscopy"sv};
 constexpr std::array kDerivations = {"contour"sv, "ellipse-from-angles"sv, "largest-of-views"sv,
                                      "single-view"sv};
-constexpr std::array kStages = {
+constexpr std::array kStageWords = {
     "before-procedure"sv, "before-repair"sv,     "after-repair"sv,  "sheath-in-appendage"sv,
     "partly-deployed"sv,  "deployed-attached"sv, "after-release"sv, "follow-up"sv,
 };
@@ -65,7 +65,7 @@ std::string_view at(const std::array<std::string_view, n>& words, Enum value) {
 std::string_view word(Quantity v) { return at(kQuantities, v); }
 std::string_view word(Modality v) { return at(kModalities, v); }
 std::string_view word(Derivation v) { return at(kDerivations, v); }
-std::string_view word(Stage v) { return at(kStages, v); }
+std::string_view word(Stage v) { return at(kStageWords, v); }
 std::string_view word(Condition v) { return at(kConditions, v); }
 std::string_view word(Phase v) { return at(kPhases, v); }
 std::string_view word(PressureSource v) { return at(kSources, v); }
@@ -75,7 +75,7 @@ template <> std::optional<Modality> fromWord(std::string_view w) { return find<M
 template <> std::optional<Derivation> fromWord(std::string_view w) {
     return find<Derivation>(kDerivations, w);
 }
-template <> std::optional<Stage> fromWord(std::string_view w) { return find<Stage>(kStages, w); }
+template <> std::optional<Stage> fromWord(std::string_view w) { return find<Stage>(kStageWords, w); }
 template <> std::optional<Condition> fromWord(std::string_view w) { return find<Condition>(kConditions, w); }
 template <> std::optional<Phase> fromWord(std::string_view w) { return find<Phase>(kPhases, w); }
 template <> std::optional<PressureSource> fromWord(std::string_view w) {
@@ -85,7 +85,7 @@ template <> std::optional<PressureSource> fromWord(std::string_view w) {
 template <> std::string allWords<Quantity>() { return joined(kQuantities); }
 template <> std::string allWords<Modality>() { return joined(kModalities); }
 template <> std::string allWords<Derivation>() { return joined(kDerivations); }
-template <> std::string allWords<Stage>() { return joined(kStages); }
+template <> std::string allWords<Stage>() { return joined(kStageWords); }
 template <> std::string allWords<Condition>() { return joined(kConditions); }
 template <> std::string allWords<Phase>() { return joined(kPhases); }
 template <> std::string allWords<PressureSource>() { return joined(kSources); }

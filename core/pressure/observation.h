@@ -2,6 +2,8 @@
 // What is assumed where a field is empty: priors.h. What the model makes of readings: posterior.h.
 #pragma once
 
+#include "core/stage.h"
+
 #include <optional>
 #include <string>
 #include <string_view>
@@ -23,18 +25,6 @@ enum class Modality { Ct, Echo2d, Echo3d, Fluoroscopy };
 
 /// How the value came about. LargestOfViews and SingleView have no counterpart in a contour.
 enum class Derivation { Contour, EllipseFromAngles, LargestOfViews, SingleView };
-
-/// Where in the patient's course the reading belongs.
-enum class Stage {
-    BeforeProcedure,
-    BeforeRepair,
-    AfterRepair,
-    SheathInAppendage,
-    PartlyDeployed,
-    DeployedAttached,
-    AfterRelease,
-    FollowUp,
-};
 
 /// What chooses the prior of an unmeasured pressure: significant mitral regurgitation not yet treated; filled on
 /// purpose; anything else.

@@ -180,6 +180,38 @@ def probe_pose(echo, angles, view, ct, in_plane, across, angle_sigma):
     return {"pose": pose.tolist(), "squares": 2 * found.cost}
 
 
+def paired_differences(first, second):
+    """Mean difference with its t interval, and the regression of differences on means."""
+    from scipy import stats
+
+    a, b = np.array(first), np.array(second)
+    d = a - b
+    interval = stats.t.interval(0.95, len(d) - 1, loc=d.mean(), scale=stats.sem(d))
+    line = stats.linregress((a + b) / 2, d)
+    return {"mean": d.mean(), "interval": list(interval), "slope": line.slope, "slope_error": line.stderr,
+            "chance": line.pvalue}
+
+
+def consistency_correlation(readings):
+    """ICC(3,1) with its interval, from residuals of a two-way least-squares fit with dummies."""
+    from scipy import stats
+
+    y = np.array(readings)
+    n, k = y.shape
+    rows, columns = np.repeat(np.eye(n), k, 0), np.tile(np.eye(k), (n, 1))
+
+    def squares(design):
+        fit = design @ np.linalg.lstsq(design, y.ravel(), rcond=None)[0]
+        return ((y.ravel() - fit) ** 2).sum()
+
+    rest = squares(np.hstack([rows, columns]))
+    ems = rest / ((n - 1) * (k - 1))
+    ratio = (squares(columns) - rest) / (n - 1) / ems
+    low = ratio / stats.f.ppf(0.975, n - 1, (n - 1) * (k - 1))
+    high = ratio * stats.f.ppf(0.975, (n - 1) * (k - 1), n - 1)
+    return [(x - 1) / (x + k - 1) for x in (ratio, low, high)]
+
+
 def main():
     function, arguments, answer = sys.argv[1:]
     with open(arguments, encoding="utf-8") as file:

@@ -1,7 +1,9 @@
 // The posterior against brute force, over random patients of the model.
 #include "tests/core/pressure/brute_force.h"
 
+#include <algorithm>
 #include <cmath>
+#include <cstdio>
 #include <cstdlib>
 #include <gtest/gtest.h>
 
@@ -22,6 +24,13 @@ struct Worst {
     double quantile = 0.0, mean = 0.0, sd = 0.0, joint = 0.0, slope = 0.0;
     int beyond = 0, compared = 0;
 };
+
+bool contradicts(const SimulatedPatient& patient) {
+    const auto made =
+        posterior(patient.readings, kQuantity, Pressure::fromMmHg(patient.decisionMmHg), patient.law, {}, {1024});
+    return made && std::any_of(made->notices().begin(), made->notices().end(),
+                               [](const Notice& n) { return n.code == "readings-contradict"; });
+}
 
 void compare(const SimulatedPatient& patient, int number, Worst& worst) {
     const Priors priors;
@@ -72,8 +81,14 @@ TEST(Posterior, QuantilesEqualBruteForceWithinTwoPercentOfTheSd) {
     std::mt19937_64 random(20260101);
     Worst worst;
     const int cases = isLong() ? 200 : 8;
-    for (int i = 0; i < cases; ++i)
-        compare(simulatePatient(random, {}), i, worst);
+    for (int i = 0; i < cases; ++i) {
+        // Readings that contradict each other leave a brute force from the priors too few draws to judge by.
+        SimulatedPatient patient = simulatePatient(random, {});
+        while (contradicts(patient))
+            patient = simulatePatient(random, {});
+        compare(patient, i, worst);
+        if (isLong()) std::fprintf(stderr, "case %d: worst quantile %.4f, beyond %d\n", i, worst.quantile, worst.beyond);
+    }
     std::printf("%d cases; worst: quantile %.4f SD, mean %.4f SD, SD %.4f of itself, joint chance %.4f, slope %.4f SD; %d of %d quantiles beyond 0.02\n",
                 cases, worst.quantile, worst.mean, worst.sd, worst.joint, worst.slope, worst.beyond, worst.compared);
 }

@@ -1,6 +1,8 @@
-// The measured appendage against the exact answers of invented hearts, 20 seeds a shape. The truth comes from the
+// The measured appendage against the exact answers of invented hearts: 5 seeds a shape, 20 with GAUGE_LONG=1 (the
+// figures of DEVELOPERS.md). The truth comes from the
 // scenes' defining functions (sample-data/scene/truth.h), which share no code with core/measure or core/anatomy.
 #include "core/geometry/polyline.h"
+#include "tests/phantoms/long_run.h"
 #include "tests/phantoms/phantom_run.h"
 
 #include <algorithm>
@@ -13,7 +15,7 @@ namespace {
 
 using sample_case::Shape;
 
-constexpr int kSeeds = 20;
+const int kSeeds = longRun() ? 20 : 5;
 // What sizing needs: a tenth of the spacing of device sizes (about 3 mm, references "common practice, no source").
 constexpr double kDerivedDiameterP95Mm = 0.3, kDerivedDiameterMedianMm = 0.1;
 constexpr double kDiameterP95Mm = 0.5, kAreaP95Percent = 3.0;
@@ -71,8 +73,8 @@ TEST(OstiumProposal, IsRightAsOftenAsItSays) {
             good += p.good();
         }
     std::printf("proposals %d; stated >= 0.8: %d, of these within 2 mm and 10 degrees: %d\n", all, stated, good);
-    EXPECT_GE(all, 100);
-    EXPECT_GE(stated, 20); // a confidence that never dares says nothing
+    EXPECT_GE(all, 5 * kSeeds); // of six a seed
+    EXPECT_GE(stated, kSeeds); // a confidence that never dares says nothing
     EXPECT_GE(good, 0.8 * stated);
 }
 

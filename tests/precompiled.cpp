@@ -1,0 +1,1 @@
+// Nothing: the target exists for its precompiled header.

@@ -1,4 +1,5 @@
-// Decoding: every transfer syntax behind the scanner.
+// Decoding: every transfer syntax and colour model behind the scanner.
+#include "dicomio/pixel/colour.h"
 #include "dicomio/pixel/frame_reader.h"
 #include "dicomio/scan/scanner.h"
 #include "tests/fuzz/fuzz_file.h"
@@ -21,5 +22,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         return 0;
     for (int frame = 0; frame < std::min(scanned->format->frames, kFrames); ++frame)
         (void)reader->readValues(frame);
+    const auto colours = ColourReader::open(*scanned);
+    for (int frame = 0; colours && frame < std::min(scanned->format->frames, kFrames); ++frame)
+        (void)colours->readRgb(frame);
     return 0;
 }

@@ -17,9 +17,15 @@ namespace {
 constexpr auto kUsage = "Usage: ostium-gauge sample FOLDER";
 
 constexpr auto kHelp = R"(
-Writes the invented teaching case into a folder: FOLDER/dicom (a gated cardiac CT of three phases, about 140 MB)
-and FOLDER/answers.json (the exact answers, phase by phase, and the places to mark). A sample case that an earlier
-run left in the same folder is replaced; other files are never touched.
+Writes the invented teaching case into a folder:
+  FOLDER/dicom                       a gated cardiac CT of three phases; transoesophageal echo at four probe angles
+                                     before and after a mitral repair, a Doppler still, a 3D echo; two fluoroscopy
+                                     runs (about 200 MB together)
+  FOLDER/answers.json                the exact answers: sections phase by phase, the places to mark, the widths that
+                                     each view shows, the pressures
+  FOLDER/observations-passing.json   readings under anaesthesia, the pressure low for a while
+  FOLDER/observations-lasting.json   readings after the repair, the pressure low for good
+A sample case that an earlier run left in the same folder is replaced; other files are never touched.
 
   --help         show this help
 
@@ -64,8 +70,13 @@ const sample_case::SamplePhase& preferredPhase(const sample_case::SampleCase& sa
 void report(const sample_case::SampleCase& sample, const sample_case::SampleFiles& files, std::ostream& out) {
     const sample_case::Marks& marks = preferredPhase(sample).marks;
     out << "Wrote " << files.images << " images in " << sample.phases.size() << " phases to "
-        << files.dicomFolder.string() << "\nWrote the exact answers to " << files.answersFile.string()
-        << "\n\nThe patient is invented. To measure:\n  ostium-gauge measure "
+        << files.dicomFolder.string();
+    if (files.procedureSeries > 0)
+        out << "\nWrote " << files.procedureSeries << " series of echo and fluoroscopy beside them";
+    out << "\nWrote the exact answers to " << files.answersFile.string();
+    for (const auto& file : files.observationFiles)
+        out << "\nWrote observations to " << file.string();
+    out << "\n\nThe patient is invented. To measure:\n  ostium-gauge measure "
         << quoted(files.dicomFolder.string()) << " --atrium " << coordinates(marks.atrium) << " --tip "
         << coordinates(marks.tip) << " --circumflex " << coordinates(marks.circumflex) << " --ridge "
         << coordinates(marks.ridge) << " --aorta " << coordinates(marks.aorta) << '\n';

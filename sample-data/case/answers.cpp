@@ -1,21 +1,23 @@
+#include "sample-data/case/answers_parts.h"
+#include "sample-data/case/observations.h"
 #include "sample-data/case/sample_case.h"
-
-#include <nlohmann/json.hpp>
 
 #include <cmath>
 
 namespace gauge::sample_case {
-namespace {
 
 using nlohmann::json;
 
-/// Answers are printed to a micrometre: far below what they are compared with.
 double rounded(double value) {
     return std::round(value * 1e6) / 1e6;
 }
 
-json point(const Eigen::Vector3d& v) {
+json vectorJson(const Eigen::Vector3d& v) {
     return {rounded(v.x()), rounded(v.y()), rounded(v.z())};
+}
+
+json pixelJson(const Eigen::Vector2d& pixel) {
+    return {rounded(pixel.x()), rounded(pixel.y())};
 }
 
 json sectionJson(const TrueSection& section) {
@@ -23,9 +25,9 @@ json sectionJson(const TrueSection& section) {
     json contour = json::array();
     // Every fifth point: about every 0.6 mm.
     for (std::size_t i = 0; i < section.contour.size(); i += 5)
-        contour.push_back(point(section.frame.patientFromSection(section.contour[i]).mm));
-    return {{"center_lps_mm", point(section.center.mm)},
-            {"normal_lps", point(section.frame.normal.mm)},
+        contour.push_back(vectorJson(section.frame.patientFromSection(section.contour[i]).mm));
+    return {{"center_lps_mm", vectorJson(section.center.mm)},
+            {"normal_lps", vectorJson(section.frame.normal.mm)},
             {"area_mm2", rounded(m.areaMm2)},
             {"perimeter_mm", rounded(m.perimeterMm)},
             {"longest_diameter_mm", rounded(m.longestDiameterMm)},
@@ -38,10 +40,12 @@ json sectionJson(const TrueSection& section) {
             {"contour_lps_mm", contour}};
 }
 
+namespace {
+
 json phaseJson(const SamplePhase& phase, const std::vector<double>& landingDepths) {
     json axis = json::array();
     for (const core::PatientPoint& p : trueAxis(phase.scene, phase.ostium))
-        axis.push_back(point(p.mm));
+        axis.push_back(vectorJson(p.mm));
     json landings = json::array();
     for (const double depth : landingDepths) {
         const core::Plane plane = trueAxisPlane(phase.scene, phase.ostium, depth);
@@ -51,12 +55,12 @@ json phaseJson(const SamplePhase& phase, const std::vector<double>& landingDepth
     const TrueInterior interior = trueInterior(phase.scene, phase.ostium);
     return {{"percent", phase.percent},
             {"marks_lps_mm",
-             {{"atrium", point(phase.marks.atrium.mm)},
-              {"tip", point(phase.marks.tip.mm)},
-              {"circumflex", point(phase.marks.circumflex.mm)},
-              {"ridge", point(phase.marks.ridge.mm)},
-              {"aorta", point(phase.marks.aorta.mm)}}},
-            {"ridge_crest_lps_mm", point(phase.ridgeCrest.mm)},
+             {{"atrium", vectorJson(phase.marks.atrium.mm)},
+              {"tip", vectorJson(phase.marks.tip.mm)},
+              {"circumflex", vectorJson(phase.marks.circumflex.mm)},
+              {"ridge", vectorJson(phase.marks.ridge.mm)},
+              {"aorta", vectorJson(phase.marks.aorta.mm)}}},
+            {"ridge_crest_lps_mm", vectorJson(phase.ridgeCrest.mm)},
             {"ostium", sectionJson(phase.ostium.section)},
             {"axis",
              {{"points_lps_mm", axis}, {"length_mm", rounded(trueAxisLengthMm(phase.scene, phase.ostium))}}},
@@ -73,13 +77,19 @@ json answers(const SampleCase& sample) {
     json phases = json::array();
     for (const SamplePhase& phase : sample.phases)
         phases.push_back(phaseJson(phase, sample.landingDepthsMm));
-    return {{"format", "ostium-gauge/sample-answers/1"},
+    json all = {{"format", "ostium-gauge/sample-answers/1"},
             {"about", sample.about},
             {"story", sample.story},
             {"patient_id", sample.series.patientId},
             {"study_instance_uid", uidFrom(sample.series.uidText + "/study")},
             {"series_instance_uid", uidFrom(sample.series.uidText + "/series")},
             {"phases", phases}};
+    if (sample.procedure) {
+        addProcedureAnswers(*sample.procedure, sample.landingDepthsMm, all);
+        for (const Observations& story : observations(sample))
+            all["observations"][story.name] = story.content;
+    }
+    return all;
 }
 
 } // namespace gauge::sample_case

@@ -1,4 +1,6 @@
+#include "sample-data/case/observations.h"
 #include "sample-data/case/sample_case.h"
+#include "sample-data/case/write_procedure.h"
 
 #include <nlohmann/json.hpp>
 
@@ -30,8 +32,8 @@ fs::path foreignEntry(const fs::path& dicom, std::error_code& error) {
     for (fs::recursive_directory_iterator it(dicom, error), end; !error && it != end; it.increment(error)) {
         if (it->is_directory() && !it->is_symlink()) continue;
         const std::string name = it->path().filename().string();
-        if (!it->is_regular_file() || it->is_symlink() || name.rfind("slice-", 0) != 0 ||
-            it->path().extension() != ".dcm")
+        const bool named = name.rfind("slice-", 0) == 0 || name.rfind("series-", 0) == 0;
+        if (!it->is_regular_file() || it->is_symlink() || !named || it->path().extension() != ".dcm")
             return it->path();
     }
     return {};
@@ -64,11 +66,11 @@ core::Result<void> clear(const fs::path& folder) {
     return {};
 }
 
-core::Result<void> writeAnswers(const SampleCase& sample, const fs::path& file) {
+core::Result<void> writeJson(const nlohmann::json& content, const fs::path& file) {
     const fs::path partial = file.string() + ".part";
     {
         std::ofstream out(partial, std::ios::trunc);
-        out << answers(sample).dump(1) << '\n';
+        out << content.dump(1) << '\n';
         if (!out.flush())
             return unwritable(file,
                               "the file could not be written (is the disk full, or the folder read-only?).");
@@ -79,11 +81,22 @@ core::Result<void> writeAnswers(const SampleCase& sample, const fs::path& file) 
     return {};
 }
 
+/// Each story's observations in a file of its own. Files of an earlier run are replaced, those of others are not.
+core::Result<std::vector<fs::path>> writeObservations(const SampleCase& sample, const fs::path& folder) {
+    std::vector<fs::path> files;
+    for (const Observations& story : observations(sample)) {
+        files.push_back(folder / ("observations-" + story.name + ".json"));
+        if (const auto written = writeJson(story.content, files.back()); !written)
+            return tl::unexpected(written.error());
+    }
+    return files;
+}
+
 } // namespace
 
 core::Result<SampleFiles> writeSampleCase(const SampleCase& sample, const fs::path& folder,
                                           const core::WorkContext& work) {
-    SampleFiles files{folder / "dicom", folder / "answers.json", 0};
+    SampleFiles files{folder / "dicom", folder / "answers.json", {}, 0, 0};
     std::error_code error;
     fs::create_directories(folder, error);
     if (error || !fs::is_directory(folder))
@@ -91,24 +104,38 @@ core::Result<SampleFiles> writeSampleCase(const SampleCase& sample, const fs::pa
     if (const auto room = clear(folder); !room) return tl::unexpected(room.error());
     if (work.stopped()) return core::failure(ErrorCode::Cancelled, "Writing the sample case was stopped.");
     // Answers first: they mark the folder as ours if the images are interrupted.
-    if (const auto written = writeAnswers(sample, files.answersFile); !written)
+    if (const auto written = writeJson(answers(sample), files.answersFile); !written)
         return tl::unexpected(written.error());
 
-    // A third of the time goes into writing files.
+    if (sample.procedure) {
+        auto written = writeObservations(sample, folder);
+        if (!written) return tl::unexpected(written.error());
+        files.observationFiles = *std::move(written);
+    }
+
+    // Shares of the time: CT volumes, their files, echo and fluoroscopy.
+    const double making = sample.procedure ? 0.45 : 0.7, writing = sample.procedure ? 0.65 : 1.0;
     const double phases = static_cast<double>(sample.phases.size());
     std::vector<CtPhase> volumes;
     for (const SamplePhase& phase : sample.phases) {
-        const double before = 0.7 * static_cast<double>(volumes.size()) / phases;
+        const double before = making * static_cast<double>(volumes.size()) / phases;
         const core::WorkContext part{work.stop,
-                                     [&](double share) { work.report(before + 0.7 * share / phases); }};
+                                     [&](double share) { work.report(before + making * share / phases); }};
         auto volume = rasterise(phase.scene, phase.grid, phase.imaging, part);
         if (!volume) return tl::unexpected(volume.error());
         volumes.push_back({*volume, phase.percent});
     }
-    const core::WorkContext part{work.stop, [&](double share) { work.report(0.7 + 0.3 * share); }};
+    const core::WorkContext part{work.stop,
+                                 [&](double share) { work.report(making + (writing - making) * share); }};
     const auto written = writeCtSeries(volumes, sample.series, files.dicomFolder, part);
     if (!written) return tl::unexpected(written.error());
     files.images = written->size();
+    if (!sample.procedure) return files;
+    volumes.clear();
+    const core::WorkContext last{work.stop, [&](double share) { work.report(writing + (1.0 - writing) * share); }};
+    const auto others = writeProcedure(*sample.procedure, files.dicomFolder, last);
+    if (!others) return tl::unexpected(others.error());
+    files.procedureSeries = others->size();
     return files;
 }
 

@@ -50,7 +50,7 @@ RidgeCrest findRidgeCrest(const Scene& scene, const Eigen::Vector3d& towardsVein
     return {closed, place(closed), place(closed + depthMm)};
 }
 
-void placeVeinForCrest(Scene& scene, const Eigen::Vector3d& towardsVein, double wantedS, double near,
+double placeVeinForCrest(Scene& scene, const Eigen::Vector3d& towardsVein, double wantedS, double near,
                        double far, const std::function<Tube(double)>& veinAt) {
     scene.veins.resize(std::max<std::size_t>(scene.veins.size(), 1));
     // The farther the vein, the nearer to the atrium its fold from the appendage begins.
@@ -60,6 +60,7 @@ void placeVeinForCrest(Scene& scene, const Eigen::Vector3d& towardsVein, double 
         (findRidgeCrest(scene, towardsVein, 0.0).s > wantedS ? near : far) = middle;
     }
     scene.veins.front() = veinAt(0.5 * (near + far));
+    return 0.5 * (near + far);
 }
 
 Eigen::Vector3d placeClearOfPool(const Scene& scene, const Eigen::Vector3d& from,

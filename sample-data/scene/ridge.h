@@ -21,7 +21,8 @@ RidgeCrest findRidgeCrest(const Scene& scene, const Eigen::Vector3d& towardsVein
 
 /// Replaces vein 0 by `veinAt(offset)`, with the offset from lobe 0's axis at s = 0 (mm, between `near` and
 /// `far`) at which the crest lies at `wantedS`.
-void placeVeinForCrest(Scene& scene, const Eigen::Vector3d& towardsVein, double wantedS, double near,
+/// @return that offset.
+double placeVeinForCrest(Scene& scene, const Eigen::Vector3d& towardsVein, double wantedS, double near,
                        double far, const std::function<Tube(double)>& veinAt);
 
 /// From `from` along `direction` (unit), the first place where the pool is `clearanceMm` away.

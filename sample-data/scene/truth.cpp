@@ -206,8 +206,8 @@ std::optional<TrueSection> trueSection(const Scene& scene, const core::Plane& pl
     return section;
 }
 
-std::optional<TrueOstium> trueOstium(const Scene& scene, const core::PatientPoint& circumflex,
-                                     const core::PatientPoint& ridge) {
+std::pair<Eigen::Vector3d, double> ostiumDirection(const Scene& scene, const core::PatientPoint& circumflex,
+                                                   const core::PatientPoint& ridge) {
     const Eigen::Vector3d from = scene.sceneFrom(circumflex), to = scene.sceneFrom(ridge);
     const Eigen::Vector3d u = (to - from).normalized();
     const CentreCurve& curve = scene.lobes.front().curve;
@@ -220,7 +220,14 @@ std::optional<TrueOstium> trueOstium(const Scene& scene, const core::PatientPoin
         s += step;
         if (std::abs(step) < 1e-10) break;
     }
-    const core::Plane through{scene.patientFrom(curve.at(s).point), scene.patientFromDirection(n)};
+    return {n, s};
+}
+
+std::optional<TrueOstium> trueOstium(const Scene& scene, const core::PatientPoint& circumflex,
+                                     const core::PatientPoint& ridge) {
+    const auto [n, s] = ostiumDirection(scene, circumflex, ridge);
+    const core::Plane through{scene.patientFrom(scene.lobes.front().curve.at(s).point),
+                              scene.patientFromDirection(n)};
     const auto section = trueSection(scene, through, through.point, 30.0);
     if (!section) return std::nullopt;
     return TrueOstium{{section->center, through.normal}, *section, s};
@@ -276,6 +283,17 @@ double distanceToWallMm(const Scene& scene, const core::PatientPoint& from,
                     start)
                 .norm();
     return kLongestMm;
+}
+
+std::optional<TrueChord> trueChord(const Scene& scene, const core::PatientPoint& through,
+                                   const core::PatientVector& direction) {
+    if (!insidePool(scene, through)) return std::nullopt;
+    const core::PatientVector unit = direction.normalized();
+    TrueChord chord;
+    chord.first = through - unit * distanceToWallMm(scene, through, -unit);
+    chord.second = through + unit * distanceToWallMm(scene, through, unit);
+    chord.lengthMm = core::distanceMm(chord.first, chord.second);
+    return chord;
 }
 
 } // namespace gauge::sample_case

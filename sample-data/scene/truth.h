@@ -6,6 +6,7 @@
 #include "sample-data/scene/scene.h"
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace gauge::sample_case {
@@ -55,6 +56,10 @@ struct TrueOstium {
     double axisS = 0.0; ///< where lobe 0's centre line crosses the plane
 };
 
+/// Normal n (in the scene's frame, towards the tip) of that plane, and `axisS`.
+std::pair<Eigen::Vector3d, double> ostiumDirection(const Scene& scene, const core::PatientPoint& circumflex,
+                                                   const core::PatientPoint& ridge);
+
 /// @return nullopt when the section through the landmarks is not closed.
 std::optional<TrueOstium> trueOstium(const Scene& scene, const core::PatientPoint& circumflex,
                                      const core::PatientPoint& ridge);
@@ -87,5 +92,14 @@ bool insideAppendage(const Scene& scene, const TrueOstium& ostium, const core::P
 /// outside.
 double distanceToWallMm(const Scene& scene, const core::PatientPoint& from,
                         const core::PatientVector& direction);
+
+/// A straight line across the pool, end to end, through a point inside it.
+struct TrueChord {
+    core::PatientPoint first, second; ///< `second` lies in the given direction
+    double lengthMm = 0.0;
+};
+/// @return nullopt when the point is not in the pool. Ends to 1e-6 mm.
+std::optional<TrueChord> trueChord(const Scene& scene, const core::PatientPoint& through,
+                                   const core::PatientVector& direction);
 
 } // namespace gauge::sample_case

@@ -98,9 +98,10 @@ TEST(ReadSampleCase, NamesWhatIsWrongWithADescription) {
     EXPECT_NE(complaint(given.dump()).find("opens into the atrium"), std::string::npos);
 }
 
-/// The case in few and large voxels, and its first phases only.
+/// The CT of the case in few and large voxels, and its first phases only.
 SampleCase coarse(std::size_t phases) {
     json given = json::parse(builtInDescription());
+    given.erase("pressure"); // no procedure
     given["imaging"]["size"] = {24, 20, 6};
     given["imaging"]["spacing_mm"] = {1.2, 1.2, 1.2};
     while (given["phases"].size() > phases)

@@ -1,5 +1,7 @@
 #include "app/cli/index_report.h"
 
+#include "dicomio/index/picture_needs.h"
+
 #include <algorithm>
 #include <cstdio>
 
@@ -44,6 +46,7 @@ std::string timesListing(const dicomio::PictureFacts& picture) {
 }
 
 std::string scaleListing(const dicomio::PictureFacts& picture) {
+    if (dicomio::isVelocityOnly(picture)) return "velocities and times, no lengths";
     if (!picture.scale) return "no scale: calibrate before measuring";
     char text[128];
     std::snprintf(text, sizeof text, "%.4f x %.4f mm a pixel (%s)", picture.scale->mmPerPixel.x(),

@@ -1,6 +1,7 @@
 #include "dicomio/index/picture_facts.h"
 
 #include "dicomio/angiography/xray_facts.h"
+#include "dicomio/index/picture_needs.h"
 #include "dicomio/ultrasound/us_facts.h"
 #include "dicomio/ultrasound/us_volume.h"
 
@@ -71,6 +72,14 @@ void takeXray(const ScannedFile& scanned, PictureFacts& facts) {
 }
 
 } // namespace
+
+bool isVelocityOnly(const PictureFacts& picture) {
+    return !picture.scale &&
+           std::any_of(picture.regions.begin(), picture.regions.end(), [](const core::EchoRegion& region) {
+               return region.kind == core::EchoRegionKind::Spectral &&
+                      region.y.unit == core::PhysicalUnit::CentimetrePerSecond;
+           });
+}
 
 PictureFacts pictureFacts(const ScannedFile& scanned, const std::string& kind) {
     PictureFacts facts;

@@ -5,6 +5,7 @@
 #include "dicomio/index/beats.h"
 #include "dicomio/index/copies.h"
 #include "dicomio/index/phases.h"
+#include "dicomio/index/picture_needs.h"
 
 #include <algorithm>
 #include <map>
@@ -219,25 +220,20 @@ const char* wayToCalibrate(const SeriesEntry& series) {
 }
 
 void tellScale(SeriesEntry& series) {
-    const auto scaled =
-        static_cast<std::size_t>(std::count_if(series.pictures.begin(), series.pictures.end(),
-                                               [](const PictureFacts& p) { return p.scale.has_value(); }));
-    if (scaled == series.pictures.size()) return;
-    std::string text = series.pictures.size() == 1 ? "The picture has no scale in millimetres: "
-                                                   : std::to_string(series.pictures.size() - scaled) +
-                                                         " of " + std::to_string(series.pictures.size()) +
-                                                         " pictures have no scale in millimetres: ";
-    const auto without = std::find_if(series.pictures.begin(), series.pictures.end(),
-                                      [](const PictureFacts& p) { return !p.scale; });
+    const auto lacks = [](const PictureFacts& p) { return !p.scale && !isVelocityOnly(p); };
+    const auto without = std::find_if(series.pictures.begin(), series.pictures.end(), lacks);
+    if (without == series.pictures.end()) return;
+    const auto many = std::count_if(series.pictures.begin(), series.pictures.end(), lacks);
+    std::string text = series.pictures.size() == 1
+                           ? "The picture has no scale in millimetres"
+                           : std::to_string(many) + " of " + std::to_string(series.pictures.size()) +
+                                 " pictures have no scale in millimetres";
     if (series.kind == "ultrasound")
-        text += (without->regions.empty() ? "no region is described ("
-                                          : "no region holds lengths that can be believed (") +
+        text += std::string(without->regions.empty() ? ": no region is described ("
+                                                     : ": no region holds lengths that can be believed (") +
                 describe(tags::SequenceOfUltrasoundRegions) + "). ";
-    else if (without->scaleText.empty())
-        text += "neither " + describe(tags::ImagerPixelSpacing) + " with the distances of the arm nor " +
-                describe(tags::PixelSpacing) + " tells one. ";
     else
-        text += without->scaleText + " ";
+        text += ". " + without->scaleText + " ";
     addMessage(series, {"no-length-scale", text + wayToCalibrate(series), {}}, false);
 }
 

@@ -145,6 +145,21 @@ TEST(IndexJson, SaysThatAnEchoWithoutScaleMustBeCalibrated) {
     EXPECT_THAT(indexListing(listed(folder)), HasSubstr("a still; no scale: calibrate before measuring"));
 }
 
+TEST(IndexJson, AsksForNoScaleOfASpectralTrace) {
+    const TempFolder folder;
+    DatasetBytes trace = region(3, 4, 4, 0, 29, 0.01),
+                 d = cine("1.2.840.10008.5.1.4.1.1.6.1", "US", "1.1", 1);
+    trace.us(0x00186026, 7).fd(0x0018602E, -2.0); // seconds along, cm/s upwards
+    folder.write("trace", d.sequence(0x00186011, {trace}));
+    const Json series = onlySeries(folder);
+    EXPECT_EQ(series["regions"][0]["kind"], "spectral");
+    EXPECT_EQ(series["regions"][0]["units"], Json({"s", "cm/s"}));
+    EXPECT_TRUE(series["scale"].is_null());
+    EXPECT_THAT(series["messages"].dump(), testing::Not(HasSubstr("no-length-scale")));
+    EXPECT_THAT(indexListing(listed(folder)),
+                HasSubstr("a still; velocities and times, no lengths; regions: spectral"));
+}
+
 TEST(IndexJson, TellsAnglesAndScaleOfARun) {
     const TempFolder folder;
     folder.write("run", run("1.1", 4));

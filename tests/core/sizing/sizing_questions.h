@@ -50,10 +50,11 @@ inline core::SizingQuestion lastingPatient() {
     return q;
 }
 
-inline const core::Notice* find(const std::vector<core::Notice>& all, const std::string& code) {
+/// A copy, so that it outlives the answer it was found in.
+inline std::optional<core::Notice> find(const std::vector<core::Notice>& all, const std::string& code) {
     for (const core::Notice& n : all)
-        if (n.code == code) return &n;
-    return nullptr;
+        if (n.code == code) return n;
+    return std::nullopt;
 }
 
 inline std::string fact(const core::Notice& notice, const std::string& key) {

@@ -29,7 +29,7 @@ Error refusalOf(const SizingQuestion& q) {
 }
 
 bool has(const std::vector<Notice>& all, const char* code) {
-    return find(all, code) != nullptr;
+    return find(all, code).has_value();
 }
 
 } // namespace
@@ -74,7 +74,7 @@ TEST(SizeImplant, NeverMixesCompressionAndOversizing) {
 
 TEST(SizeImplant, WarnsOfTheSizeThatALowPressureEchoAloneWouldChoose) {
     const SizingAnswer a = answerOf(passingPatient());
-    const Notice* warning = find(a.warnings, "undersized-if-pressure-returns");
+    const auto warning = find(a.warnings, "undersized-if-pressure-returns");
     ASSERT_TRUE(warning);
     EXPECT_EQ(fact(*warning, "size"), "22.5 (invented)"); // its band, 18 to 21 mm, holds the echo's 19.4
     EXPECT_EQ(a.sizes[*a.leading].name, "25.5 (invented)");
@@ -87,7 +87,7 @@ TEST(SizeImplant, WarnsOfTheSizeThatALowPressureEchoAloneWouldChoose) {
 
 TEST(SizeImplant, WarnsOfTheSizeThatACtBeforeALastingFallWouldChoose) {
     const SizingAnswer a = answerOf(lastingPatient());
-    const Notice* warning = find(a.warnings, "too-large-after-lasting-fall");
+    const auto warning = find(a.warnings, "too-large-after-lasting-fall");
     ASSERT_TRUE(warning);
     EXPECT_EQ(fact(*warning, "size"), "28.5 (invented)"); // its band, 24 to 27 mm, holds the CT's 24.8
     EXPECT_EQ(a.sizes[*a.leading].name, "25.5 (invented)");
@@ -253,7 +253,7 @@ TEST(SizeImplant, SaysWhatIsMissingWhenNothingFits) {
     SizingQuestion q = passingPatient();
     q.observations = {readingOf(Modality::Ct, Stage::BeforeProcedure, "CT day", 33.0, 12.0)};
     q.observations[0].phase = Phase::Other;
-    const Notice* warning = find(answerOf(q).warnings, "nothing-fits");
+    const auto warning = find(answerOf(q).warnings, "nothing-fits");
     ASSERT_TRUE(warning);
     EXPECT_THAT(warning->text,
                 AllOf(HasSubstr("3.0 mm above the nearest band"), HasSubstr("27.0 to 30.0 mm")));
@@ -291,7 +291,7 @@ TEST(SizeImplant, SaysWhenItStandsBetweenTwoSizes) {
     SizingQuestion q = passingPatient();
     q.observations = {readingOf(Modality::Ct, Stage::BeforeProcedure, "CT day", 21.0, 12.0)};
     q.observations[0].phase = Phase::Other;
-    const Notice* warning = find(answerOf(q).warnings, "between-two-sizes");
+    const auto warning = find(answerOf(q).warnings, "between-two-sizes");
     ASSERT_TRUE(warning);
     EXPECT_THAT(warning->text, AllOf(HasSubstr("22.5 (invented)"), HasSubstr("25.5 (invented)")));
 }

@@ -41,7 +41,7 @@ ExitCode wrongUsage(std::ostream& err, const QString& finding) {
 }
 
 /// For a POSIX shell; names without special characters stay as they are.
-std::string quoted(const std::string& text) {
+std::string inQuotes(const std::string& text) {
     constexpr auto kPlain = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789/._-+";
     if (!text.empty() && text.find_first_not_of(kPlain) == std::string::npos) return text;
     std::string result = "'";
@@ -77,7 +77,7 @@ void report(const sample_case::SampleCase& sample, const sample_case::SampleFile
     for (const auto& file : files.observationFiles)
         out << "\nWrote observations to " << file.string();
     out << "\n\nThe patient is invented. To measure:\n  ostium-gauge measure "
-        << quoted(files.dicomFolder.string()) << " --atrium " << coordinates(marks.atrium) << " --tip "
+        << inQuotes(files.dicomFolder.string()) << " --atrium " << coordinates(marks.atrium) << " --tip "
         << coordinates(marks.tip) << " --circumflex " << coordinates(marks.circumflex) << " --ridge "
         << coordinates(marks.ridge) << " --aorta " << coordinates(marks.aorta) << '\n';
 }

@@ -10,7 +10,7 @@ namespace {
 
 using Place = std::span<const Observation>;
 
-std::string quoted(std::string_view text) { return "\"" + std::string(text) + "\""; }
+std::string inQuotes(std::string_view text) { return "\"" + std::string(text) + "\""; }
 
 tl::unexpected<Error> unusable(ErrorCode code, std::size_t index, const std::string& found) {
     return failure(code, "Cannot use reading " + std::to_string(index + 1) + ": " + found + ".",
@@ -69,7 +69,7 @@ auto shared(Place all, const std::string& state, const char* name, Field field)
         if (o.state != state || !field(o)) continue;
         if (found && *found != *field(o))
             return failure(ErrorCode::InvalidArgument,
-                           "State " + quoted(state) + " has two different values of its " + name +
+                           "State " + inQuotes(state) + " has two different values of its " + name +
                                "; readings of one state share it. Give the readings of another moment a state of their "
                                "own.",
                            {{"state", state}});
@@ -99,7 +99,7 @@ void assumePressure(PressureState& s, Condition condition, const Priors& priors,
         s.sdMmHg = priors.meanFromVWaveSdMmHg.value;
         notices.push_back(stateNotice(
             "mean-from-v-wave", s.name,
-            "Only the v wave is recorded for state " + quoted(s.name) + ": a mean of " +
+            "Only the v wave is recorded for state " + inQuotes(s.name) + ": a mean of " +
                 spreadText(s.meanMmHg, s.sdMmHg) + " is taken from it (" +
                 std::string(word(priors.meanPerVWave.basis)) + ")."));
         return;
@@ -108,7 +108,7 @@ void assumePressure(PressureState& s, Condition condition, const Priors& priors,
     s.meanMmHg = prior.mean;
     s.sdMmHg = prior.sd;
     notices.push_back(stateNotice("pressure-unknown", s.name,
-                                  "No left atrial pressure is recorded for state " + quoted(s.name) + ": " +
+                                  "No left atrial pressure is recorded for state " + inQuotes(s.name) + ": " +
                                       spreadText(prior.mean, prior.sd) + " is taken (" +
                                       std::string(word(prior.basis)) + ": " + prior.words +
                                       "). Measuring it would narrow every answer."));
@@ -141,12 +141,12 @@ Result<PressureState> stateOf(Place all, const std::string& name, const Priors& 
     s.sdMmHg = u->value_or(pressureUncertaintyMmHg(priors, *source));
     if (!*source && !*u)
         notices.push_back(stateNotice("pressure-source-unknown", name,
-                                      "Nobody said how the pressure of state " + quoted(name) + ", " +
+                                      "Nobody said how the pressure of state " + inQuotes(name) + ", " +
                                           numberText(**mean) + " mmHg, was obtained: an uncertainty of " +
                                           numberText(s.sdMmHg) + " mmHg is taken."));
     if (s.vWaveMmHg && *s.vWaveMmHg < s.meanMmHg)
         notices.push_back(stateNotice("v-wave-below-mean", name,
-                                      "The v wave of state " + quoted(name) + ", " + numberText(*s.vWaveMmHg) +
+                                      "The v wave of state " + inQuotes(name) + ", " + numberText(*s.vWaveMmHg) +
                                           " mmHg, lies below its mean, " + numberText(s.meanMmHg) +
                                           " mmHg; a peak cannot. Look at both again."));
     return s;
@@ -218,7 +218,7 @@ std::string numberText(double value, int decimals) {
 
 std::string describe(const Observation& o) {
     return std::string(plainName(o.modality)) + " (" + std::string(plainName(o.derivation)) + "), " +
-           numberText(o.valueMm) + " mm, state " + quoted(o.state);
+           numberText(o.valueMm) + " mm, state " + inQuotes(o.state);
 }
 
 Result<PreparedReadings> prepareReadings(Place all, Quantity asked, const Priors& priors) {

@@ -45,7 +45,7 @@ std::string argumentError(const QStringList& more) {
 
 } // namespace
 
-TEST(MeasureCommand, RefusesToChooseBetweenPatientsAndNamesTheOptions) {
+TEST(MeasureChoice, RefusesToChooseBetweenPatientsAndNamesTheOptions) {
     const TempFolder folder;
     writePatients(folder, "1.2.3.5");
     const Answer refused = measure(folder);
@@ -60,7 +60,7 @@ TEST(MeasureCommand, RefusesToChooseBetweenPatientsAndNamesTheOptions) {
     EXPECT_EQ(measure(folder, {"--patient", "P1"}).code, ExitCode::NotMeasurable);
 }
 
-TEST(MeasureCommand, AsksForThePatientWhereTwoShareASeriesUid) {
+TEST(MeasureChoice, AsksForThePatientWhereTwoShareASeriesUid) {
     const TempFolder folder;
     writePatients(folder, "1.2.3.4");
     EXPECT_THAT(measure(folder, {"--series", "1.2.3.4"}).err, HasSubstr("2 patients under one series UID"));

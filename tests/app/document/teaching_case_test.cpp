@@ -11,7 +11,12 @@ namespace {
 
 class TeachingCase : public ::testing::Test {
 protected:
-    std::filesystem::path folder() const { return m_folder.path().toStdString(); }
+    // One level down: what lies beside the temporary folder is not ours to judge.
+    std::filesystem::path folder() const {
+        const auto made = std::filesystem::path(m_folder.path().toStdString()) / "case";
+        std::filesystem::create_directory(made);
+        return made;
+    }
     void write(const std::string& text) const { std::ofstream(folder() / "answers.json") << text; }
 
 private:

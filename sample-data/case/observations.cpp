@@ -59,12 +59,13 @@ std::vector<Observations> observations(const SampleCase& sample) {
     const Reading contour{"landing_zone_perimeter_derived_diameter", "CT", "contour", ct.landingDiameterMm};
     const double ostium = phase->ostium.section.metrics.longestDiameterMm;
     const auto story = [&](const std::string& name, const EchoSet& set, const json& ctObservation) {
-        json list = {ctObservation};
+        json list = json::array({ctObservation});
         const PressureState& state = procedure.law.states[set.state];
         for (const Reading& reading : echoReadings(procedure, set))
             list.push_back(observation(reading, state, "other", state.meanMmHg, "direct"));
         return Observations{name,
                             {{"format", "ostium-gauge/observations/1"},
+                             {"invented_for", kInventedFor},
                              {"observations", list},
                              {"depth_mm", rounded(trueAxisLengthMm(phase->scene, phase->ostium))},
                              {"ostium_longest_mm", rounded(ostium)}}};

@@ -10,6 +10,9 @@ namespace gauge::sample_case {
 
 struct SampleCase;
 
+/// What the files' "invented_for" says: how a file of ours is told from a person's own.
+inline constexpr const char* kInventedFor = "the sample case; no patient";
+
 struct Observations {
     std::string name; ///< "passing" or "lasting"
     nlohmann::json content;

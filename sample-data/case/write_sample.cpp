@@ -20,11 +20,29 @@ tl::unexpected<core::Error> unwritable(const fs::path& path, const std::string& 
                          {{"path", path.string()}});
 }
 
+fs::path observationsFile(const fs::path& folder, const Observations& story) {
+    return folder / ("observations-" + story.name + ".json");
+}
+
 /// True when the file holds answers that this program wrote.
 bool isOurs(const fs::path& answersFile) {
     std::ifstream in(answersFile);
     const auto found = nlohmann::json::parse(in, nullptr, false);
     return found.is_object() && found.value("format", "") == "ostium-gauge/sample-answers/1";
+}
+
+/// A file of observations that no sample case of ours left there; empty when there is none.
+fs::path foreignObservations(const SampleCase& sample, const fs::path& folder) {
+    if (!sample.procedure) return {};
+    for (const Observations& story : observations(sample)) {
+        const fs::path file = observationsFile(folder, story);
+        std::error_code error;
+        if (!fs::exists(file, error)) continue;
+        std::ifstream in(file);
+        const auto found = nlohmann::json::parse(in, nullptr, false);
+        if (!found.is_object() || found.value("invented_for", nlohmann::json()) != kInventedFor) return file;
+    }
+    return {};
 }
 
 /// The first entry below `dicom` that a sample case of ours would not have written; empty when there is none.
@@ -40,13 +58,17 @@ fs::path foreignEntry(const fs::path& dicom, std::error_code& error) {
 }
 
 /// Makes room: an earlier sample case goes, anything else is refused.
-core::Result<void> clear(const fs::path& folder) {
+core::Result<void> clear(const SampleCase& sample, const fs::path& folder) {
     const fs::path dicom = folder / "dicom", answersFile = folder / "answers.json";
     std::error_code error;
     if (fs::exists(answersFile, error) && !isOurs(answersFile))
         return unwritable(folder,
                           "answers.json is there already and was not written by this program. Choose another "
                           "folder, or move that file away.");
+    if (const fs::path foreign = foreignObservations(sample, folder); !foreign.empty())
+        return unwritable(folder, foreign.filename().string() +
+                                      " is there already and was not written by this program. Choose another "
+                                      "folder, or move that file away.");
     if (!fs::exists(dicom, error)) return {};
     if (!fs::is_directory(dicom, error))
         return unwritable(folder, "\"dicom\" is there already and is not a folder. Choose another folder.");
@@ -85,7 +107,7 @@ core::Result<void> writeJson(const nlohmann::json& content, const fs::path& file
 core::Result<std::vector<fs::path>> writeObservations(const SampleCase& sample, const fs::path& folder) {
     std::vector<fs::path> files;
     for (const Observations& story : observations(sample)) {
-        files.push_back(folder / ("observations-" + story.name + ".json"));
+        files.push_back(observationsFile(folder, story));
         if (const auto written = writeJson(story.content, files.back()); !written)
             return tl::unexpected(written.error());
     }
@@ -101,7 +123,7 @@ core::Result<SampleFiles> writeSampleCase(const SampleCase& sample, const fs::pa
     fs::create_directories(folder, error);
     if (error || !fs::is_directory(folder))
         return unwritable(folder, (error ? error.message() : std::string("it is not a folder")) + ".");
-    if (const auto room = clear(folder); !room) return tl::unexpected(room.error());
+    if (const auto room = clear(sample, folder); !room) return tl::unexpected(room.error());
     if (work.stopped()) return core::failure(ErrorCode::Cancelled, "Writing the sample case was stopped.");
     // Answers first: they mark the folder as ours if the images are interrupted.
     if (const auto written = writeJson(answers(sample), files.answersFile); !written)

@@ -33,7 +33,7 @@ std::string asBytes(std::initializer_list<int> values) {
     return s;
 }
 
-std::string big(std::uint32_t value, int bytes) {
+std::string big(std::uint64_t value, int bytes) {
     std::string s;
     for (int i = bytes - 1; i >= 0; --i)
         s += static_cast<char>(value >> (8 * i) & 0xFF);

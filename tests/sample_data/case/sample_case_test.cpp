@@ -178,6 +178,16 @@ TEST_F(WriteSampleCase, NeverReplacesAnswersOfOthers) {
     EXPECT_NE(refusal().find("was not written by this program"), std::string::npos);
 }
 
+TEST_F(WriteSampleCase, NeverReplacesObservationsOfOthers) {
+    touch(m_folder / "observations-passing.json");
+    const auto written = writeSampleCase(*readSampleCase(builtInDescription()), m_folder);
+    ASSERT_FALSE(written);
+    EXPECT_EQ(written.error().code, core::ErrorCode::OutputUnwritable);
+    EXPECT_NE(written.error().message.find("observations-passing.json is there already and was not written by this program"),
+              std::string::npos);
+    EXPECT_FALSE(fs::exists(m_folder / "answers.json"));
+}
+
 TEST_F(WriteSampleCase, SaysWhenTheFolderCannotBeMade) {
     touch(m_folder);
     EXPECT_NE(refusal().find(m_folder.string()), std::string::npos);

@@ -8,10 +8,11 @@ namespace gauge::app {
 namespace {
 
 CaseDocument::Part partOf(const core::Edit& edit) {
-    static_assert(std::variant_size_v<core::Edit> == 5);
-    constexpr CaseDocument::Part parts[] = {CaseDocument::Part::Images, CaseDocument::Part::Marks,
-                                            CaseDocument::Part::Ostium, CaseDocument::Part::Landing,
-                                            CaseDocument::Part::Values};
+    using Part = CaseDocument::Part;
+    constexpr Part parts[] = {Part::Images,   Part::Marks,    Part::Ostium, Part::Landing,   Part::Values,  Part::Evidence,
+                              Part::Moments,  Part::Readings, Part::Drawings, Part::Contours, Part::Scales, Part::Landmarks,
+                              Part::Release,  Part::Stasis,   Part::Sizing, Part::Scores,    Part::Patient, Part::Decision};
+    static_assert(std::size(parts) == std::variant_size_v<core::Edit>);
     return parts[edit.index()];
 }
 

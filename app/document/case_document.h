@@ -16,7 +16,10 @@ class CaseDocument : public QObject {
     Q_OBJECT
 public:
     /// What a change touched.
-    enum class Part { Images, Marks, Ostium, Landing, Values, Everything };
+    enum class Part {
+        Images, Marks, Ostium, Landing, Values, Evidence, Moments, Readings, Drawings, Contours, Scales, Landmarks,
+        Release, Stasis, Sizing, Scores, Patient, Decision, Everything
+    };
     Q_ENUM(Part)
 
     explicit CaseDocument(QObject* parent = nullptr);

@@ -215,8 +215,7 @@ void Session::onChanged(CaseDocument::Part part) {
     case Part::Landing:
         refreshLandings();
         break;
-    case Part::Values:
-    case Part::Everything:
+    default:
         break;
     }
 }

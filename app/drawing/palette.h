@@ -9,30 +9,35 @@
 namespace gauge::app {
 
 /// What a line or point on an image stands for.
-enum class Role { Ostium, Landing, Axis, Atrium, Tip, Circumflex, Ridge, Aorta, Section };
+enum class Role { Ostium, Landing, Axis, Atrium, Tip, Circumflex, Ridge, Aorta, Section, Crossing, Device, Drawing };
 
-QColor colourOf(Role role);
+/// What a line is drawn on: pictures of the patient are dark in every theme, pages and plots follow it.
+enum class Ground { Image, Page };
+
+QColor colourOf(Role role, Ground ground = Ground::Image);
 Qt::PenStyle lineStyleOf(Role role);
 /// The word shown beside a line or point.
 QString wordOf(Role role);
 
 /// Cosmetic pen in the role's colour and line style.
-QPen penOf(Role role, double width = 1.5);
+QPen penOf(Role role, double width = 1.5, Ground ground = Ground::Image);
 /// Wider dark pen to lie under it, so that it stands out on bright and dark tissue alike.
 QPen haloPen(double width = 1.5);
 
-/// Neutral colours of the dark theme.
+enum class Theme { Dark, Light };
+
+/// Sets the neutral colours below and the twins of the colours by meaning, for the whole program.
+void setTheme(Theme theme);
+Theme theme();
+
+/// Neutral colours of the theme in use. `image` lies behind pictures of the patient and is dark in every theme; what is
+/// written on them is `onImage`, `onImageSoft` or `onImageWarning`.
 namespace tone {
-inline const QColor window{0x12, 0x15, 0x18};
-inline const QColor panel{0x1A, 0x1E, 0x22};
-inline const QColor raised{0x25, 0x2B, 0x31};
-inline const QColor border{0x33, 0x3A, 0x42};
+extern QColor window, panel, raised, border, text, soft, faint, warning, error, link;
 inline const QColor image{0x08, 0x0A, 0x0C};
-inline const QColor text{0xE8, 0xEB, 0xEE};
-inline const QColor soft{0xB4, 0xBC, 0xC5};
-inline const QColor faint{0x8A, 0x94, 0x9F};
-inline const QColor warning{0xF2, 0xC9, 0x7D};
-inline const QColor error{0xFF, 0x9B, 0x85};
+inline const QColor onImage{0xE8, 0xEB, 0xEE};
+inline const QColor onImageSoft{0xB4, 0xBC, 0xC5};
+inline const QColor onImageWarning{0xF2, 0xC9, 0x7D};
 } // namespace tone
 
 /// Font of labels painted on images, in pixels so that pictures look alike everywhere.

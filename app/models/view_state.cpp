@@ -61,4 +61,27 @@ void ViewState::setPage(Page page) {
     emit pageChanged();
 }
 
+void ViewState::goTo(const Place& place) {
+    m_place = place;
+    if (place.depth) {
+        m_depthKind = *place.depth;
+        m_cursorMm = place.depthMm;
+        emit depthChanged();
+    }
+    setPage(place.page);
+    emit placeChanged();
+}
+
+void ViewState::setMode(Mode mode) {
+    if (mode == m_mode) return;
+    m_mode = mode;
+    emit modeChanged();
+}
+
+void ViewState::setNamesHidden(bool hidden) {
+    if (hidden == m_namesHidden) return;
+    m_namesHidden = hidden;
+    emit namesHiddenChanged();
+}
+
 } // namespace gauge::app

@@ -5,6 +5,7 @@
 
 #include "app/drawing/grey_image.h"
 #include "app/drawing/long_section_drawing.h"
+#include "app/models/place.h"
 #include "core/record/case_record.h"
 
 #include <QObject>
@@ -15,11 +16,11 @@ namespace gauge::app {
 class ViewState : public QObject {
     Q_OBJECT
 public:
-    enum class Page { Appendage, Scanner };
-    Q_ENUM(Page)
-    /// Which cross-section is shown: one of the two decisions, or any depth.
-    enum class Depth { Ostium, Landing, Free };
-    Q_ENUM(Depth)
+    using Page = gauge::app::Page;
+    using Depth = gauge::app::Depth;
+    /// Reading room, or the meeting: large type, only what matters.
+    enum class Mode { Reading, Meeting };
+    Q_ENUM(Mode)
 
     using QObject::QObject;
 
@@ -47,7 +48,22 @@ public:
     Page page() const { return m_page; }
     void setPage(Page page);
 
+    /// Where the person was sent last. `goTo` sets page and depth, then tells the views, which bring up the evidence, frame
+    /// and drawing that are theirs; calling it again with the same place tells them again.
+    const Place& place() const { return m_place; }
+    void goTo(const Place& place);
+
+    Mode mode() const { return m_mode; }
+    void setMode(Mode mode);
+
+    /// True while no identity may be shown on screen or in pictures.
+    bool namesHidden() const { return m_namesHidden; }
+    void setNamesHidden(bool hidden);
+
 signals:
+    void placeChanged();
+    void modeChanged();
+    void namesHiddenChanged();
     void windowChanged();
     void depthChanged();
     void turnChanged();
@@ -65,6 +81,9 @@ private:
     core::PatientPoint m_crossing;
     std::optional<core::MarkKind> m_armed;
     Page m_page = Page::Scanner;
+    Place m_place;
+    Mode m_mode = Mode::Reading;
+    bool m_namesHidden = false;
 };
 
 } // namespace gauge::app

@@ -16,6 +16,7 @@ namespace gauge::core {
 struct Plane {
     PatientPoint point;
     PatientVector normal{Eigen::Vector3d::UnitZ()};
+    bool operator==(const Plane&) const = default;
 };
 
 /// Distance of `p` from the plane, mm; positive on the side to which the normal points.
@@ -38,6 +39,7 @@ struct SectionFrame {
         return {d.dot(u.mm), d.dot(v.mm)};
     }
     Plane plane() const { return {origin, normal}; }
+    bool operator==(const SectionFrame&) const = default;
 };
 
 /// A frame on `plane` with its origin at the plane's point. `u` is the direction closest to the patient's left

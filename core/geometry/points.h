@@ -25,6 +25,7 @@ struct PatientVector {
     PatientVector operator-(const PatientVector& other) const { return {mm - other.mm}; }
     PatientVector operator-() const { return {-mm}; }
     PatientVector operator*(double factor) const { return {mm * factor}; }
+    bool operator==(const PatientVector&) const = default;
 };
 
 inline PatientVector operator*(double factor, const PatientVector& v) { return v * factor; }
@@ -36,6 +37,7 @@ struct PatientPoint {
     PatientVector operator-(const PatientPoint& other) const { return {mm - other.mm}; }
     PatientPoint operator+(const PatientVector& v) const { return {mm + v.mm}; }
     PatientPoint operator-(const PatientVector& v) const { return {mm - v.mm}; }
+    bool operator==(const PatientPoint&) const = default;
 };
 
 inline double distanceMm(const PatientPoint& a, const PatientPoint& b) { return (a - b).norm(); }

@@ -98,6 +98,8 @@ struct Observation {
     /// width that the same contour shows in the same view. With it the reading counts as value times this ratio;
     /// without, it is shown with weight 0.
     std::optional<double> contourPerView;
+
+    bool operator==(const Observation&) const = default;
 };
 
 } // namespace gauge::core

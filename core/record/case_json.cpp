@@ -119,7 +119,13 @@ struct EditWriter {
         return {{"edit", "set-landing"}, {"landing", written(e.landing)}};
     }
     Json operator()(const SetValues& e) const {
-        return {{"edit", "set-values"}, {"values", written(e.values)}};
+        return {{"edit", "set-values"}, {"group", e.group}, {"values", written(e.values)}};
+    }
+    template <class Content> Json operator()(const SetEntry<Content>& e) const {
+        return {{"edit", "set-entry"}, {"id", entryInput<Content>(e.id)}};
+    }
+    template <class Content> Json operator()(const SetSingle<Content>&) const {
+        return {{"edit", "set-entry"}, {"id", kEntryName<Content>}};
     }
 };
 

@@ -16,6 +16,32 @@ bool equal(const Estimate& a, const Estimate& b) {
     return a.value == b.value && parts(a.components) == parts(b.components) && a.method == b.method;
 }
 
+template <class Content> std::optional<Revision> revisionAmong(const CaseRecord& record, std::string_view inputId) {
+    constexpr std::string_view prefix = kEntryName<Content>;
+    if (!inputId.starts_with(prefix)) return std::nullopt;
+    const auto& entries = entriesOf<Content>(record);
+    const auto found = entries.find(inputId.substr(prefix.size()));
+    return found == entries.end() ? 0 : found->second.revision;
+}
+
+/// Nothing when the id is of none of these kinds.
+template <class... Contents>
+std::optional<Revision> entryRevision(const CaseRecord& record, std::string_view inputId) {
+    std::optional<Revision> revision;
+    ((revision = revisionAmong<Contents>(record, inputId)) || ...);
+    return revision;
+}
+
+template <class... Contents>
+std::optional<Revision> singleRevision(const CaseRecord& record, std::string_view inputId) {
+    std::optional<Revision> revision;
+    const auto look = [&]<class Content>(const std::optional<Entry<Content>>& entry) {
+        if (inputId == kEntryName<Content>) revision = entry ? entry->revision : 0;
+    };
+    (look(singleOf<Contents>(record)), ...);
+    return revision;
+}
+
 } // namespace
 
 std::string_view name(MarkKind kind) {
@@ -31,7 +57,7 @@ std::optional<MarkKind> markKindFrom(std::string_view text) {
 bool operator==(const RecordedValue& a, const RecordedValue& b) {
     const bool sameSource =
         a.provenance == b.provenance || (a.provenance && b.provenance && *a.provenance == *b.provenance);
-    return a.id == b.id && a.unit == b.unit && equal(a.estimate, b.estimate) && a.inputs == b.inputs &&
+    return a.id == b.id && a.group == b.group && a.unit == b.unit && equal(a.estimate, b.estimate) && a.inputs == b.inputs &&
            sameSource && a.unknown == b.unknown;
 }
 
@@ -57,7 +83,11 @@ bool operator==(const LandingPlanes& a, const LandingPlanes& b) {
 
 bool operator==(const CaseRecord& a, const CaseRecord& b) {
     return a.images == b.images && a.marks == b.marks && a.ostium == b.ostium && a.landing == b.landing &&
-           a.values == b.values && a.unknown == b.unknown;
+           a.evidence == b.evidence && a.moments == b.moments && a.readings == b.readings &&
+           a.drawings == b.drawings && a.contours == b.contours && a.scales == b.scales &&
+           a.landmarks == b.landmarks && a.release == b.release && a.stasis == b.stasis && a.sizing == b.sizing &&
+           a.scores == b.scores && a.patient == b.patient && a.decision == b.decision && a.values == b.values &&
+           a.unknown == b.unknown;
 }
 
 std::string input::mark(MarkKind kind) {
@@ -68,6 +98,11 @@ Revision revisionOf(const CaseRecord& record, std::string_view inputId) {
     if (inputId == input::kImages) return record.images ? record.images->revision : 0;
     if (inputId == input::kOstium) return record.ostium ? record.ostium->revision : 0;
     if (inputId == input::kLanding) return record.landing.revision;
+    if (const auto revision = entryRevision<Evidence, Moment, TypedReading, Drawing, CorrectedContour, PictureScale,
+                                            PoseLandmark, ReleaseState, StasisFinding>(record, inputId))
+        return *revision;
+    if (const auto revision = singleRevision<SizingChoice, Scores, Patient, Decision>(record, inputId))
+        return *revision;
     if (!inputId.starts_with(kMarkPrefix)) return 0;
     const auto kind = markKindFrom(inputId.substr(kMarkPrefix.size()));
     const auto found = kind ? record.marks.find(*kind) : record.marks.end();

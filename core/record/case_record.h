@@ -7,8 +7,10 @@
 #pragma once
 
 #include "core/geometry/plane.h"
+#include "core/record/entries.h"
 #include "core/record/recorded_value.h"
 
+#include <algorithm>
 #include <array>
 #include <map>
 #include <nlohmann/json.hpp>
@@ -27,9 +29,6 @@ inline constexpr std::array kMarkKinds{MarkKind::Atrium, MarkKind::Tip, MarkKind
 /// "atrium", "tip", "circumflex", "ridge", "aorta": the words of files and of input ids.
 std::string_view name(MarkKind kind);
 std::optional<MarkKind> markKindFrom(std::string_view name);
-
-/// Fields of a file that this version does not know; kept and written again.
-using UnknownFields = nlohmann::json;
 
 struct Mark {
     PatientPoint point; ///< LPS, mm
@@ -67,6 +66,19 @@ struct CaseRecord {
     std::map<MarkKind, Mark> marks;
     std::optional<OstiumPlane> ostium; ///< absent: landmarks or the program's proposal decide
     LandingPlanes landing;
+    Entries<Evidence> evidence;
+    Entries<Moment> moments;
+    Entries<TypedReading> readings;
+    Entries<Drawing> drawings;
+    Entries<CorrectedContour> contours;
+    Entries<PictureScale> scales;
+    Entries<PoseLandmark> landmarks;
+    Entries<ReleaseState> release;
+    Entries<StasisFinding> stasis;
+    std::optional<Entry<SizingChoice>> sizing;
+    std::optional<Entry<Scores>> scores;
+    std::optional<Entry<Patient>> patient;
+    std::optional<Entry<Decision>> decision;
     std::vector<RecordedValue> values;
     UnknownFields unknown = UnknownFields::object();
 };
@@ -77,13 +89,48 @@ bool operator==(const OstiumPlane& a, const OstiumPlane& b);
 bool operator==(const LandingPlanes& a, const LandingPlanes& b);
 bool operator==(const CaseRecord& a, const CaseRecord& b);
 
-/// Ids under which inputs are known to values: "images", "ostium", "landing", and "mark/" + name(kind).
+/// Ids under which inputs are known to values: "images", "ostium", "landing", "mark/" + name(kind), and those of
+/// entryInput() (entries.h).
 namespace input {
 inline constexpr std::string_view kImages = "images";
 inline constexpr std::string_view kOstium = "ostium";
 inline constexpr std::string_view kLanding = "landing";
 std::string mark(MarkKind kind);
 } // namespace input
+
+/// The entries of a kind: entriesOf<Drawing>(record) is record.drawings.
+template <class Content> Entries<Content>& entriesOf(CaseRecord& record);
+template <> inline Entries<Evidence>& entriesOf(CaseRecord& record) { return record.evidence; }
+template <> inline Entries<Moment>& entriesOf(CaseRecord& record) { return record.moments; }
+template <> inline Entries<TypedReading>& entriesOf(CaseRecord& record) { return record.readings; }
+template <> inline Entries<Drawing>& entriesOf(CaseRecord& record) { return record.drawings; }
+template <> inline Entries<CorrectedContour>& entriesOf(CaseRecord& record) { return record.contours; }
+template <> inline Entries<PictureScale>& entriesOf(CaseRecord& record) { return record.scales; }
+template <> inline Entries<PoseLandmark>& entriesOf(CaseRecord& record) { return record.landmarks; }
+template <> inline Entries<ReleaseState>& entriesOf(CaseRecord& record) { return record.release; }
+template <> inline Entries<StasisFinding>& entriesOf(CaseRecord& record) { return record.stasis; }
+template <class Content> const Entries<Content>& entriesOf(const CaseRecord& record) {
+    return entriesOf<Content>(const_cast<CaseRecord&>(record));
+}
+
+/// What a record holds once: singleOf<SizingChoice>(record) is record.sizing.
+template <class Content> std::optional<Entry<Content>>& singleOf(CaseRecord& record);
+template <> inline std::optional<Entry<SizingChoice>>& singleOf(CaseRecord& record) { return record.sizing; }
+template <> inline std::optional<Entry<Scores>>& singleOf(CaseRecord& record) { return record.scores; }
+template <> inline std::optional<Entry<Patient>>& singleOf(CaseRecord& record) { return record.patient; }
+template <> inline std::optional<Entry<Decision>>& singleOf(CaseRecord& record) { return record.decision; }
+template <class Content> const std::optional<Entry<Content>>& singleOf(const CaseRecord& record) {
+    return singleOf<Content>(const_cast<CaseRecord&>(record));
+}
+
+/// An id for a new entry: the least whole number above all that are in use as ids, as text.
+template <class Content> std::string freshId(const CaseRecord& record) {
+    unsigned long greatest = 0;
+    for (const auto& [id, entry] : entriesOf<Content>(record))
+        if (!id.empty() && id.size() < 10 && id.find_first_not_of("0123456789") == std::string::npos)
+            greatest = std::max(greatest, std::stoul(id));
+    return std::to_string(greatest + 1);
+}
 
 /// Present revision of an input; 0 when the record has none of it, or does not know the id.
 Revision revisionOf(const CaseRecord& record, std::string_view inputId);

@@ -1,5 +1,7 @@
 #include "core/record/edit.h"
 
+#include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace gauge::core {
@@ -28,19 +30,72 @@ Edit applyTo(CaseRecord& record, SetLanding&& edit) {
     return SetLanding{std::exchange(record.landing, std::move(edit.landing))};
 }
 
-Edit applyTo(CaseRecord& record, SetValues&& edit) {
-    return SetValues{std::exchange(record.values, std::move(edit.values))};
+template <class Content> Edit applyTo(CaseRecord& record, SetEntry<Content>&& edit) {
+    auto& entries = entriesOf<Content>(record);
+    SetEntry<Content> inverse{edit.id, std::nullopt};
+    if (const auto found = entries.find(edit.id); found != entries.end()) inverse.entry = found->second;
+    if (edit.entry)
+        entries.insert_or_assign(std::move(edit.id), std::move(*edit.entry));
+    else
+        entries.erase(edit.id);
+    return inverse;
 }
 
-template <class T> T withoutRevision(T content) {
-    content.revision = 0;
-    return content;
+template <class Content> Edit applyTo(CaseRecord& record, SetSingle<Content>&& edit) {
+    return SetSingle<Content>{std::exchange(singleOf<Content>(record), std::move(edit.entry))};
+}
+
+/// Values stay ordered by group, so that applying the inverse brings the same order back.
+Edit applyTo(CaseRecord& record, SetValues&& edit) {
+    auto& values = record.values;
+    const auto first = std::find_if(values.begin(), values.end(),
+                                    [&](const RecordedValue& value) { return value.group >= edit.group; });
+    const auto last = std::find_if(first, values.end(),
+                                   [&](const RecordedValue& value) { return value.group != edit.group; });
+    SetValues inverse{{std::make_move_iterator(first), std::make_move_iterator(last)}, edit.group};
+    const auto at = values.erase(first, last);
+    values.insert(at, std::make_move_iterator(edit.values.begin()), std::make_move_iterator(edit.values.end()));
+    return inverse;
 }
 
 template <class T> std::optional<T> withoutRevision(std::optional<T> content) {
     if (content) content->revision = 0;
     return content;
 }
+
+template <class Map, class Key> auto found(const Map& map, const Key& key) {
+    const auto at = map.find(key);
+    return at == map.end() ? std::nullopt : std::optional(at->second);
+}
+
+/// What the record has in the place that the edit sets.
+struct Present {
+    const CaseRecord& record;
+
+    bool sameAs(const SetImages& e) const { return same(record.images, e.images); }
+    bool sameAs(const SetMark& e) const { return same(found(record.marks, e.kind), e.mark); }
+    bool sameAs(const SetOstium& e) const { return same(record.ostium, e.ostium); }
+    bool sameAs(const SetLanding& e) const {
+        return same(std::optional(record.landing), std::optional(e.landing));
+    }
+    bool sameAs(const SetValues& e) const {
+        CaseRecord copy;
+        copy.values = record.values;
+        applyTo(copy, SetValues(e));
+        return copy.values == record.values;
+    }
+    template <class Content> bool sameAs(const SetEntry<Content>& e) const {
+        return same(found(entriesOf<Content>(record), e.id), e.entry);
+    }
+    template <class Content> bool sameAs(const SetSingle<Content>& e) const {
+        return same(singleOf<Content>(record), e.entry);
+    }
+
+private:
+    template <class T> static bool same(std::optional<T> a, std::optional<T> b) {
+        return withoutRevision(std::move(a)) == withoutRevision(std::move(b));
+    }
+};
 
 } // namespace
 
@@ -49,22 +104,7 @@ Edit apply(CaseRecord& record, Edit edit) {
 }
 
 bool changesNothing(const CaseRecord& record, const Edit& edit) {
-    CaseRecord copy = record;
-    apply(copy, edit);
-    const auto sameMarks = [&] {
-        for (const MarkKind kind : kMarkKinds) {
-            const auto a = record.marks.find(kind);
-            const auto b = std::as_const(copy).marks.find(kind);
-            const bool has = a != record.marks.end();
-            if (has != (b != std::as_const(copy).marks.end()) ||
-                (has && !(withoutRevision(a->second) == withoutRevision(b->second))))
-                return false;
-        }
-        return true;
-    };
-    return withoutRevision(record.images) == withoutRevision(copy.images) && sameMarks() &&
-           withoutRevision(record.ostium) == withoutRevision(copy.ostium) &&
-           withoutRevision(record.landing) == withoutRevision(copy.landing) && record.values == copy.values;
+    return std::visit([&](const auto& one) { return Present{record}.sameAs(one); }, edit);
 }
 
 } // namespace gauge::core

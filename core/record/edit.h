@@ -27,14 +27,29 @@ struct SetLanding {
     LandingPlanes landing;
     bool operator==(const SetLanding&) const = default;
 };
-/// Replaces all values; they follow from the inputs and are no decision of the person, but belong to the
-/// trail.
+/// One of many: sets, or without `entry` removes, what has this id (not empty).
+template <class Content> struct SetEntry {
+    std::string id;
+    std::optional<Entry<Content>> entry;
+    bool operator==(const SetEntry&) const = default;
+};
+/// What exists at most once.
+template <class Content> struct SetSingle {
+    std::optional<Entry<Content>> entry;
+    bool operator==(const SetSingle&) const = default;
+};
+/// Replaces all values of one group (RecordedValue::group); they follow from the inputs and are no decision of the
+/// person, but belong to the trail. The other groups stay as they are.
 struct SetValues {
-    std::vector<RecordedValue> values;
+    std::vector<RecordedValue> values; ///< each of this group
+    std::string group = std::string(kCtValues);
     bool operator==(const SetValues&) const = default;
 };
 
-using Edit = std::variant<SetImages, SetMark, SetOstium, SetLanding, SetValues>;
+using Edit = std::variant<SetImages, SetMark, SetOstium, SetLanding, SetValues, SetEntry<Evidence>, SetEntry<Moment>,
+                          SetEntry<TypedReading>, SetEntry<Drawing>, SetEntry<CorrectedContour>, SetEntry<PictureScale>,
+                          SetEntry<PoseLandmark>, SetEntry<ReleaseState>, SetEntry<StasisFinding>, SetSingle<SizingChoice>,
+                          SetSingle<Scores>, SetSingle<Patient>, SetSingle<Decision>>;
 
 /// Changes the record and returns the edit that takes it back: apply(r, apply(r, e)) leaves r as it was.
 /// (By value: a reference would lose against std::apply, which argument-dependent lookup finds for a

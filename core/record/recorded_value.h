@@ -7,7 +7,9 @@
 #include <cstdint>
 #include <memory>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace gauge::core {
@@ -30,12 +32,19 @@ struct Provenance {
     std::string state;  ///< stage of the patient's course: "before the procedure"
     std::string author; ///< who was at the screen; may be empty
     std::string time;   ///< ISO 8601 with offset
+    std::optional<int> frame{}; ///< of a single picture, 0-based
 
     bool operator==(const Provenance&) const = default;
 };
 
+/// The group of the values that the CT's marks and planes give.
+inline constexpr std::string_view kCtValues = "ct";
+
 struct RecordedValue {
-    std::string id;   ///< "ostium/perimeter-derived-diameter", "landing-1/area"…
+    std::string id;   ///< unique in its group: "ostium/perimeter-derived-diameter", "landing-1/area"…
+    /// Values that are computed and replaced together: "ct", "echo/" + moment id, "fluoroscopy/" + moment id,
+    /// "drawing/" + drawing id.
+    std::string group = std::string(kCtValues);
     std::string unit; ///< "mm", "mm2", "mL", "deg", "HU", "1"
     Estimate estimate;
     std::vector<InputRevision> inputs;

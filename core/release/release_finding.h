@@ -54,6 +54,8 @@ struct ReleaseFinding {
     std::string side{};   ///< of a gap: "circumflex side", "ridge side"
     std::string seenBy{}; ///< never empty: who saw it
     std::string source{}; ///< image (SOP Instance UID and frame), or empty
+
+    bool operator==(const ReleaseFinding&) const = default;
 };
 
 /// All that was seen at one moment.
@@ -63,6 +65,8 @@ struct ReleaseState {
     /// The inner catheter has been taken out: from then on the sheath must not be too shallow.
     bool innerCatheterWithdrawn = false;
     std::vector<ReleaseFinding> findings;
+
+    bool operator==(const ReleaseState&) const = default;
 };
 
 /// Says whether a state can be judged: finite values in range (shares 0 to 100 %, grades 0 to 4, yes or no, no negative

@@ -27,6 +27,8 @@ struct StasisFinding {
     EnhancementPhase enhancementPhase = EnhancementPhase::Unknown;
     bool lookedAtAgain = false; ///< the appendage was looked at on purpose, whatever was found
     std::string seenBy;
+
+    bool operator==(const StasisFinding&) const = default;
 };
 
 struct StasisJudgement {

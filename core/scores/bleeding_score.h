@@ -21,6 +21,8 @@ struct BleedingItems {
     bool antiplateletOrNsaid = false;
     bool alcohol = false; ///< eight drinks a week or more
     std::optional<double> drinksPerWeek;
+
+    bool operator==(const BleedingItems&) const = default;
 };
 
 struct BleedingScore {

@@ -21,6 +21,8 @@ struct StrokeItems {
     bool diabetes = false;
     bool strokeOrEmbolism = false; ///< stroke, transient attack or systemic embolism: 2
     bool vascularDisease = false;  ///< myocardial infarction, peripheral artery disease or aortic plaque: 1
+
+    bool operator==(const StrokeItems&) const = default;
 };
 
 /// A published rate for one score.

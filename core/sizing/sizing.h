@@ -5,21 +5,12 @@
 #pragma once
 
 #include "core/sizing/chart_question.h"
+#include "core/sizing/pressure_change.h"
 #include "core/sizing/room_card.h"
 #include "core/sizing/size_fit.h"
 #include "core/sizing/what_next.h"
 
 namespace gauge::core {
-
-/// Why the pressures of the readings differ; the person says.
-enum class PressureChange {
-    Passing, ///< fasting, anaesthesia, ventilation, a diuretic: the implant will live at the higher pressure
-    Lasting, ///< regurgitation repaired: it will live near the new pressure, and the atrium may shrink
-             ///< further
-    Unknown, ///< both are shown
-};
-
-const char* name(PressureChange cause); ///< "passing", "lasting", "unknown"
 
 struct SizingQuestion {
     DeviceChart chart;

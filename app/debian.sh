@@ -9,7 +9,7 @@ readonly WINDOW_PACKAGES=(fonts-dejavu-core qt6-wayland libqt6sql6-sqlite libgl1
 readonly TEST_PACKAGES=(
     clang libclang-rt-14-dev llvm-14
     libgtest-dev libgmock-dev librapidcheck-dev libvalijson-dev fonts-dejavu-core
-    dicom3tools libgdcm-tools python3-numpy python3-scipy python3-skimage python3-pydicom python3-pil python3-gdcm
+    dicom3tools libgdcm-tools poppler-utils python3-numpy python3-scipy python3-skimage python3-pydicom python3-pil python3-gdcm
 )
 
 # Prints those of the named packages that are not installed.

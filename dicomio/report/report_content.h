@@ -100,7 +100,7 @@ struct UncertaintyPart {
 };
 
 struct ReportMeasurement {
-    Code concept_; ///< what was measured
+    Code name; ///< the concept: what was measured
     double value = 0.0;
     Code unit; ///< UCUM
     std::optional<double> standardUncertainty; ///< one standard deviation, in `unit`
@@ -120,7 +120,7 @@ struct ReportMeasurement {
 
 /// A statement that is no number: coded, or in words where `value` is absent.
 struct ReportFinding {
-    Code concept_;
+    Code name;
     std::optional<Code> value;
     std::string text;
 

@@ -40,7 +40,7 @@ core::Result<ReadReport> readReport(const std::filesystem::path& file);
 /// One number of a report for a table, with what is said of it.
 struct ReportRow {
     std::string group;    ///< tracking identifier of its group, or a running number
-    Code concept_;
+    Code name;
     std::string site;     ///< meanings, joined by ", "
     double value = 0.0;
     Code unit;

@@ -4,6 +4,7 @@ readonly BUILD_PACKAGES=(
     g++ make cmake ninja-build ccache pkg-config
     qt6-base-dev qt6-base-dev-tools libqt6opengl6-dev qt6-svg-dev libgl-dev libvulkan-dev libxkbcommon-dev
     libdcmtk-dev libopenjp2-7-dev libeigen3-dev libexpected-dev nlohmann-json3-dev libboost-dev zlib1g-dev
+    libssl-dev
 )
 readonly WINDOW_PACKAGES=(fonts-dejavu-core qt6-wayland libqt6sql6-sqlite libgl1-mesa-dri)
 readonly TEST_PACKAGES=(

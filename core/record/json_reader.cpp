@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace gauge::core::json_reader {
 
@@ -49,6 +50,41 @@ bool Object::flag(const char* key) {
     const auto& value = required(key, "true or false");
     if (!value.is_boolean()) wrong(key, value, "true or false");
     return value.get<bool>();
+}
+
+std::optional<bool> Object::optionalFlag(const char* key) {
+    return has(key) ? std::optional(flag(key)) : std::nullopt;
+}
+
+int Object::integer(const char* key) {
+    const auto& value = required(key, "a whole number");
+    if (!value.is_number_integer()) wrong(key, value, "a whole number");
+    const bool fits = value.is_number_unsigned()
+                          ? value.get<std::uint64_t>() <= std::uint64_t(std::numeric_limits<int>::max())
+                          : value.get<std::int64_t>() >= std::numeric_limits<int>::min();
+    if (!fits) throw Finding{pathOf(key) + " is " + value.dump() + ", which is beyond the numbers of this field"};
+    return value.get<int>();
+}
+
+std::optional<int> Object::optionalInteger(const char* key) {
+    return has(key) ? std::optional(integer(key)) : std::nullopt;
+}
+
+Eigen::Vector2d Object::pair(const char* key) {
+    const std::vector<double> values = numbers(key);
+    if (values.size() != 2)
+        throw Finding{pathOf(key) + " has " + std::to_string(values.size()) + " numbers where two are needed"};
+    return {values[0], values[1]};
+}
+
+std::vector<Eigen::Vector2d> Object::pairs(const char* key) {
+    std::vector<Eigen::Vector2d> points;
+    for (const auto& item : array(key)) {
+        if (!item.is_array() || item.size() != 2 || !item[0].is_number() || !item[1].is_number())
+            throw Finding{pathOf(key) + "[" + std::to_string(points.size()) + "] is no pair of numbers"};
+        points.emplace_back(item[0].get<double>(), item[1].get<double>());
+    }
+    return points;
 }
 
 Eigen::Vector3d Object::triple(const char* key) {

@@ -30,12 +30,32 @@ public:
     std::optional<double> optionalNumber(const char* key);
     std::uint64_t count(const char* key);
     bool flag(const char* key);
+    std::optional<bool> optionalFlag(const char* key);
+    int integer(const char* key);
+    std::optional<int> optionalInteger(const char* key);
     Eigen::Vector3d triple(const char* key);
+    Eigen::Vector2d pair(const char* key);
+    std::vector<Eigen::Vector2d> pairs(const char* key);
     std::vector<double> numbers(const char* key);
     std::vector<std::string> texts(const char* key);
     Object object(const char* key);
     const nlohmann::json& array(const char* key);
     std::string pathOf(const std::string& key) const;
+    const nlohmann::json& json() const { return *m_json; }
+
+    /// One of the words of `known`, pairs of value and word. What stands there else is named, with all that may.
+    template <class Words> auto choice(const char* key, const Words& known) {
+        const std::string found = text(key);
+        std::string all;
+        for (const auto& [value, word] : known) {
+            if (word == found) return value;
+            all.append(all.empty() ? "" : ", ").append(word);
+        }
+        throw Finding{pathOf(key) + " is \"" + found + "\"; it must be one of " + all};
+    }
+    template <class Words> auto optionalChoice(const char* key, const Words& known) {
+        return has(key) ? std::optional(choice(key, known)) : std::nullopt;
+    }
 
     /// Fields that were never asked for.
     nlohmann::json unknown() const;

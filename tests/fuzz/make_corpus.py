@@ -6,6 +6,7 @@
 Run it when a reader learns a new kind. Everything in the files is made up.
 """
 import io
+import json
 import pathlib
 import subprocess
 import tempfile
@@ -196,7 +197,81 @@ def by_tool(tool, made, *options):
         return target.read_bytes()
 
 
+def case():
+    """A case of format version 2 with one entry of each kind; each is set by one edit."""
+    frame = {"origin_lps_mm": [1.0, 2.0, 3.0], "u_lps": [1.0, 0.0, 0.0], "v_lps": [0.0, 1.0, 0.0],
+             "normal_lps": [0.0, 0.0, 1.0]}
+    items = {"age_years": 78.0, "sex": "female", "heart_failure": True, "hypertension": True, "diabetes": False,
+             "stroke_or_embolism": False, "vascular_disease": False}
+    bleeding = {key: False for key in (
+        "uncontrolled_hypertension", "abnormal_renal_function", "abnormal_liver_function", "stroke", "bleeding",
+        "takes_vitamin_k_antagonist", "labile_inr", "antiplatelet_or_nsaid", "alcohol")}
+    many = {
+        "evidence": ("evidence", "2.25.77", {
+            "kind": "echo-cine", "series_uid": "2.25.7", "sop_instance_uid": "2.25.77", "stage": "before-repair",
+            "moment": "before", "probe_angle_deg": 45.0, "beat_phase": "end-systole", "acquired": "", "description": "a"}),
+        "moments": ("moment", "before", {
+            "circulation": {"stage": "before-repair", "state": "before", "time": "", "mean_pressure_mmHg": 18.0,
+                            "pressure_source": "direct", "v_wave_mmHg": 40.0, "mean_mitral_gradient_mmHg": 3.0,
+                            "gradient_source": "typed", "heart_rate_per_minute": 70.0, "rhythm": "paced",
+                            "ventilation": "controlled", "regurgitation": "severe", "pulmonary_vein_flow": "reversed"},
+            "condition": "mitral-regurgitation", "pressure_uncertainty_mmHg": 1.0}),
+        "readings": ("reading", "1", {
+            "quantity": "depth", "modality": "echo-2d", "derivation": "largest-of-views", "stage": "before-repair",
+            "moment": "before", "condition": "other", "phase": "end-systole", "value_mm": 23.5,
+            "standard_uncertainty_mm": 1.0, "pressure_mmHg": None, "pressure_source": None,
+            "pressure_uncertainty_mmHg": None, "v_wave_mmHg": None, "contour_per_view": 0.9, "mixed_beats": True,
+            "note": "letter"}),
+        "drawings": ("drawing", "1", {
+            "kind": "straight", "role": "ostium-width", "site": {"picture": {"sop_instance_uid": "2.25.77", "frame": 3}},
+            "points": [[10.0, 12.5], [40.0, 13.0]], "evidence": "2.25.77", "label": "x"}),
+        "contours": ("contour", "ostium", {
+            "frame": frame, "points_mm": [[0.0, 9.0], [8.0, 0.0], [0.0, -9.0], [-8.0, 0.0]], "plane": "ostium",
+            "plane_revision": 2}),
+        "scales": ("scale", "2.25.78", {
+            "origin": "catheter", "frame": 0, "from": [1.0, 2.0], "to": [30.0, 2.0], "known_mm": 2.0,
+            "by_edge_profile": True, "within": {"min_x": 0, "min_y": 0, "max_x": 63, "max_y": 63}}),
+        "landmarks": ("landmark", "1", {
+            "ct_lps_mm": [1.0, 2.0, 3.0], "echo": {"sop_instance_uid": "2.25.77", "frame": 3},
+            "echo_point": [10.0, 12.5], "label": "circumflex"}),
+        "release": ("release", "1", {
+            "stage": "deployed-attached", "time": "", "inner_catheter_withdrawn": False, "findings": [
+                {"quantity": "jet-width", "value": 2.0, "standard_uncertainty": 0.5, "view": "45 degrees", "side": "",
+                 "seen_by": "reader", "source": ""}]}),
+        "stasis": ("stasis", "1", {
+            "stage": "after-repair", "echo_contrast_grade": 2, "sludge": False, "thrombus": None,
+            "emptying_velocity_cm_per_s": 25.0, "enhancement_ratio": None, "enhancement_phase": "unknown",
+            "looked_at_again": True, "seen_by": "reader"}),
+    }
+    single = {
+        "sizing": {"chart_text": "{}", "chart_source": "made up", "decision_pressure_mmHg": 12.0, "lowest_mmHg": 8.0,
+                   "highest_mmHg": 20.0, "cause": "lasting", "regurgitation_may_recur": False, "size": "24"},
+        "scores": {"stroke": items, "bleeding": {"age_years": 78.0, "systolic_mmHg": 150.0, "drinks_per_week": None,
+                                                 **bleeding}},
+        "patient": {"name": "Nobody^Invented", "id": "P1", "birth_date": "19480101", "sex": "F", "title": "t",
+                    "tags": ["a", "b"]},
+        "decision": {"text": "words", "size": "24", "signed_by": "", "time": ""},
+    }
+    record = {"images": None, "marks": {}, "ostium": None,
+              "landing": {"depths_mm": [10.0], "plug_mm": None, "revision": 0},
+              "values": {"sources": [], "list": []}}
+    journal = []
+
+    def set_entry(identity, content):
+        entry = {**content, "revision": len(journal) + 1}
+        journal.append({"sequence": len(journal) + 1, "author": "reader", "time": "2031-02-03T10:00:00+01:00",
+                        "change": {"edit": "set-entry", "id": identity, "entry": entry}})
+        return entry
+
+    for key, (kind, identity, content) in many.items():
+        record[key] = {identity: set_entry(f"{kind}/{identity}", content)}
+    for key, content in single.items():
+        record[key] = set_entry(key, content)
+    return {"format": "ostium-gauge/case/2", "journal": journal, "record": record}
+
+
 def main():
+    (HERE / "case_fuzz" / "every-entry.json").write_text(json.dumps(case(), indent=1, ensure_ascii=False) + "\n")
     grey = ultrasound(US_MULTI, frames=2)
     colour = ultrasound(US_MULTI, 3, "RGB", 2)
     jpeg = image_coded(ultrasound(US_MULTI, 3, "YBR_FULL_422", 2), ramp(np.uint8, 3, 2), "1.2.840.10008.1.2.4.50",

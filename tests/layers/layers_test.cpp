@@ -73,6 +73,9 @@ TEST(Layers, FindsEachKindOfCrossing) {
         {"sample-data/l.h", "#include \"core/anatomy/appendage.h\""},
         {"sample-data/m.cpp", "#include \"dicomio/ct/ct_reader.h\""},
         {"app/n.cpp", "   #include \"tests/support/x.h\""},
+        {"core/o.h", "#include <openssl/evp.h>"},
+        {"dicomio/p.cpp", "#include <openssl/evp.h>"},
+        {"app/q.cpp", "#include <openssl/evp.h>"},
     };
     for (const auto& c : crossing)
         tree.write(c.file, "// first line\n" + c.line + "\n");
@@ -87,6 +90,7 @@ TEST(Layers, FindsEachKindOfCrossing) {
 TEST(Layers, LetsAllowedIncludesPass) {
     const ScratchTree tree;
     tree.write("core/volume/a.cpp", "#include \"core/geometry/plane.h\"\n#include <Eigen/Core>\n#include <queue>\n");
+    tree.write("core/record/a.cpp", "#include <openssl/evp.h>\n");
     tree.write("dicomio/b.cpp", "#include <dcmtk/dcmdata/dctk.h>\n#include \"core/result.h\"\n");
     tree.write("app/c.h", "#include <QString>\n#include \"dicomio/ct/ct_reader.h\"\n");
     tree.write("sample-data/d.cpp", "#include <dcmtk/dcmdata/dctk.h>\n#include \"core/geometry/plane.h\"\n");

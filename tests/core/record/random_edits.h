@@ -3,22 +3,11 @@
 #pragma once
 
 #include "core/record/journal.h"
+#include "tests/core/record/random_entries.h"
 
 #include <rapidcheck.h>
 
 namespace gauge::core::testing_edits {
-
-inline PatientPoint point() {
-    const auto mm = [] { return *rc::gen::inRange(-3000, 3000) / 8.0 + 0.1; };
-    return {Eigen::Vector3d(mm(), mm(), mm())};
-}
-
-inline UnknownFields unknown() {
-    UnknownFields fields = UnknownFields::object();
-    if (*rc::gen::inRange(0, 4) == 0)
-        fields["from_a_later_version"] = {{"depth", *rc::gen::inRange(0, 100)}, {"words", {"a", "b"}}};
-    return fields;
-}
 
 inline RecordedValue value(int number, double mm, Revision revision,
                            std::shared_ptr<const Provenance> source) {
@@ -40,7 +29,8 @@ inline std::vector<RecordedValue> values(Revision revision) {
                                                                       "45 %",
                                                                       "before the procedure",
                                                                       "reader",
-                                                                      "2031-02-03T10:00:00+01:00"});
+                                                                      "2031-02-03T10:00:00+01:00",
+                                                                      maybe([] { return 7; })});
     std::vector<RecordedValue> list;
     for (int n = *rc::gen::inRange(0, 4); n > 0; --n)
         list.push_back(value(n, *rc::gen::inRange(0, 500) / 10.0, revision, source));
@@ -49,43 +39,48 @@ inline std::vector<RecordedValue> values(Revision revision) {
     return list;
 }
 
-/// An edit whose content carries `revision`.
-inline Edit edit(Revision revision) {
-    const bool present = *rc::gen::inRange(0, 3) != 0;
-    switch (*rc::gen::inRange(0, 5)) {
-    case 0: {
-        const std::optional<double> phase = *rc::gen::inRange(0, 2) ? std::optional(45.0) : std::nullopt;
-        return SetImages{
-            present ? std::optional(ImagesUsed{"2.25.7", phase, "45 %", "2.25.9", revision, unknown()})
-                    : std::nullopt};
-    }
-    case 1: {
-        Eigen::Vector3d normal = point().mm.normalized();
-        return SetOstium{present
-                             ? std::optional(OstiumPlane{
-                                   {point(), {normal}}, *rc::gen::inRange(0, 2) == 1, revision, unknown()})
-                             : std::nullopt};
-    }
-    case 2: {
-        LandingPlanes landing;
-        landing.depthsMm.assign(static_cast<std::size_t>(*rc::gen::inRange(0, 3)),
-                                *rc::gen::inRange(1, 200) / 10.0);
-        if (present) landing.plugMm = 12.5;
-        landing.revision = revision;
-        return SetLanding{landing};
-    }
-    case 3:
-        return SetValues{values(revision)};
-    default:
-        return SetMark{kMarkKinds[static_cast<std::size_t>(*rc::gen::inRange(0, 5))],
-                       present ? std::optional(Mark{point(), revision, unknown()}) : std::nullopt};
-    }
+inline void fillEdit(SetImages& edit, Revision revision) {
+    const std::optional<double> phase = flip() ? std::optional(45.0) : std::nullopt;
+    if (*rc::gen::inRange(0, 3) != 0) edit.images = ImagesUsed{"2.25.7", phase, "45 %", "2.25.9", revision, unknown()};
+}
+inline void fillEdit(SetOstium& edit, Revision revision) {
+    const Eigen::Vector3d normal = point().mm.normalized();
+    if (*rc::gen::inRange(0, 3) != 0) edit.ostium = OstiumPlane{{point(), {normal}}, flip(), revision, unknown()};
+}
+inline void fillEdit(SetLanding& edit, Revision revision) {
+    edit.landing.depthsMm.assign(static_cast<std::size_t>(*rc::gen::inRange(0, 3)), *rc::gen::inRange(1, 200) / 10.0);
+    if (flip()) edit.landing.plugMm = 12.5;
+    edit.landing.revision = revision;
+}
+inline void fillEdit(SetValues& edit, Revision revision) {
+    edit.values = values(revision);
+    static const std::string kGroups[] = {"ct", "drawing/1", "echo/after repair"};
+    edit.group = kGroups[*rc::gen::inRange(0, 3)];
+    for (auto& one : edit.values)
+        one.group = edit.group;
+}
+inline void fillEdit(SetMark& edit, Revision revision) {
+    edit.kind = kMarkKinds[static_cast<std::size_t>(*rc::gen::inRange(0, 5))];
+    if (*rc::gen::inRange(0, 3) != 0) edit.mark = Mark{point(), revision, unknown()};
 }
 
-/// A journal of up to 20 random edits.
+template <std::size_t I = 0> Edit editOfKind(std::size_t kind, Revision revision) {
+    if constexpr (I + 1 < std::variant_size_v<Edit>)
+        if (kind != I) return editOfKind<I + 1>(kind, revision);
+    std::variant_alternative_t<I, Edit> edit;
+    fillEdit(edit, revision);
+    return edit;
+}
+
+/// An edit of any kind whose content carries `revision`.
+inline Edit edit(Revision revision) {
+    return editOfKind(*rc::gen::inRange<std::size_t>(0, std::variant_size_v<Edit>), revision);
+}
+
+/// A journal of up to 30 random edits.
 inline Journal journal() {
     Journal result;
-    for (int n = *rc::gen::inRange(0, 20); n > 0; --n)
+    for (int n = *rc::gen::inRange(0, 30); n > 0; --n)
         result.append(edit(result.nextSequence()), "reader", "2031-02-03T10:00:00+01:00");
     return result;
 }

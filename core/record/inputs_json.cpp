@@ -1,0 +1,77 @@
+// Marks, images, ostium and landing planes.
+#include "core/record/record_json.h"
+
+#include <cmath>
+
+namespace gauge::core::record_json {
+
+using namespace json_writer;
+
+Json written(const Mark& mark) {
+    return over(mark.unknown, {{"point_lps_mm", triple(mark.point.mm)}, {"revision", mark.revision}});
+}
+
+Json written(const ImagesUsed& images) {
+    return over(images.unknown, {{"series_uid", images.seriesUid},
+                                 {"phase_percent", orNull(images.phasePercent)},
+                                 {"phase", images.phaseLabel},
+                                 {"frame_of_reference_uid", images.frameOfReferenceUid},
+                                 {"revision", images.revision}});
+}
+
+Json written(const OstiumPlane& ostium) {
+    return over(ostium.unknown, {{"point_lps_mm", triple(ostium.plane.point.mm)},
+                                 {"normal_lps", triple(ostium.plane.normal.mm)},
+                                 {"confirmed", ostium.confirmed},
+                                 {"revision", ostium.revision}});
+}
+
+Json written(const LandingPlanes& landing) {
+    return over(landing.unknown, {{"depths_mm", landing.depthsMm},
+                                  {"plug_mm", orNull(landing.plugMm)},
+                                  {"revision", landing.revision}});
+}
+
+Mark readMark(Object o) {
+    Mark mark;
+    mark.point.mm = o.triple("point_lps_mm");
+    mark.revision = o.count("revision");
+    mark.unknown = o.unknown();
+    return mark;
+}
+
+ImagesUsed readImages(Object o) {
+    ImagesUsed images;
+    images.seriesUid = o.text("series_uid");
+    images.phasePercent = o.optionalNumber("phase_percent");
+    images.phaseLabel = o.text("phase", true);
+    images.frameOfReferenceUid = o.text("frame_of_reference_uid", true);
+    images.revision = o.count("revision");
+    images.unknown = o.unknown();
+    return images;
+}
+
+OstiumPlane readOstium(Object o) {
+    OstiumPlane ostium;
+    ostium.plane.point.mm = o.triple("point_lps_mm");
+    ostium.plane.normal.mm = o.triple("normal_lps");
+    constexpr double kUnitTolerance = 1e-6; // written with all digits; anything else is another vector
+    if (std::abs(ostium.plane.normal.norm() - 1.0) > kUnitTolerance)
+        throw Finding{o.pathOf("normal_lps") + " has the length " +
+                      std::to_string(ostium.plane.normal.norm()) + " where a unit vector is needed"};
+    ostium.confirmed = o.flag("confirmed");
+    ostium.revision = o.count("revision");
+    ostium.unknown = o.unknown();
+    return ostium;
+}
+
+LandingPlanes readLanding(Object o) {
+    LandingPlanes landing;
+    landing.depthsMm = o.numbers("depths_mm");
+    landing.plugMm = o.optionalNumber("plug_mm");
+    landing.revision = o.count("revision");
+    landing.unknown = o.unknown();
+    return landing;
+}
+
+} // namespace gauge::core::record_json

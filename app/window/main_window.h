@@ -2,6 +2,7 @@
 // the message line below.
 #pragma once
 
+#include "app/document/answers.h"
 #include "app/document/session.h"
 #include "app/models/view_state.h"
 #include "app/settings/settings.h"
@@ -31,6 +32,7 @@ public:
 
     Session& session() { return m_session; }
     ViewState& state() { return m_state; }
+    Answers& answers() { return m_answers; }
     /// Asks for a folder and opens it.
     void chooseFolder();
     void openFolder(const QString& folder);
@@ -57,6 +59,7 @@ private:
 
     // Declared before the widgets that use them.
     Session m_session;
+    Answers m_answers{m_session};
     ViewState m_state;
     Settings m_settings;
 

@@ -1,0 +1,95 @@
+#include "app/report/case_report.h"
+
+#include "app/format/words.h"
+#include "app/report/report_parts.h"
+
+#include <QAbstractItemModel>
+#include <QCoreApplication>
+
+namespace gauge::app {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Report", text);
+}
+
+std::vector<ReportFact> facts(const CaseReportSource& source) {
+    std::vector<ReportFact> all;
+    const auto add = [&](const QString& label, const QString& value) {
+        if (!value.isEmpty()) all.push_back({label, value});
+    };
+    if (source.namesHidden) {
+        add(tr("Patient"), tr("names are hidden"));
+    } else if (const auto& patient = source.record->patient) {
+        const core::Patient& p = patient->content;
+        add(tr("Patient"), personName(p.name));
+        add(tr("Patient ID"), QString::fromStdString(p.id));
+        add(tr("Born"), isoDate(p.birthDate));
+        add(tr("Sex"), QString::fromStdString(p.sex));
+        add(tr("Case"), QString::fromStdString(p.title));
+    }
+    if (const auto& images = source.record->images) add(tr("CT phase"), QString::fromStdString(images->phaseLabel));
+    if (source.chart)
+        add(tr("Device chart"), tr("%1, version %2").arg(QString::fromStdString(source.chart->name), QString::fromStdString(source.chart->version)));
+    add(tr("Program"), source.program);
+    add(tr("Report made"), source.time);
+    return all;
+}
+
+QString foot(const CaseReportSource& source) {
+    QStringList parts;
+    if (!source.namesHidden)
+        if (const auto& patient = source.record->patient) {
+            parts << personName(patient->content.name) << QString::fromStdString(patient->content.id);
+        }
+    parts << source.program << source.time;
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace
+
+QString personName(const std::string& dicomName) {
+    // Family^Given^Middle^Prefix^Suffix (PS3.5 6.2.1.1); the first component group only.
+    const QString group = QString::fromStdString(dicomName).section(QLatin1Char('='), 0, 0);
+    const QStringList parts = group.split(QLatin1Char('^'));
+    const QString given = (parts.value(1) + QLatin1Char(' ') + parts.value(2)).simplified();
+    return given.isEmpty() ? parts.value(0).trimmed() : parts.value(0).trimmed() + QStringLiteral(", ") + given;
+}
+
+QString isoDate(const std::string& dicomDate) {
+    const QString date = QString::fromStdString(dicomDate);
+    if (date.size() != 8) return date;
+    return date.left(4) + QLatin1Char('-') + date.mid(4, 2) + QLatin1Char('-') + date.mid(6);
+}
+
+ReportTable tableOf(const QAbstractItemModel& model, int headingRole) {
+    ReportTable table;
+    for (int column = 0; column < model.columnCount(); ++column) {
+        table.header << model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace(QLatin1Char('\n'), QStringLiteral(", "));
+        if (column > 0) table.numeric.push_back(column);
+    }
+    for (int row = 0; row < model.rowCount(); ++row) {
+        QStringList cells;
+        for (int column = 0; column < model.columnCount(); ++column)
+            cells << model.index(row, column).data(Qt::DisplayRole).toString().replace(QLatin1Char('\n'), QLatin1Char(' '));
+        if (model.index(row, 0).data(headingRole).toBool()) table.headings.push_back(table.rows.size());
+        table.rows.push_back(std::move(cells));
+    }
+    return table;
+}
+
+PrintedReport caseReport(const CaseReportSource& source) {
+    PrintedReport report;
+    report.title = tr("Closure of the left atrial appendage");
+    report.facts = facts(source);
+    report.foot = foot(source);
+    report.cautions = cautionParagraphs();
+    for (auto part : {decisionPart, comparisonPart, sizesPart, pressurePart, picturesPart, releasePart, methodPart}) {
+        ReportSection section = part(source);
+        if (!section.blocks.empty()) report.sections.push_back(std::move(section));
+    }
+    return report;
+}
+
+} // namespace gauge::app

@@ -9,37 +9,33 @@
 namespace gauge::app {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Report", text);
-}
-
 std::vector<ReportFact> facts(const CaseReportSource& source) {
     std::vector<ReportFact> all;
     const auto add = [&](const QString& label, const QString& value) {
         if (!value.isEmpty()) all.push_back({label, value});
     };
     if (source.namesHidden) {
-        add(tr("Patient"), tr("names are hidden"));
-    } else if (const auto& patient = source.record->patient) {
+        add(QCoreApplication::translate("Report", "Patient"), QCoreApplication::translate("Report", "names are hidden"));
+    } else if (const auto& patient = source.record().patient) {
         const core::Patient& p = patient->content;
-        add(tr("Patient"), personName(p.name));
-        add(tr("Patient ID"), QString::fromStdString(p.id));
-        add(tr("Born"), isoDate(p.birthDate));
-        add(tr("Sex"), QString::fromStdString(p.sex));
-        add(tr("Case"), QString::fromStdString(p.title));
+        add(QCoreApplication::translate("Report", "Patient"), personName(p.name));
+        add(QCoreApplication::translate("Report", "Patient ID"), QString::fromStdString(p.id));
+        add(QCoreApplication::translate("Report", "Born"), isoDate(p.birthDate));
+        add(QCoreApplication::translate("Report", "Sex"), QString::fromStdString(p.sex));
+        add(QCoreApplication::translate("Report", "Case"), QString::fromStdString(p.title));
     }
-    if (const auto& images = source.record->images) add(tr("CT phase"), QString::fromStdString(images->phaseLabel));
-    if (source.chart)
-        add(tr("Device chart"), tr("%1, version %2").arg(QString::fromStdString(source.chart->name), QString::fromStdString(source.chart->version)));
-    add(tr("Program"), source.program);
-    add(tr("Report made"), source.time);
+    if (const auto& images = source.record().images) add(QCoreApplication::translate("Report", "CT phase"), QString::fromStdString(images->phaseLabel));
+    if (const core::ChartReading* reading = source.answers->chart())
+        add(QCoreApplication::translate("Report", "Device chart"), QCoreApplication::translate("Report", "%1, version %2").arg(QString::fromStdString(reading->chart.name), QString::fromStdString(reading->chart.version)));
+    add(QCoreApplication::translate("Report", "Program"), source.program);
+    add(QCoreApplication::translate("Report", "Report made"), source.time);
     return all;
 }
 
 QString foot(const CaseReportSource& source) {
     QStringList parts;
     if (!source.namesHidden)
-        if (const auto& patient = source.record->patient) {
+        if (const auto& patient = source.record().patient) {
             parts << personName(patient->content.name) << QString::fromStdString(patient->content.id);
         }
     parts << source.program << source.time;
@@ -81,7 +77,7 @@ ReportTable tableOf(const QAbstractItemModel& model, int headingRole) {
 
 PrintedReport caseReport(const CaseReportSource& source) {
     PrintedReport report;
-    report.title = tr("Closure of the left atrial appendage");
+    report.title = QCoreApplication::translate("Report", "Closure of the left atrial appendage");
     report.facts = facts(source);
     report.foot = foot(source);
     report.cautions = cautionParagraphs();

@@ -2,11 +2,8 @@
 // against it, comparison of the readings, sizes, pressures, pictures, release, how it was measured, cautions.
 #pragma once
 
+#include "app/document/answers.h"
 #include "app/report/printed_report.h"
-#include "core/record/case_record.h"
-#include "core/release/release_check.h"
-#include "core/release/stasis.h"
-#include "core/sizing/sizing.h"
 
 #include <vector>
 
@@ -14,26 +11,17 @@ class QAbstractItemModel;
 
 namespace gauge::app {
 
-/// A look at the implant and what the check said of it.
-struct CheckedLook {
-    core::ReleaseState state;
-    core::ReleaseReport report;
-};
-
-/// What a report is made of. Pointers may be null: the part is then left out, or said to be missing.
+/// What a report is made of.
 struct CaseReportSource {
-    const core::CaseRecord* record = nullptr; ///< never null
-    const core::DeviceChart* chart = nullptr;
-    const core::SizingAnswer* sizing = nullptr;
-    QString whyNoSizing;                            ///< in words, when there is no answer
-    const QAbstractItemModel* comparison = nullptr; ///< the comparison table as on screen
-    std::vector<CheckedLook> looks;
-    core::StasisJudgement stasis;
+    const Answers* answers = nullptr;               ///< never null; finished
+    const QAbstractItemModel* comparison = nullptr; ///< the comparison table as on screen; null: the part is left out
+    int comparisonHeadingRole = -1;                 ///< of its model: true for rows that head a group
     std::vector<ReportPicture> pictures;
-    std::vector<core::Notice> notices; ///< of images, geometry and readings
     bool namesHidden = false;
     QString program; ///< name and version
     QString time;    ///< when the report was made
+
+    const core::CaseRecord& record() const { return answers->record(); }
 };
 
 PrintedReport caseReport(const CaseReportSource& source);

@@ -1,0 +1,287 @@
+#include "app/format/terms.h"
+
+#include <QCoreApplication>
+#include <map>
+#include <string_view>
+
+namespace gauge::app {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Terms", text);
+}
+
+} // namespace
+
+QString stageName(core::Stage stage) {
+    switch (stage) {
+    case core::Stage::BeforeProcedure:
+        return tr(QT_TRANSLATE_NOOP("Terms", "before the procedure"));
+    case core::Stage::BeforeRepair:
+        return tr(QT_TRANSLATE_NOOP("Terms", "before the repair"));
+    case core::Stage::AfterRepair:
+        return tr(QT_TRANSLATE_NOOP("Terms", "after the repair"));
+    case core::Stage::SheathInAppendage:
+        return tr(QT_TRANSLATE_NOOP("Terms", "sheath in the appendage"));
+    case core::Stage::PartlyDeployed:
+        return tr(QT_TRANSLATE_NOOP("Terms", "device partly deployed"));
+    case core::Stage::DeployedAttached:
+        return tr(QT_TRANSLATE_NOOP("Terms", "deployed and attached"));
+    case core::Stage::AfterRelease:
+        return tr(QT_TRANSLATE_NOOP("Terms", "after release"));
+    case core::Stage::FollowUp:
+        return tr(QT_TRANSLATE_NOOP("Terms", "follow-up"));
+    }
+    return {};
+}
+
+QString modalityName(core::Modality modality) {
+    switch (modality) {
+    case core::Modality::Ct:
+        return tr(QT_TRANSLATE_NOOP("Terms", "CT"));
+    case core::Modality::Echo2d:
+        return tr(QT_TRANSLATE_NOOP("Terms", "2D echo"));
+    case core::Modality::Echo3d:
+        return tr(QT_TRANSLATE_NOOP("Terms", "3D echo"));
+    case core::Modality::Fluoroscopy:
+        return tr(QT_TRANSLATE_NOOP("Terms", "fluoroscopy"));
+    }
+    return {};
+}
+
+QString derivationName(core::Derivation derivation) {
+    switch (derivation) {
+    case core::Derivation::Contour:
+        return tr(QT_TRANSLATE_NOOP("Terms", "contour"));
+    case core::Derivation::EllipseFromAngles:
+        return tr(QT_TRANSLATE_NOOP("Terms", "ellipse from probe angles"));
+    case core::Derivation::LargestOfViews:
+        return tr(QT_TRANSLATE_NOOP("Terms", "largest of the views"));
+    case core::Derivation::SingleView:
+        return tr(QT_TRANSLATE_NOOP("Terms", "single view"));
+    }
+    return {};
+}
+
+QString quantityName(core::Quantity quantity) {
+    switch (quantity) {
+    case core::Quantity::LandingZonePerimeterDerivedDiameter:
+        return tr(QT_TRANSLATE_NOOP("Terms", "perimeter-derived diameter of the landing zone"));
+    case core::Quantity::LandingZoneAreaDerivedDiameter:
+        return tr(QT_TRANSLATE_NOOP("Terms", "area-derived diameter of the landing zone"));
+    case core::Quantity::LandingZoneLongestDiameter:
+        return tr(QT_TRANSLATE_NOOP("Terms", "longest diameter of the landing zone"));
+    case core::Quantity::OstiumPerimeterDerivedDiameter:
+        return tr(QT_TRANSLATE_NOOP("Terms", "perimeter-derived diameter of the ostium"));
+    case core::Quantity::OstiumLongestDiameter:
+        return tr(QT_TRANSLATE_NOOP("Terms", "longest diameter of the ostium"));
+    case core::Quantity::Depth:
+        return tr(QT_TRANSLATE_NOOP("Terms", "depth"));
+    }
+    return {};
+}
+
+QString evidenceName(core::EvidenceKind kind) {
+    switch (kind) {
+    case core::EvidenceKind::Ct:
+        return tr(QT_TRANSLATE_NOOP("Terms", "CT"));
+    case core::EvidenceKind::EchoCine:
+        return tr(QT_TRANSLATE_NOOP("Terms", "echo view"));
+    case core::EvidenceKind::EchoVolume:
+        return tr(QT_TRANSLATE_NOOP("Terms", "3D echo"));
+    case core::EvidenceKind::Doppler:
+        return tr(QT_TRANSLATE_NOOP("Terms", "spectral Doppler"));
+    case core::EvidenceKind::Fluoroscopy:
+        return tr(QT_TRANSLATE_NOOP("Terms", "fluoroscopy"));
+    case core::EvidenceKind::Other:
+        return tr(QT_TRANSLATE_NOOP("Terms", "other images"));
+    }
+    return {};
+}
+
+QString beatPhaseName(core::BeatPhase phase) {
+    switch (phase) {
+    case core::BeatPhase::EndSystole:
+        return tr(QT_TRANSLATE_NOOP("Terms", "end-systole"));
+    case core::BeatPhase::EndDiastole:
+        return tr(QT_TRANSLATE_NOOP("Terms", "end-diastole"));
+    case core::BeatPhase::Other:
+        return tr(QT_TRANSLATE_NOOP("Terms", "another phase"));
+    case core::BeatPhase::Unknown:
+        return tr(QT_TRANSLATE_NOOP("Terms", "unknown phase"));
+    }
+    return {};
+}
+
+QString conditionName(core::Condition condition) {
+    switch (condition) {
+    case core::Condition::MitralRegurgitation:
+        return tr(QT_TRANSLATE_NOOP("Terms", "mitral regurgitation not yet treated"));
+    case core::Condition::Hydrated:
+        return tr(QT_TRANSLATE_NOOP("Terms", "filled on purpose"));
+    case core::Condition::Other:
+        return tr(QT_TRANSLATE_NOOP("Terms", "as usual"));
+    }
+    return {};
+}
+
+QString rhythmName(core::Rhythm rhythm) {
+    switch (rhythm) {
+    case core::Rhythm::Sinus:
+        return tr(QT_TRANSLATE_NOOP("Terms", "sinus rhythm"));
+    case core::Rhythm::AtrialFibrillation:
+        return tr(QT_TRANSLATE_NOOP("Terms", "atrial fibrillation"));
+    case core::Rhythm::AtrialFlutter:
+        return tr(QT_TRANSLATE_NOOP("Terms", "atrial flutter"));
+    case core::Rhythm::Paced:
+        return tr(QT_TRANSLATE_NOOP("Terms", "paced"));
+    }
+    return {};
+}
+
+QString ventilationName(core::Ventilation ventilation) {
+    switch (ventilation) {
+    case core::Ventilation::Spontaneous:
+        return tr(QT_TRANSLATE_NOOP("Terms", "breathing spontaneously"));
+    case core::Ventilation::Controlled:
+        return tr(QT_TRANSLATE_NOOP("Terms", "controlled ventilation"));
+    }
+    return {};
+}
+
+QString regurgitationName(core::RegurgitationGrade grade) {
+    switch (grade) {
+    case core::RegurgitationGrade::None:
+        return tr(QT_TRANSLATE_NOOP("Terms", "none or trace"));
+    case core::RegurgitationGrade::Mild:
+        return tr(QT_TRANSLATE_NOOP("Terms", "mild (1+)"));
+    case core::RegurgitationGrade::Moderate:
+        return tr(QT_TRANSLATE_NOOP("Terms", "moderate (2+)"));
+    case core::RegurgitationGrade::ModerateToSevere:
+        return tr(QT_TRANSLATE_NOOP("Terms", "moderate to severe (3+)"));
+    case core::RegurgitationGrade::Severe:
+        return tr(QT_TRANSLATE_NOOP("Terms", "severe (4+)"));
+    }
+    return {};
+}
+
+QString veinFlowName(core::PulmonaryVeinFlow flow) {
+    switch (flow) {
+    case core::PulmonaryVeinFlow::SystolicDominant:
+        return tr(QT_TRANSLATE_NOOP("Terms", "systolic wave dominant"));
+    case core::PulmonaryVeinFlow::Blunted:
+        return tr(QT_TRANSLATE_NOOP("Terms", "systolic wave blunted"));
+    case core::PulmonaryVeinFlow::Reversed:
+        return tr(QT_TRANSLATE_NOOP("Terms", "systolic wave reversed"));
+    }
+    return {};
+}
+
+QString pressureSourceName(core::PressureSource source) {
+    switch (source) {
+    case core::PressureSource::Direct:
+        return tr(QT_TRANSLATE_NOOP("Terms", "measured directly"));
+    case core::PressureSource::Wedge:
+        return tr(QT_TRANSLATE_NOOP("Terms", "wedge pressure"));
+    case core::PressureSource::Echo:
+        return tr(QT_TRANSLATE_NOOP("Terms", "estimated by echo"));
+    case core::PressureSource::ProcedureStart:
+        return tr(QT_TRANSLATE_NOOP("Terms", "measured at the start of the procedure"));
+    }
+    return {};
+}
+
+QString releaseQuantityName(core::ReleaseQuantity quantity) {
+    switch (quantity) {
+    case core::ReleaseQuantity::SheathTipDepth:
+        return tr(QT_TRANSLATE_NOOP("Terms", "sheath tip beyond the landing plane"));
+    case core::ReleaseQuantity::ShareBeyondCircumflex:
+        return tr(QT_TRANSLATE_NOOP("Terms", "share of the lobe beyond the circumflex artery"));
+    case core::ReleaseQuantity::ImplantWidth:
+        return tr(QT_TRANSLATE_NOOP("Terms", "width of the implant"));
+    case core::ReleaseQuantity::GapBeforePull:
+        return tr(QT_TRANSLATE_NOOP("Terms", "gap to the wall before the pull"));
+    case core::ReleaseQuantity::GapAfterPull:
+        return tr(QT_TRANSLATE_NOOP("Terms", "gap to the wall after the pull"));
+    case core::ReleaseQuantity::LobeToNeckAngle:
+        return tr(QT_TRANSLATE_NOOP("Terms", "angle of the lobe to the neck"));
+    case core::ReleaseQuantity::DiscSeparation:
+        return tr(QT_TRANSLATE_NOOP("Terms", "separation of disc and lobe"));
+    case core::ReleaseQuantity::UncoveredLobes:
+        return tr(QT_TRANSLATE_NOOP("Terms", "lobes left uncovered"));
+    case core::ReleaseQuantity::JetWidth:
+        return tr(QT_TRANSLATE_NOOP("Terms", "width of the jet past the implant"));
+    case core::ReleaseQuantity::ClearanceCircumflex:
+        return tr(QT_TRANSLATE_NOOP("Terms", "clearance to the circumflex artery"));
+    case core::ReleaseQuantity::ClearancePulmonaryArtery:
+        return tr(QT_TRANSLATE_NOOP("Terms", "clearance to the pulmonary artery"));
+    case core::ReleaseQuantity::ClearanceMitralAnnulus:
+        return tr(QT_TRANSLATE_NOOP("Terms", "clearance to the mitral annulus"));
+    case core::ReleaseQuantity::ClearanceRidge:
+        return tr(QT_TRANSLATE_NOOP("Terms", "clearance to the ridge"));
+    case core::ReleaseQuantity::Effusion:
+        return tr(QT_TRANSLATE_NOOP("Terms", "pericardial effusion"));
+    case core::ReleaseQuantity::MitralGradient:
+        return tr(QT_TRANSLATE_NOOP("Terms", "mean mitral gradient"));
+    case core::ReleaseQuantity::RegurgitationGrade:
+        return tr(QT_TRANSLATE_NOOP("Terms", "grade of mitral regurgitation"));
+    case core::ReleaseQuantity::VeinFlowFree:
+        return tr(QT_TRANSLATE_NOOP("Terms", "pulmonary vein flow free"));
+    case core::ReleaseQuantity::DeviceThrombus:
+        return tr(QT_TRANSLATE_NOOP("Terms", "thrombus on the device"));
+    case core::ReleaseQuantity::SeptalHole:
+        return tr(QT_TRANSLATE_NOOP("Terms", "hole left in the septum"));
+    }
+    return {};
+}
+
+Unit unitOf(const std::string& recordUnit) {
+    static const std::map<std::string_view, Unit> units{
+        {"mm", Unit::Millimetre}, {"mm2", Unit::SquareMillimetre}, {"mL", Unit::Millilitre}, {"deg", Unit::Degree},
+        {"HU", Unit::Hounsfield}, {"%", Unit::Percent},            {"1", Unit::Index}};
+    const auto found = units.find(recordUnit);
+    return found == units.end() ? Unit::Index : found->second;
+}
+
+QString metricName(const std::string& valueId) {
+    static const std::map<std::string_view, const char*> names{
+        {"area", QT_TRANSLATE_NOOP("Terms", "area")},
+        {"perimeter", QT_TRANSLATE_NOOP("Terms", "perimeter")},
+        {"longest-diameter", QT_TRANSLATE_NOOP("Terms", "longest diameter")},
+        {"shortest-diameter", QT_TRANSLATE_NOOP("Terms", "shortest diameter")},
+        {"least-width", QT_TRANSLATE_NOOP("Terms", "least width")},
+        {"mean-diameter", QT_TRANSLATE_NOOP("Terms", "mean diameter")},
+        {"perimeter-derived-diameter", QT_TRANSLATE_NOOP("Terms", "perimeter-derived diameter")},
+        {"area-derived-diameter", QT_TRANSLATE_NOOP("Terms", "area-derived diameter")},
+        {"eccentricity-index", QT_TRANSLATE_NOOP("Terms", "eccentricity index")},
+        {"straight-depth", QT_TRANSLATE_NOOP("Terms", "straight depth")},
+        {"along-axis", QT_TRANSLATE_NOOP("Terms", "depth along the axis")},
+        {"from-ostium-plane", QT_TRANSLATE_NOOP("Terms", "depth from the ostium plane")},
+        {"depth", QT_TRANSLATE_NOOP("Terms", "depth")},
+        {"volume", QT_TRANSLATE_NOOP("Terms", "volume")},
+        {"angle", QT_TRANSLATE_NOOP("Terms", "turn of the axis")},
+        {"at", QT_TRANSLATE_NOOP("Terms", "place of the turn")},
+        {"largest-of-views", QT_TRANSLATE_NOOP("Terms", "largest of the views")},
+        {"single-view", QT_TRANSLATE_NOOP("Terms", "width in one view")},
+        {"width", QT_TRANSLATE_NOOP("Terms", "width")},
+        {"length", QT_TRANSLATE_NOOP("Terms", "length")},
+        {"atrium", QT_TRANSLATE_NOOP("Terms", "enhancement of the atrium")},
+        {"appendage", QT_TRANSLATE_NOOP("Terms", "enhancement of the appendage")},
+        {"tip", QT_TRANSLATE_NOOP("Terms", "enhancement of the tip")},
+        {"aorta", QT_TRANSLATE_NOOP("Terms", "enhancement of the aorta")},
+        {"tip-to-aorta", QT_TRANSLATE_NOOP("Terms", "enhancement, tip to aorta")},
+    };
+    const std::string metric = valueId.substr(valueId.rfind('/') + 1); // the whole id when it has no part
+    const auto found = names.find(metric);
+    return found == names.end() ? QString::fromStdString(valueId) : tr(found->second);
+}
+
+QString placeName(const std::string& valueId) {
+    const std::string place = valueId.substr(0, valueId.find('/'));
+    if (place == "ostium") return tr(QT_TRANSLATE_NOOP("Terms", "ostium"));
+    if (place == "landing" || place == "landing-1") return tr(QT_TRANSLATE_NOOP("Terms", "landing zone"));
+    if (place.starts_with("landing-")) return tr(QT_TRANSLATE_NOOP("Terms", "landing zone %1")).arg(QString::fromStdString(place.substr(8)));
+    return tr(QT_TRANSLATE_NOOP("Terms", "appendage"));
+}
+
+} // namespace gauge::app

@@ -8,6 +8,7 @@
 #include "app/format/words.h"
 #include "app/report/graphics_session.h"
 
+#include <QCoreApplication>
 #include <QImage>
 #include <cmath>
 
@@ -40,14 +41,18 @@ core::Result<void> save(const QImage& image, const std::filesystem::path& file, 
     return {};
 }
 
-/// A canvas with a title line; the picture area is below it.
+/// A canvas with a title line above the picture area; without a title the area fills it.
 struct Canvas {
     QImage image;
     QRectF area;
 
-    Canvas(int width, int height, const QString& title) : image(width, height, QImage::Format_RGB32) {
+    /// @param height  with the title line.
+    Canvas(int width, int height, const QString& title)
+        : image(width, title.isEmpty() ? height - kTitlePx : height, QImage::Format_RGB32) {
         image.fill(tone::panel);
-        area = QRectF(0, kTitlePx, width, height - kTitlePx);
+        const int above = title.isEmpty() ? 0 : kTitlePx;
+        area = QRectF(0, above, width, image.height() - above);
+        if (title.isEmpty()) return;
         QPainter painter(&image);
         painter.setFont(labelFont(14, true));
         painter.setPen(tone::text);
@@ -67,8 +72,8 @@ DepthScale fittingScale(const core::AppendageMeasurement& m, const QRectF& area)
     return scale;
 }
 
-QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasurement& m) {
-    Canvas canvas(1200, 760, QStringLiteral("Long section through the axis of the appendage"));
+QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasurement& m, const QString& title) {
+    Canvas canvas(1200, 760, title);
     const DepthScale scale = fittingScale(m, canvas.area);
     SectionMap map;
     map.frame = longSectionFrame(m, 0.0);
@@ -95,8 +100,8 @@ QImage sectionPicture(const core::Volume& volume, const core::Section& section, 
     return canvas.image;
 }
 
-QImage stripPicture(const core::AppendageMeasurement& m) {
-    Canvas canvas(1200, 400, QStringLiteral("Depth strip"));
+QImage stripPicture(const core::AppendageMeasurement& m, const QString& title) {
+    Canvas canvas(1200, 400, title);
     DepthStripScene scene;
     scene.measurement = &m;
     for (const auto& landing : m.landingZones)
@@ -107,18 +112,17 @@ QImage stripPicture(const core::AppendageMeasurement& m) {
 }
 
 QString landingTitle(const core::LandingZone& landing) {
-    const QString where = landing.kind == core::LandingKind::Plug
-                              ? QStringLiteral(" beyond the ridge, oblique: ")
-                              : QStringLiteral(" beyond the ostium: ");
-    return QStringLiteral("Landing zone, ") + quantity(landing.depthMm, Unit::Millimetre) + where +
-           QStringLiteral("perimeter-derived ") +
-           estimate(landing.section.metrics.perimeterDerivedDiameterMm, Unit::Millimetre);
+    const QString width = estimate(landing.section.metrics.perimeterDerivedDiameterMm, Unit::Millimetre);
+    const QString depth = quantity(landing.depthMm, Unit::Millimetre);
+    return landing.kind == core::LandingKind::Plug
+               ? QCoreApplication::translate("Pictures", "Landing zone, %1 beyond the ridge, oblique: perimeter-derived %2").arg(depth, width)
+               : QCoreApplication::translate("Pictures", "Landing zone, %1 beyond the ostium: perimeter-derived %2").arg(depth, width);
 }
 
 QString ostiumTitle(const core::Ostium& ostium) {
-    return QString(ostium.proposed ? QStringLiteral("Ostium, proposed: ") : QStringLiteral("Ostium: ")) +
-           QStringLiteral("perimeter-derived ") +
-           estimate(ostium.section.metrics.perimeterDerivedDiameterMm, Unit::Millimetre);
+    const QString width = estimate(ostium.section.metrics.perimeterDerivedDiameterMm, Unit::Millimetre);
+    return ostium.proposed ? QCoreApplication::translate("Pictures", "Ostium, proposed: perimeter-derived %1").arg(width)
+                           : QCoreApplication::translate("Pictures", "Ostium: perimeter-derived %1").arg(width);
 }
 
 std::vector<PlacedMark> placed(const core::AppendageMarks& marks) {
@@ -150,8 +154,7 @@ QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std
     constexpr double kHalfWidthMm = 45.0;
     const int reasonPx = reason.isEmpty() ? 0 : kReasonPx;
     Canvas canvas(3 * kSide, kSide + kTitlePx + reasonPx,
-                  QStringLiteral("Mark: ") + wordOf(mark.role) + QStringLiteral(" (") +
-                      placeWords(mark.point) + QLatin1Char(')'));
+                  QCoreApplication::translate("Pictures", "Mark: %1 (%2)").arg(wordOf(mark.role), placeWords(mark.point)));
     QPainter painter(&canvas.image);
     int column = 0;
     for (const ScannerAxis axis : {ScannerAxis::Axial, ScannerAxis::Coronal, ScannerAxis::Sagittal}) {
@@ -177,26 +180,36 @@ QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std
 
 } // namespace
 
+std::vector<MeasurementPicture> measurementPictures(const core::Volume& volume, const core::AppendageMeasurement& m,
+                                                    PictureTitle title) {
+    std::vector<MeasurementPicture> all;
+    const auto add = [&](std::string name, const QString& words, const auto& paint) {
+        all.push_back({std::move(name), words, paint(title == PictureTitle::Inside ? words : QString())});
+    };
+    add("long-section", QCoreApplication::translate("Pictures", "Long section through the axis of the appendage"),
+        [&](const QString& t) { return longSectionPicture(volume, m, t); });
+    add("ostium", ostiumTitle(m.ostium),
+        [&](const QString& t) { return sectionPicture(volume, m.ostium.section, Role::Ostium, t); });
+    int number = 1;
+    for (const auto& landing : m.landingZones) {
+        std::string name = "landing-zone";
+        if (number > 1) name.append("-").append(std::to_string(number));
+        add(std::move(name), landingTitle(landing),
+            [&](const QString& t) { return sectionPicture(volume, landing.section, Role::Landing, t); });
+        ++number;
+    }
+    add("depth-strip", QCoreApplication::translate("Pictures", "Depth strip"), [&](const QString& t) { return stripPicture(m, t); });
+    return all;
+}
+
 core::Result<Files> writePictures(const core::Volume& volume, const core::AppendageMeasurement& m,
                                   const std::filesystem::path& folder) {
     const GraphicsSession graphics;
     if (auto made = makeFolder(folder); !made) return tl::unexpected(made.error());
     Files written;
-    std::vector<std::pair<std::string, QImage>> pictures;
-    pictures.emplace_back("long-section.png", longSectionPicture(volume, m));
-    pictures.emplace_back("ostium.png",
-                          sectionPicture(volume, m.ostium.section, Role::Ostium, ostiumTitle(m.ostium)));
-    int number = 1;
-    for (const auto& landing : m.landingZones) {
-        std::string file = "landing-zone";
-        if (number > 1) file.append("-").append(std::to_string(number));
-        pictures.emplace_back(file.append(".png"),
-                              sectionPicture(volume, landing.section, Role::Landing, landingTitle(landing)));
-        ++number;
-    }
-    pictures.emplace_back("depth-strip.png", stripPicture(m));
-    for (const auto& [file, image] : pictures)
-        if (auto saved = save(image, folder / file, written); !saved) return tl::unexpected(saved.error());
+    for (const auto& picture : measurementPictures(volume, m, PictureTitle::Inside))
+        if (auto saved = save(picture.image, folder / (picture.name + ".png"), written); !saved)
+            return tl::unexpected(saved.error());
     return written;
 }
 

@@ -7,10 +7,26 @@
 #include "core/result.h"
 #include "core/volume/volume.h"
 
+#include <QImage>
+#include <QString>
 #include <filesystem>
+#include <string>
 #include <vector>
 
 namespace gauge::app {
+
+/// One picture of a measurement, with orientation letters and a scale bar.
+struct MeasurementPicture {
+    std::string name; ///< of its file, without suffix
+    QString title;
+    QImage image;
+};
+
+enum class PictureTitle { Inside, None };
+
+/// Long section, ostium, landing zones, depth strip, in this order. Precondition: a GUI application exists.
+std::vector<MeasurementPicture> measurementPictures(const core::Volume& volume, const core::AppendageMeasurement& measurement,
+                                                    PictureTitle title);
 
 /// Writes long-section.png, ostium.png, landing-zone.png (landing-zone-2.png… for more) and depth-strip.png
 /// into `folder`, which is made when absent; files of those names are replaced.

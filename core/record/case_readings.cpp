@@ -275,6 +275,10 @@ private:
 
 } // namespace
 
+CaseReadings caseReadings(const CaseRecord& record) {
+    return Collector(record).take();
+}
+
 std::string_view momentOfGroup(std::string_view group) {
     for (const std::string_view prefix : {kEcho, kEcho3d, kFluoroscopy})
         if (group.starts_with(prefix)) return group.substr(prefix.size());

@@ -1,6 +1,7 @@
 #include "app/document/case_document.h"
 
 #include "app/commands/edit_command.h"
+#include "app/settings/settings.h"
 
 #include <QDateTime>
 
@@ -41,6 +42,7 @@ void CaseDocument::clear() {
 }
 
 QString currentAuthor() {
+    if (const QString named = Settings().author().trimmed(); !named.isEmpty()) return named;
     const QString user = qEnvironmentVariable("USER");
     return user.isEmpty() ? qEnvironmentVariable("USERNAME") : user;
 }

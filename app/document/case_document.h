@@ -51,7 +51,7 @@ private:
     QUndoStack m_undo;
 };
 
-/// Name of the person at the screen as the system knows it, and the time now in ISO 8601 with offset.
+/// Name of the person at the screen: as in the settings, else as the system knows it; and the time now in ISO 8601 with offset.
 QString currentAuthor();
 QString currentTime();
 

@@ -1,11 +1,27 @@
 #include "app/settings/settings.h"
 
+#include <algorithm>
+
 namespace gauge::app {
 namespace {
 
 const QString kGeometry = QStringLiteral("window/geometry");
+const QString kSplitter = QStringLiteral("window/splitter/");
 const QString kCautions = QStringLiteral("window/cautions-dismissed");
 const QString kLastFolder = QStringLiteral("folders/last");
+const QString kRecent = QStringLiteral("cases/recent");
+const QString kLanguage = QStringLiteral("screen/language");
+const QString kTheme = QStringLiteral("screen/theme");
+const QString kNamesHidden = QStringLiteral("screen/names-hidden");
+const QString kAutosave = QStringLiteral("cases/autosave");
+const QString kLibrary = QStringLiteral("cases/library");
+const QString kAuthor = QStringLiteral("person/author");
+const QString kChart = QStringLiteral("sizing/chart");
+const QString kDpi = QStringLiteral("pictures/dpi");
+
+const QString kStandardTheme = QStringLiteral("dark");
+constexpr int kRecentKept = 10;
+constexpr int kStandardDpi = 150, kLeastDpi = 72, kMostDpi = 600;
 
 } // namespace
 
@@ -14,6 +30,12 @@ QByteArray Settings::windowGeometry() const {
 }
 void Settings::setWindowGeometry(const QByteArray& geometry) {
     store(kGeometry, geometry, QByteArray());
+}
+QByteArray Settings::splitter(const QString& name) const {
+    return m_store.value(kSplitter + name).toByteArray();
+}
+void Settings::setSplitter(const QString& name, const QByteArray& state) {
+    store(kSplitter + name, state, QByteArray());
 }
 QString Settings::cautionsDismissed() const {
     return m_store.value(kCautions).toString();
@@ -26,6 +48,66 @@ QString Settings::lastFolder() const {
 }
 void Settings::setLastFolder(const QString& folder) {
     store(kLastFolder, folder, QString());
+}
+QStringList Settings::recentCases() const {
+    return m_store.value(kRecent).toStringList();
+}
+void Settings::addRecentCase(const QString& path) {
+    QStringList recent = recentCases();
+    recent.removeAll(path);
+    recent.prepend(path);
+    store(kRecent, QStringList(recent.mid(0, kRecentKept)), QStringList());
+}
+void Settings::clearRecentCases() {
+    m_store.remove(kRecent);
+}
+QString Settings::language() const {
+    return m_store.value(kLanguage).toString();
+}
+void Settings::setLanguage(const QString& language) {
+    store(kLanguage, language, QString());
+}
+QString Settings::theme() const {
+    return m_store.value(kTheme, kStandardTheme).toString();
+}
+void Settings::setTheme(const QString& theme) {
+    store(kTheme, theme, kStandardTheme);
+}
+bool Settings::namesHidden() const {
+    return m_store.value(kNamesHidden, false).toBool();
+}
+void Settings::setNamesHidden(bool hidden) {
+    store(kNamesHidden, hidden, false);
+}
+bool Settings::autosave() const {
+    return m_store.value(kAutosave, true).toBool();
+}
+void Settings::setAutosave(bool on) {
+    store(kAutosave, on, true);
+}
+QString Settings::library() const {
+    return m_store.value(kLibrary).toString();
+}
+void Settings::setLibrary(const QString& kind) {
+    store(kLibrary, kind, QString());
+}
+QString Settings::author() const {
+    return m_store.value(kAuthor).toString();
+}
+void Settings::setAuthor(const QString& name) {
+    store(kAuthor, name, QString());
+}
+QString Settings::defaultChart() const {
+    return m_store.value(kChart).toString();
+}
+void Settings::setDefaultChart(const QString& path) {
+    store(kChart, path, QString());
+}
+int Settings::dpi() const {
+    return std::clamp(m_store.value(kDpi, kStandardDpi).toInt(), kLeastDpi, kMostDpi);
+}
+void Settings::setDpi(int dpi) {
+    store(kDpi, std::clamp(dpi, kLeastDpi, kMostDpi), kStandardDpi);
 }
 
 void Settings::store(const QString& key, const QVariant& value, const QVariant& standard) {

@@ -1,15 +1,26 @@
 // What the program remembers between runs. One table: key, type, default, meaning. A value equal to its
 // default is not written; keys of other versions are left alone.
 //
-//   key                       type    default   meaning
-//   window/geometry           bytes   none      place and size of the main window
-//   window/cautions-dismissed text    ""        version whose caution strip was dismissed
-//   folders/last              text    ""        folder from which images were opened last
+//   key                       type    default    meaning
+//   window/geometry           bytes   none       place and size of the main window
+//   window/splitter/NAME      bytes   none       how the parts of the window share their room
+//   window/cautions-dismissed text    ""         version whose caution strip was dismissed
+//   folders/last              text    ""         folder from which images were opened last
+//   cases/recent              texts   none       case files opened or saved last, newest first
+//   screen/language           text    ""         "en", "de", "fr"; empty: that of the system
+//   screen/theme              text    "dark"     "dark", "light", "system"
+//   screen/names-hidden       bool    false      name-free from the start
+//   cases/autosave            bool    true       unsaved work is kept in a file beside the settings
+//   cases/library             text    ""         how the case library is kept; empty: the program decides
+//   person/author             text    ""         name written into journals and reports; empty: the system's user
+//   sizing/chart              text    ""         chart file offered for a new case; empty: the demonstration chart
+//   pictures/dpi              int     150        of pictures and printed pages, 72 to 600
 #pragma once
 
 #include <QByteArray>
 #include <QSettings>
 #include <QString>
+#include <QStringList>
 
 namespace gauge::app {
 
@@ -17,10 +28,33 @@ class Settings {
 public:
     QByteArray windowGeometry() const;
     void setWindowGeometry(const QByteArray& geometry);
+    QByteArray splitter(const QString& name) const;
+    void setSplitter(const QString& name, const QByteArray& state);
     QString cautionsDismissed() const;
     void setCautionsDismissed(const QString& version);
     QString lastFolder() const;
     void setLastFolder(const QString& folder);
+    QStringList recentCases() const;
+    /// Puts the path first and keeps the ten newest.
+    void addRecentCase(const QString& path);
+    void clearRecentCases();
+
+    QString language() const;
+    void setLanguage(const QString& language);
+    QString theme() const;
+    void setTheme(const QString& theme);
+    bool namesHidden() const;
+    void setNamesHidden(bool hidden);
+    bool autosave() const;
+    void setAutosave(bool on);
+    QString library() const;
+    void setLibrary(const QString& kind);
+    QString author() const;
+    void setAuthor(const QString& name);
+    QString defaultChart() const;
+    void setDefaultChart(const QString& path);
+    int dpi() const;
+    void setDpi(int dpi);
 
 private:
     void store(const QString& key, const QVariant& value, const QVariant& standard);

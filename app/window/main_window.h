@@ -1,5 +1,11 @@
-// The workstation: evidence and marks on the left, images and depth strip in the middle, values on the right,
-// the message line below.
+// The workstation: evidence and marks on the left, one page of images in the middle, values and sizes on the right, the
+// message line below. Others' pages and panels are put in place in main_window.cpp, one line each:
+//
+//   makePages()  m_shelf->add(Page::…, title, tip, key, new SomePage(m_session, m_state))
+//   makeLeft()   layout->addWidget(new SomePanel(…))      makeRight()  m_right->addWidget(new SomePanel(…))
+//
+// What a page or panel can do is in its actions(): a page's go to the menu "Measure" while it is up, a panel's are put
+// into their menus in main_window_menus.cpp.
 #pragma once
 
 #include "app/document/answers.h"
@@ -9,19 +15,18 @@
 
 #include <QMainWindow>
 
-class QLabel;
-class QStackedWidget;
-class QToolButton;
+class QMenu;
+class QSplitter;
 
 namespace gauge::app {
 
+class AppendagePage;
 class CautionStrip;
-class CrossSectionView;
-class DepthStripView;
-class LongSectionView;
 class MarksPanel;
 class MessageLine;
-class ScannerSectionView;
+class PageShelf;
+class ScannerPage;
+class StartPage;
 class ValuePanel;
 
 class MainWindow : public QMainWindow {
@@ -33,9 +38,11 @@ public:
     Session& session() { return m_session; }
     ViewState& state() { return m_state; }
     Answers& answers() { return m_answers; }
+    PageShelf& shelf() { return *m_shelf; }
     /// Asks for a folder and opens it.
     void chooseFolder();
-    void openFolder(const QString& folder);
+    /// Opens a folder of images.
+    void openFolder(const QString& path);
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -43,19 +50,29 @@ protected:
     void closeEvent(QCloseEvent* event) override;
 
 private:
+    // main_window.cpp: what is where
     QWidget* makeLeft();
-    QWidget* makeCentre();
-    QWidget* makeCentreHeader();
-    QWidget* makeAppendagePage();
-    QWidget* makeScannerPage();
-    void makeMenus();
-    void makeMarkActions();
+    QWidget* makeRight();
+    void makePages();
     void connectSession();
-    void showPage();
-    void refreshHeader();
     void onImages();
     void onMeasurement();
     void resetViews();
+
+    // main_window_menus.cpp
+    void makeMenus();
+    void makeFileMenu();
+    void makeEditMenu();
+    void makeViewMenu();
+    void makeMeasureMenu();
+    void makeHelpMenu();
+    void showTools();
+
+    // main_window_state.cpp: title, theme, room of the parts
+    void refreshTitle();
+    void useTheme(const QString& setting);
+    void restorePlaces();
+    void keepPlaces();
 
     // Declared before the widgets that use them.
     Session m_session;
@@ -64,22 +81,17 @@ private:
     Settings m_settings;
 
     CautionStrip* m_caution = nullptr;
-    QWidget* m_header = nullptr;
-    QToolButton* m_appendageButton = nullptr;
-    QToolButton* m_scannerButton = nullptr;
-    QToolButton* m_ostiumButton = nullptr;
-    QToolButton* m_landingButton = nullptr;
-    QLabel* m_whichLabel = nullptr;
-    QStackedWidget* m_pages = nullptr;
-    QWidget* m_startPage = nullptr;
-    QWidget* m_appendagePage = nullptr;
-    QWidget* m_scannerPage = nullptr;
+    PageShelf* m_shelf = nullptr;
+    StartPage* m_start = nullptr;
+    AppendagePage* m_appendage = nullptr;
+    ScannerPage* m_scanner = nullptr;
     MarksPanel* m_marks = nullptr;
     ValuePanel* m_values = nullptr;
-    LongSectionView* m_longSection = nullptr;
-    CrossSectionView* m_crossSection = nullptr;
-    DepthStripView* m_strip = nullptr;
-    std::vector<ScannerSectionView*> m_scanner;
+    QSplitter* m_body = nullptr;
+    QSplitter* m_left = nullptr;
+    QSplitter* m_right = nullptr;
+    QMenu* m_measureMenu = nullptr;
+    QList<QAction*> m_pageTools; ///< of the page that is up, in the menu "Measure"
     bool m_hadMeasurement = false;
 };
 

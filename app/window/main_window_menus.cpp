@@ -4,8 +4,10 @@
 #include "app/panels/value_panel.h"
 #include "app/window/help_pages.h"
 #include "app/window/main_window.h"
+#include "app/window/page_shelf.h"
 
 #include <QAction>
+#include <QActionGroup>
 #include <QMenu>
 #include <QMenuBar>
 #include <QUndoStack>
@@ -13,61 +15,103 @@
 namespace gauge::app {
 
 void MainWindow::makeMenus() {
-    QMenu* file = menuBar()->addMenu(tr("&File"));
-    file->addAction(tr("Open folder …"), QKeySequence(Qt::CTRL | Qt::Key_O), this, &MainWindow::chooseFolder);
-    file->addSeparator();
-    file->addAction(tr("Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
+    makeFileMenu();
+    makeEditMenu();
+    makeViewMenu();
+    makeMeasureMenu();
+    makeHelpMenu();
+}
 
+void MainWindow::makeFileMenu() {
+    QMenu* file = menuBar()->addMenu(tr("&File"));
+    file->addAction(tr("&Open folder …"), QKeySequence::Open, this, &MainWindow::chooseFolder);
+    file->addSeparator();
+    QAction* quit = file->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
+    quit->setMenuRole(QAction::QuitRole);
+}
+
+void MainWindow::makeEditMenu() {
     QMenu* edit = menuBar()->addMenu(tr("&Edit"));
     QUndoStack& stack = m_session.document().undoStack();
     QAction* undo = stack.createUndoAction(this, tr("Undo"));
-    undo->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Z));
+    undo->setShortcuts(QKeySequence::Undo);
     QAction* redo = stack.createRedoAction(this, tr("Redo"));
-    redo->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z));
+    redo->setShortcuts(QKeySequence::Redo);
     edit->addActions({undo, redo});
     edit->addSeparator();
-    edit->addAction(tr("Copy the values"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), m_values,
+    edit->addAction(tr("&Copy the values"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), m_values,
                     &ValuePanel::copyTable);
-
-    makeMarkActions();
-
-    QMenu* view = menuBar()->addMenu(tr("&View"));
-    view->addAction(
-        tr("Change between appendage axis and scanner axes"), QKeySequence(Qt::Key_T), this, [this] {
-            m_state.setPage(m_state.page() == ViewState::Page::Scanner ? ViewState::Page::Appendage
-                                                                       : ViewState::Page::Scanner);
-        });
-    view->addAction(tr("Cross-section at the ostium"), QKeySequence(Qt::Key_O), &m_state,
-                    &ViewState::showOstium);
-    view->addAction(tr("Cross-section at the landing zone"), QKeySequence(Qt::Key_L), &m_state,
-                    &ViewState::showLanding);
-    view->addAction(tr("Fit all views"), QKeySequence(Qt::Key_R), this, &MainWindow::resetViews);
-    view->addSeparator();
-    view->addAction(tr("Whole screen"), QKeySequence(Qt::Key_F11), this,
-                    [this] { isFullScreen() ? showNormal() : showFullScreen(); });
-
-    QMenu* help = menuBar()->addMenu(tr("&Help"));
-    help->addAction(tr("Help: mouse and keys"), QKeySequence(Qt::Key_F1), this, [this] { showHelp(this); });
-    help->addAction(tr("Cautions"), this, [this] { showCautions(this); });
-    help->addAction(tr("About and licences"), this, [this] { showAbout(this); });
 }
 
-void MainWindow::makeMarkActions() {
-    QMenu* mark = menuBar()->addMenu(tr("&Mark"));
+void MainWindow::makeViewMenu() {
+    QMenu* view = menuBar()->addMenu(tr("&View"));
+    for (const PageShelf::Entry& entry : m_shelf->entries())
+        view->addAction(entry.show);
+    view->addAction(tr("Change between appendage axis and scanner axes"), QKeySequence(Qt::Key_T), this, [this] {
+        m_state.setPage(m_state.page() == Page::Scanner ? Page::Appendage : Page::Scanner);
+    });
+    view->addSeparator();
+    view->addAction(tr("Cross-section at the ostium"), QKeySequence(Qt::Key_O), &m_state, &ViewState::showOstium);
+    view->addAction(tr("Cross-section at the landing zone"), QKeySequence(Qt::Key_L), &m_state,
+                    &ViewState::showLanding);
+    view->addAction(tr("&Fit all views"), QKeySequence(Qt::Key_R), this, &MainWindow::resetViews);
+    view->addSeparator();
+    QMenu* themes = view->addMenu(tr("&Theme"));
+    auto* group = new QActionGroup(this);
+    const QString present = m_settings.theme();
+    for (const auto& [name, words] :
+         {std::pair(QStringLiteral("dark"), tr("&Dark, for the reading room")),
+          std::pair(QStringLiteral("light"), tr("&Light, for print and bright rooms")),
+          std::pair(QStringLiteral("system"), tr("As the &system"))}) {
+        QAction* action = themes->addAction(words, this, [this, name = name] { useTheme(name); });
+        action->setCheckable(true);
+        action->setChecked(name == present);
+        group->addAction(action);
+    }
+    QAction* hide = view->addAction(tr("Hide &names"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
+    hide->setCheckable(true);
+    hide->setChecked(m_state.namesHidden());
+    connect(hide, &QAction::toggled, &m_state, &ViewState::setNamesHidden);
+    connect(&m_state, &ViewState::namesHiddenChanged, hide, [this, hide] { hide->setChecked(m_state.namesHidden()); });
+    view->addSeparator();
+    view->addAction(tr("&Whole screen"), QKeySequence(Qt::Key_F11), this,
+                    [this] { isFullScreen() ? showNormal() : showFullScreen(); });
+}
+
+void MainWindow::makeMeasureMenu() {
+    m_measureMenu = menuBar()->addMenu(tr("&Measure"));
     for (const core::MarkKind kind : core::kMarkKinds) {
         const auto key = static_cast<Qt::Key>(Qt::Key_0 + MarksPanel::keyOf(kind));
-        mark->addAction(wordOf(roleOf(kind)), QKeySequence(key), this,
-                        [this, kind] { m_marks->toggle(kind); });
+        m_measureMenu->addAction(tr("Mark: %1").arg(wordOf(roleOf(kind))), QKeySequence(key), this,
+                                 [this, kind] { m_marks->toggle(kind); });
     }
-    mark->addAction(tr("Leave marking"), QKeySequence(Qt::Key_Escape), this,
-                    [this] { m_state.arm(std::nullopt); });
-    mark->addSeparator();
-    mark->addAction(tr("Confirm or release the ostium"), QKeySequence(Qt::Key_C), this, [this] {
+    m_measureMenu->addAction(tr("Leave marking"), QKeySequence(Qt::Key_Escape), this,
+                             [this] { m_state.arm(std::nullopt); });
+    m_measureMenu->addSeparator();
+    m_measureMenu->addAction(tr("&Confirm or release the ostium"), QKeySequence(Qt::Key_C), this, [this] {
         if (m_session.record().ostium)
             m_session.releaseOstium();
         else
             m_session.confirmOstium();
     });
+    m_measureMenu->addSeparator();
+    showTools();
+}
+
+void MainWindow::showTools() {
+    if (!m_measureMenu) return;
+    for (QAction* action : std::as_const(m_pageTools))
+        m_measureMenu->removeAction(action);
+    const PageShelf::Entry* page = m_shelf->current();
+    m_pageTools = page ? page->tools : QList<QAction*>();
+    m_measureMenu->addActions(m_pageTools);
+}
+
+void MainWindow::makeHelpMenu() {
+    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    help->addAction(tr("&Help: mouse and keys"), QKeySequence::HelpContents, this, [this] { showHelp(this); });
+    help->addAction(tr("&Cautions"), this, [this] { showCautions(this); });
+    help->addAction(tr("&About and licences"), this, [this] { showAbout(this); });
 }
 
 } // namespace gauge::app

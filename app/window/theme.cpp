@@ -1,11 +1,10 @@
 #include "app/window/theme.h"
 
-#include "app/drawing/palette.h"
-
 #include <QApplication>
 #include <QFont>
 #include <QPalette>
 #include <QStyleFactory>
+#include <QWidget>
 
 // Resources of a static library must be asked for, and from the global namespace.
 static void initialiseResources() {
@@ -15,7 +14,30 @@ static void initialiseResources() {
 namespace gauge::app {
 namespace {
 
-QPalette darkPalette() {
+/// What the theme puts together from the neutral colours of the palette.
+struct Derived {
+    QColor hover;       ///< a raised surface under the pointer, or chosen
+    QColor disabled;    ///< words of what cannot be done now: still readable
+    QColor primary, onPrimary, primaryHover;
+    QColor caution, onCaution, cautionEdge;
+};
+
+Derived derived() {
+    const bool dark = theme() == Theme::Dark;
+    Derived d;
+    d.hover = dark ? tone::raised.lighter(140) : tone::raised.darker(110);
+    d.disabled = tone::faint;
+    d.primary = tone::text;
+    d.onPrimary = dark ? QColor(0x10, 0x13, 0x16) : QColor(0xFF, 0xFF, 0xFF);
+    d.primaryHover = dark ? QColor(0xFF, 0xFF, 0xFF) : QColor(0x2C, 0x35, 0x3E);
+    d.caution = dark ? QColor(0x2C, 0x27, 0x15) : QColor(0xFF, 0xF3, 0xD1);
+    d.onCaution = dark ? QColor(0xF3, 0xE3, 0xB3) : QColor(0x4A, 0x36, 0x00);
+    d.cautionEdge = dark ? QColor(0x55, 0x49, 0x1F) : QColor(0xD9, 0xB8, 0x5C);
+    return d;
+}
+
+QPalette paletteOfTheme() {
+    const Derived d = derived();
     QPalette p;
     p.setColor(QPalette::Window, tone::panel);
     p.setColor(QPalette::WindowText, tone::text);
@@ -26,75 +48,148 @@ QPalette darkPalette() {
     p.setColor(QPalette::ButtonText, tone::text);
     p.setColor(QPalette::ToolTipBase, tone::raised);
     p.setColor(QPalette::ToolTipText, tone::text);
-    p.setColor(QPalette::Highlight, tone::raised.lighter(150));
+    p.setColor(QPalette::Highlight, d.hover);
     p.setColor(QPalette::HighlightedText, tone::text);
     p.setColor(QPalette::PlaceholderText, tone::faint);
-    p.setColor(QPalette::Link, QColor(0x9F, 0xC7, 0xE8));
+    p.setColor(QPalette::Link, tone::link);
+    p.setColor(QPalette::LinkVisited, tone::link);
     for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
-        p.setColor(QPalette::Disabled, role, QColor(0x6B, 0x74, 0x7E));
+        p.setColor(QPalette::Disabled, role, d.disabled);
     return p;
 }
 
-// %1 window, %2 panel, %3 raised, %4 border, %5 text, %6 soft, %7 raised and lighter
 constexpr auto kStyle = R"(
-QMainWindow, QMainWindow > QWidget { background: %1; }
-QLabel#heading { font-weight: 600; font-size: 13px; color: %5; }
-QLabel#soft { color: %6; font-size: 12px; }
+QMainWindow, QMainWindow > QWidget { background: @window; }
+QLabel#heading { font-weight: 600; font-size: 13px; color: @text; }
+QLabel#soft { color: @soft; font-size: 12px; }
 QLabel#title { font-size: 30px; font-weight: 600; }
-QLabel#lead { font-size: 15px; color: %5; }
-QToolButton, QPushButton { background: %3; border: 1px solid %4; border-radius: 4px; padding: 4px 10px; color: %5; }
-QToolButton:hover, QPushButton:hover { background: %7; }
-QToolButton:focus, QPushButton:focus { border-color: %6; }
-QToolButton:pressed, QPushButton:pressed { background: %4; }
-QToolButton:checked { background: %7; border-color: %5; }
-QToolButton:disabled, QPushButton:disabled { color: #6B747E; background: %2; }
-QPushButton#primary { background: %5; color: #101316; border-color: %5; font-weight: 600; padding: 9px 18px; font-size: 14px; }
-QPushButton#primary:hover { background: #FFFFFF; }
+QLabel#lead { font-size: 15px; color: @text; }
+QLabel#warning { color: @warning; }
+QLabel#error { color: @error; }
+QToolButton, QPushButton { background: @raised; border: 1px solid @border; border-radius: 4px; padding: 4px 10px; color: @text; }
+QToolButton:hover, QPushButton:hover { background: @hover; }
+QToolButton:focus, QPushButton:focus { border-color: @soft; }
+QToolButton:pressed, QPushButton:pressed { background: @border; }
+QToolButton:checked { background: @hover; border-color: @text; }
+QToolButton:disabled, QPushButton:disabled { color: @disabled; background: @panel; }
+QToolButton::menu-indicator { image: none; }
+QPushButton#primary { background: @primary; color: @onPrimary; border-color: @primary; font-weight: 600; padding: 9px 18px; font-size: 14px; }
+QPushButton#primary:hover { background: @lightPrimary; }
+QPushButton#link { background: transparent; border: none; color: @link; padding: 3px 0px; text-align: left; }
+QPushButton#link:hover, QPushButton#link:focus { text-decoration: underline; }
 QToolButton#markButton { text-align: left; padding: 3px 6px; background: transparent; border-color: transparent; }
-QToolButton#markButton:hover { background: %3; }
-QToolButton#markButton:checked { background: %7; border-color: %5; }
-QToolButton#markButton:focus { border-color: %6; }
-QToolButton#removeButton { background: transparent; border: none; padding: 2px 6px; color: %6; }
-QToolButton#removeButton:hover { color: %5; background: %3; }
+QToolButton#markButton:hover { background: @raised; }
+QToolButton#markButton:checked { background: @hover; border-color: @text; }
+QToolButton#markButton:focus { border-color: @soft; }
+QToolButton#removeButton { background: transparent; border: none; padding: 2px 6px; color: @soft; }
+QToolButton#removeButton:hover { color: @text; background: @raised; }
 QToolButton#removeButton:disabled { color: transparent; }
-QFrame#messageLine { background: %2; border-top: 1px solid %4; }
-QFrame#cautionStrip { background: #2C2715; border-bottom: 1px solid #55491F; }
-QFrame#cautionStrip QLabel { color: #F3E3B3; }
-QFrame#side { background: %2; }
-QWidget#rule { background: %4; }
-QSplitter::handle { background: %4; }
+QWidget#pageBar { background: @window; border-bottom: 1px solid @border; }
+QFrame#messageLine { background: @panel; border-top: 1px solid @border; }
+QFrame#cautionStrip { background: @caution; border-bottom: 1px solid @cautionEdge; }
+QFrame#cautionStrip QLabel { color: @onCaution; }
+QFrame#side { background: @panel; }
+QWidget#rule { background: @border; }
+QSplitter::handle { background: @border; }
 QSplitter::handle:horizontal { width: 1px; }
 QSplitter::handle:vertical { height: 1px; }
-QProgressBar { background: %3; border: none; border-radius: 4px; }
-QProgressBar::chunk { background: %6; border-radius: 4px; }
-QToolTip { background: %3; color: %5; border: 1px solid %4; padding: 4px 6px; }
-QMenuBar { background: %2; border-bottom: 1px solid %4; }
+QProgressBar { background: @raised; border: none; border-radius: 4px; color: @text; }
+QProgressBar::chunk { background: @soft; border-radius: 4px; }
+QToolTip { background: @raised; color: @text; border: 1px solid @border; padding: 4px 6px; }
+QMenuBar { background: @panel; border-bottom: 1px solid @border; color: @text; }
 QMenuBar::item { padding: 5px 10px; background: transparent; }
-QMenuBar::item:selected { background: %3; }
-QMenu { background: %3; border: 1px solid %4; padding: 4px; }
+QMenuBar::item:selected { background: @raised; }
+QMenu { background: @raised; border: 1px solid @border; padding: 4px; color: @text; }
 QMenu::item { padding: 5px 28px 5px 22px; border-radius: 3px; }
-QMenu::item:selected { background: %7; }
-QMenu::item:disabled { color: #7B858F; }
-QMenu::separator { height: 1px; background: %4; margin: 4px 8px; }
+QMenu::item:selected { background: @hover; }
+QMenu::item:disabled { color: @disabled; }
+QMenu::separator { height: 1px; background: @border; margin: 4px 8px; }
+QMenu::indicator { width: 12px; height: 12px; left: 5px; border-radius: 3px; }
+QMenu::indicator:checked { background: @text; border: 1px solid @text; }
+QMenu::indicator:unchecked { border: 1px solid @border; }
+QHeaderView::section { background: @panel; color: @soft; border: none; padding: 3px 6px; }
+QLineEdit, QPlainTextEdit, QTextEdit { background: @panel; color: @text; border: 1px solid @border; border-radius: 3px; padding: 3px 6px; selection-background-color: @hover; selection-color: @text; }
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus { border-color: @soft; }
+QComboBox QAbstractItemView { background: @raised; color: @text; selection-background-color: @hover; selection-color: @text; }
+QTabWidget::pane { border: none; }
+QTabBar::tab { background: transparent; color: @soft; padding: 6px 12px; border-bottom: 2px solid transparent; }
+QTabBar::tab:selected { color: @text; border-bottom-color: @text; }
+QTabBar::tab:focus { color: @text; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
-QScrollBar::handle:vertical { background: %4; border-radius: 4px; min-height: 28px; margin: 1px 2px; }
-QScrollBar::handle:vertical:hover { background: %6; }
+QScrollBar::handle:vertical { background: @border; border-radius: 4px; min-height: 28px; margin: 1px 2px; }
+QScrollBar::handle:vertical:hover { background: @soft; }
+QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
+QScrollBar::handle:horizontal { background: @border; border-radius: 4px; min-width: 28px; margin: 2px 1px; }
+QScrollBar::handle:horizontal:hover { background: @soft; }
 QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }
-QTextBrowser { background: %2; border: none; }
+QTextBrowser { background: @panel; border: none; }
 )";
+
+QString styleSheet() {
+    const Derived d = derived();
+    const std::pair<const char*, QColor> names[] = {
+        {"@window", tone::window}, {"@panel", tone::panel}, {"@raised", tone::raised}, {"@border", tone::border},
+        {"@text", tone::text}, {"@soft", tone::soft}, {"@link", tone::link}, {"@warning", tone::warning},
+        {"@error", tone::error}, {"@hover", d.hover}, {"@disabled", d.disabled}, {"@onPrimary", d.onPrimary},
+        {"@lightPrimary", d.primaryHover}, {"@primary", d.primary}, {"@cautionEdge", d.cautionEdge},
+        {"@onCaution", d.onCaution}, {"@caution", d.caution}};
+    QString style = QString::fromLatin1(kStyle);
+    for (const auto& [name, colour] : names)
+        style.replace(QLatin1String(name), colour.name());
+    return style;
+}
+
+/// Known once, before our own palette covers it.
+bool desktopIsDark() {
+    static const bool dark = QGuiApplication::palette().color(QPalette::Window).lightnessF() < 0.5;
+    return dark;
+}
 
 } // namespace
 
-void applyTheme(QApplication& application) {
+Theme themeFrom(const QString& setting) {
+    const bool systemIsDark = desktopIsDark();
+    if (setting == QLatin1String("light")) return Theme::Light;
+    if (setting == QLatin1String("system")) return systemIsDark ? Theme::Dark : Theme::Light;
+    return Theme::Dark;
+}
+
+void applyTheme(QApplication& application, Theme theme) {
     initialiseResources();
-    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    application.setPalette(darkPalette());
+    desktopIsDark();
+    setTheme(theme);
+    // Under a style sheet the application's style is Qt's own wrapper: ours is set once.
+    static const bool styled = (application.setStyle(QStyleFactory::create(QStringLiteral("Fusion"))), true);
+    Q_UNUSED(styled);
+    application.setPalette(paletteOfTheme());
     QFont font(QStringLiteral("DejaVu Sans"));
     font.setPixelSize(12);
     application.setFont(font);
-    application.setStyleSheet(QString::fromLatin1(kStyle).arg(
-        tone::window.name(), tone::panel.name(), tone::raised.name(), tone::border.name(), tone::text.name(),
-        tone::soft.name(), tone::raised.lighter(140).name()));
+    application.setStyleSheet(styleSheet());
+    for (QWidget* widget : QApplication::allWidgets())
+        widget->update(); // what paints itself follows too
+}
+
+QList<TextPair> textPairs() {
+    const Derived d = derived();
+    QList<TextPair> pairs{
+        {"button", tone::text, tone::raised},
+        {"button under the pointer", tone::text, d.hover},
+        {"button that cannot be used", d.disabled, tone::panel},
+        {"button pressed", tone::text, tone::border},
+        {"leading button", d.onPrimary, d.primary},
+        {"leading button under the pointer", d.onPrimary, d.primaryHover},
+        {"caution strip", d.onCaution, d.caution},
+        {"menu entry that cannot be used", d.disabled, tone::raised},
+        {"menu entry under the pointer", tone::text, d.hover},
+    };
+    for (const auto& [where, ground] : {std::pair("window", tone::window), std::pair("panel", tone::panel),
+                                        std::pair("raised surface", tone::raised)})
+        for (const QColor& text : {tone::text, tone::soft, tone::faint, tone::warning, tone::error, tone::link})
+            pairs.append({where, text, ground});
+    for (const QColor& text : {tone::onImage, tone::onImageSoft, tone::onImageWarning})
+        pairs.append({"picture", text, tone::image});
+    return pairs;
 }
 
 } // namespace gauge::app

@@ -1,10 +1,26 @@
-// Dark theme of the whole program: palette, font and style sheet. Also makes icon and licences available.
+// Palette, font and style sheet of the whole program, dark or light; also makes icon, licences and help available. Can be
+// called again at any time: what is on screen follows.
 #pragma once
+
+#include "app/drawing/palette.h"
+
+#include <QString>
 
 class QApplication;
 
 namespace gauge::app {
 
-void applyTheme(QApplication& application);
+void applyTheme(QApplication& application, Theme theme = Theme::Dark);
+
+/// "dark", "light", or "system": as the desktop's own palette was when the program started.
+Theme themeFrom(const QString& setting);
+
+/// Pairs of text and background that the style sheet and the palette put on each other, for the theme in use; a test
+/// computes their contrast.
+struct TextPair {
+    const char* where;
+    QColor text, background;
+};
+QList<TextPair> textPairs();
 
 } // namespace gauge::app

@@ -1,5 +1,6 @@
 #include "app/window/workstation.h"
 
+#include "app/settings/settings.h"
 #include "app/window/main_window.h"
 #include "app/window/theme.h"
 
@@ -14,7 +15,7 @@ int runWorkstation(int& argumentCount, char** arguments) {
     QApplication::setOrganizationName(QStringLiteral("ostium-gauge"));
     QApplication::setApplicationVersion(QStringLiteral(GAUGE_VERSION));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/ostium-gauge.svg")));
-    applyTheme(application);
+    applyTheme(application, themeFrom(Settings().theme()));
     MainWindow window;
     window.show();
     // Qt has taken its own options out by now; what is left names the folder.

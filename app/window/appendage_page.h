@@ -1,0 +1,46 @@
+// The page of the appendage: long section, cross-section, depth strip and what the pointer reads there.
+#pragma once
+
+#include "app/document/session.h"
+#include "app/models/view_state.h"
+
+#include <QWidget>
+
+class QToolButton;
+
+namespace gauge::app {
+
+class CrossSectionView;
+class DepthStripView;
+class LongSectionView;
+
+class AppendagePage : public QWidget {
+    Q_OBJECT
+public:
+    AppendagePage(Session& session, ViewState& state, QWidget* parent = nullptr);
+
+    void resetViews();
+    LongSectionView& longSection() { return *m_longSection; }
+
+private:
+    LongSectionView* m_longSection;
+    CrossSectionView* m_crossSection;
+    DepthStripView* m_strip;
+};
+
+/// "Cross-section at: ostium, landing zone": for the bar above the page.
+class CrossSectionChoice : public QWidget {
+    Q_OBJECT
+public:
+    CrossSectionChoice(Session& session, ViewState& state, QWidget* parent = nullptr);
+
+private:
+    void refresh();
+
+    Session& m_session;
+    ViewState& m_state;
+    QToolButton* m_ostium;
+    QToolButton* m_landing;
+};
+
+} // namespace gauge::app

@@ -42,7 +42,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     m_body->addWidget(makeRight());
     m_body->setStretchFactor(1, 1);
     m_body->setChildrenCollapsible(false);
-    m_body->setSizes({270, 754, 416});
+    m_body->setSizes({270, 738, 432});
 
     auto* whole = new QWidget(this);
     auto* layout = new QVBoxLayout(whole);
@@ -99,7 +99,7 @@ QWidget* MainWindow::makeLeft() {
 QWidget* MainWindow::makeRight() {
     m_right = new QSplitter(Qt::Vertical);
     m_right->setChildrenCollapsible(false);
-    m_right->setMinimumWidth(416);
+    m_right->setMinimumWidth(432);
     m_values = new ValuePanel(m_session);
     m_right->addWidget(m_values);
     return m_right;

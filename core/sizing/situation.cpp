@@ -122,8 +122,8 @@ void addUndersized(const Judged& j, std::vector<Notice>& warnings) {
     warnings.push_back({"undersized-if-pressure-returns",
                         "Undersized if the pressure returns (cause: passing): " + readingWords(j, *b) +
                             sizeWords(j, *b) + widthWords(high) + ": size " + fit.name +
-                            " would then be compressed by " +
-                            percentText(compressionPercent(fit.nominalMm, high.medianMm)) +
+                            " would then be " +
+                            compressionText(fit.nominalMm, high.medianMm) +
                             " and be too small with a chance of " + chanceText(fit.undersizeChance) + ". " +
                             leadingWords(j, *b),
                         facts(j, *b, fit.undersizeChance)});
@@ -140,8 +140,8 @@ void addTooLarge(const Judged& j, std::vector<Notice>& warnings) {
     warnings.push_back(
         {"too-large-after-lasting-fall",
          "Too large after a lasting fall (cause: lasting): " + readingWords(j, *b) + sizeWords(j, *b) +
-             widthWords(low) + ": size " + fit.name + " would then be compressed by " +
-             percentText(compressionPercent(fit.nominalMm, low.medianMm)) +
+             widthWords(low) + ": size " + fit.name + " would then be " +
+             compressionText(fit.nominalMm, low.medianMm) +
              ", more than its band allows with a chance of " + chanceText(fit.overcompressionChance) +
              ", and the atrium may shrink further. " + leadingWords(j, *b),
          facts(j, *b, fit.overcompressionChance)});

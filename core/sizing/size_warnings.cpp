@@ -21,9 +21,8 @@ void addUndersized(const SizeFit& fit, const ChartSize& size, const WidthsAt& wi
     warnings.push_back({"undersized-at-highest-pressure",
                         "Undersized at " + pressureText(d.pressureMmHg) +
                             ", as when the pressure returns: the appendage is then " + widthAt(d) +
-                            " wide, size " + size.name + " compressed by " +
-                            percentText(compressionPercent(size.nominalMm, d.medianMm)) +
-                            "; below its least of " + percentText(size.compressionPercent.lo) +
+                            " wide, size " + size.name + " " + compressionText(size.nominalMm, d.medianMm) +
+                            "; below its least compression of " + percentText(size.compressionPercent.lo) +
                             " with a chance of " + chanceText(fit.undersizeChance) + ".",
                         {{"chance", plain(fit.undersizeChance)}, {"pressure_mmHg", plain(d.pressureMmHg)}}});
 }
@@ -36,9 +35,8 @@ void addOverCompressed(const SizeFit& fit, const ChartSize& size, const WidthsAt
         {"over-compressed",
          "Over-compressed at " + pressureText(d.pressureMmHg) +
              ", as after a lasting fall: the appendage is then " + widthAt(d) + " wide, size " + size.name +
-             " compressed by " + percentText(compressionPercent(size.nominalMm, d.medianMm)) +
-             "; above its most of " + percentText(size.compressionPercent.hi) + " with a chance of " +
-             chanceText(fit.overcompressionChance) + ". Oversizing is not harmless.",
+             " " + compressionText(size.nominalMm, d.medianMm) + "; above its most of " +
+             percentText(size.compressionPercent.hi) + " with a chance of " + chanceText(fit.overcompressionChance) + ". Oversizing is not harmless.",
          {{"chance", plain(fit.overcompressionChance)}, {"pressure_mmHg", plain(d.pressureMmHg)}}});
 }
 

@@ -1,5 +1,7 @@
 #include "core/sizing/wording.h"
 
+#include "core/sizing/percent.h"
+
 #include <cmath>
 #include <cstdio>
 
@@ -35,6 +37,11 @@ std::string chanceText(double chance) {
     if (chance < 0.01) return "below 1 %";
     if (chance > 0.99) return "above 99 %";
     return fixed(100.0 * chance, 0) + " %";
+}
+
+std::string compressionText(double nominalMm, double diameterMm) {
+    if (diameterMm > nominalMm) return "narrower than the appendage by " + mmText(diameterMm - nominalMm);
+    return "compressed by " + percentText(compressionPercent(nominalMm, diameterMm));
 }
 
 } // namespace gauge::core

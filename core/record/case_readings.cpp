@@ -196,6 +196,9 @@ private:
     }
 
     void add(Observation o, ReadingOrigin origin) {
+        // Pictures without a moment go by the name of their stage.
+        const bool isStage = stageFrom(origin.moment).has_value() && !momentOf(m_record, origin.moment);
+        if (isStage) origin.moment.clear();
         if (!origin.moment.empty() && !momentOf(m_record, origin.moment)) m_unknownMoments.insert(origin.moment);
         if (origin.moment.empty()) m_withoutMoment.insert(std::string(plainName(o.modality)));
         m_out.observations.push_back(std::move(o));
@@ -254,7 +257,7 @@ private:
         if (!longest || !shortest) return;
         facts.section = LandingSection{*longest, *shortest, 0.0, false};
         for (const RecordedValue& value : m_record.values) {
-            const bool tells = value.group.starts_with(kEcho) && value.id == "landing/longest-at";
+            const bool tells = value.group.starts_with(kEcho) && value.id == "landing/direction";
             if (!tells || isStale(m_record, value)) continue;
             facts.section->longestAtDeg = value.estimate.value;
             facts.section->angleKnown = true;
@@ -307,6 +310,7 @@ std::optional<Observation> readingOf(const CaseRecord& record, const RecordedVal
         o.stage = used.front()->stage;
     }
     const std::string id = momentIdOf(record, value.group);
+    if (const auto stage = stageFrom(id); stage && used.empty()) o.stage = *stage;
     o.state = id.empty() ? std::string(ct ? kCtState : std::string_view(value.group)) : id;
     if (const Moment* moment = momentOf(record, id)) setMoment(o, *moment);
     return o;

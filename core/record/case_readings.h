@@ -6,7 +6,7 @@
 //   "echo/" + moment          landing/…, ostium/… (ellipse from probe angles), landing/largest-of-views, depth
 //   "echo-3d/" + moment       landing/…, ostium/… (contours)
 //   "fluoroscopy/" + moment   landing/largest-of-views, landing/single-view, landing/…, depth
-// and every TypedReading. With an implant in the appendage its width is no longer its own: the model gives such a reading the
+// where "moment" is the id of a Moment, or the name of a stage for pictures that belong to none. And every TypedReading. With an implant in the appendage its width is no longer its own: the model gives such a reading the
 // weight 0 and says so.
 #pragma once
 

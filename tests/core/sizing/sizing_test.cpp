@@ -80,7 +80,7 @@ TEST(SizeImplant, WarnsOfTheSizeThatALowPressureEchoAloneWouldChoose) {
     EXPECT_EQ(a.sizes[*a.leading].name, "25.5 (invented)");
     EXPECT_THAT(warning->text,
                 AllOf(HasSubstr("3D echo"), HasSubstr("19.4 mm at 7 mmHg"), HasSubstr("passing"),
-                      HasSubstr("At 18 mmHg"), HasSubstr("size 22.5 (invented) would then be compressed"),
+                      HasSubstr("At 18 mmHg"), HasSubstr("size 22.5 (invented) would then be narrower than the appendage by"),
                       HasSubstr("size 25.5 (invented) the greatest fit chance at 12 mmHg")));
     EXPECT_FALSE(has(a.warnings, "too-large-after-lasting-fall"));
 }

@@ -13,6 +13,7 @@ constexpr auto kHelp = R"(Ostium Gauge: sizing of left atrial appendage closure 
   ostium-gauge measure FOLDER …        measure the appendage between marked points
   ostium-gauge echo --widths …         the ellipse through widths read on echo
   ostium-gauge size …                  carry widths to one pressure and judge every size of a device chart
+  ostium-gauge deidentify FOLDER TARGET   write images, and a case, without identity
   ostium-gauge sample FOLDER           write the invented teaching case as DICOM
 
 `ostium-gauge VERB --help` tells the options of a verb.
@@ -27,6 +28,7 @@ using Verb = ExitCode (*)(const QStringList&, std::ostream&, std::ostream&);
 
 const std::map<QString, Verb>& verbs() {
     static const std::map<QString, Verb> all{
+        {"deidentify", deidentifyCommand},
         {"echo", echoCommand},
         {"index", indexCommand},
         {"measure", measureCommand},

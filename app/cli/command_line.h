@@ -9,6 +9,7 @@
 
 namespace gauge::app {
 
+ExitCode deidentifyCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode indexCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode measureCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode echoCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);

@@ -101,7 +101,7 @@ Result<WrittenObject> writeKeyImage(const ObjectContext& context, const RgbPictu
     auto made = putCommon(dataset, context, kPicture);
     if (!made) return made;
     put(dataset, DCM_ConversionType, "WSD");
-    put(dataset, DCM_ImageType, "");
+    put(dataset, DCM_Laterality, "");
     dataset.putAndInsertString(DCM_ImageType, "DERIVED\\SECONDARY");
     put(dataset, DCM_PatientOrientation, "");
     put(dataset, DCM_ImageComments, picture.caption, 1024);
@@ -137,6 +137,7 @@ Result<WrittenObject> writeEncapsulatedStl(const ObjectContext& context, const T
     if (!made) return made;
     put(dataset, DCM_FrameOfReferenceUID, frameOfReferenceUid);
     put(dataset, DCM_PositionReferenceIndicator, "");
+    putInstanceReferences(dataset, context.study.studyUid, context.sources);
     const Code name = codes::own("laa-surface", "Surface of the left atrial appendage");
     if (auto done = putEncapsulation(dataset, context, title, name, "model/stl", *bytes); !done) return tl::unexpected(done.error());
     // A binary STL of ours names no person, whoever the patient is.

@@ -2,6 +2,7 @@
 
 #include "dicomio/report/object_file.h"
 
+#include "core/record/case_checksum.h"
 #include "dicomio/report/content_coding.h"
 #include "dicomio/toolkit.h"
 
@@ -25,7 +26,7 @@ using core::Result;
 namespace fs = std::filesystem;
 
 constexpr const char* kProgram = "Ostium Gauge";
-constexpr const char* kVersion = "0.1.0";
+constexpr const char* kVersion = GAUGE_VERSION;
 
 tl::unexpected<core::Error> unwritable(const fs::path& path, const std::string& why) {
     return failure(ErrorCode::OutputUnwritable, "Cannot write " + path.string() + ": " + why + ". Choose another folder, or make room.",
@@ -55,19 +56,24 @@ std::string uidOfUuid(std::array<std::uint8_t, 16> bytes, unsigned version) {
     return "2.25." + decimalOf(bytes);
 }
 
-/// A 64-bit hash (FNV-1a, then mixed as in splitmix64); for telling apart, not for hiding.
-std::uint64_t hashOf(const std::string& text, std::uint64_t start) {
-    std::uint64_t hash = 0xcbf29ce484222325u ^ start;
-    for (const unsigned char c : text) hash = (hash ^ c) * 0x100000001b3u;
-    hash = (hash ^ (hash >> 30)) * 0xbf58476d1ce4e5b9u;
-    hash = (hash ^ (hash >> 27)) * 0x94d049bb133111ebu;
-    return hash ^ (hash >> 31);
-}
-
 fs::path beside(const fs::path& path) {
     fs::path out = path;
     out += ".part-" + std::to_string(::getpid());
     return out;
+}
+
+/// Everything was put in as UTF-8. Where less will do, less is declared, which more receivers know: none for ASCII, ISO_IR
+/// 100 for Latin letters.
+void settleCharacterSet(DcmFileFormat& file) {
+    DcmDataset& dataset = *file.getDataset();
+    if (!dataset.containsExtendedCharacters()) {
+        dataset.findAndDeleteElement(DCM_SpecificCharacterSet);
+        return;
+    }
+    DcmDataset latin(dataset);
+    if (latin.convertCharacterSet("ISO_IR 192", "ISO_IR 100").bad()) return;
+    latin.putAndInsertString(DCM_SpecificCharacterSet, "ISO_IR 100");
+    dataset = latin;
 }
 
 /// Brings what was written beside onto the disk and into its place.
@@ -94,12 +100,10 @@ std::string newUid() {
 
 std::string derivedUid(const std::string& scope, const std::string& text) {
     const std::string whole = std::to_string(scope.size()) + ":" + scope + text;
-    const std::uint64_t high = hashOf(whole, 0), low = hashOf(whole, 0x9e3779b97f4a7c15u);
+    const std::string digits = core::sha256(whole);
     std::array<std::uint8_t, 16> bytes{};
-    for (std::size_t i = 0; i < 8; ++i) {
-        bytes[i] = static_cast<std::uint8_t>(high >> (8 * i));
-        bytes[8 + i] = static_cast<std::uint8_t>(low >> (8 * i));
-    }
+    for (std::size_t i = 0; i < bytes.size(); ++i)
+        bytes[i] = static_cast<std::uint8_t>(std::stoi(digits.substr(2 * i, 2), nullptr, 16));
     return uidOfUuid(bytes, 8);
 }
 
@@ -164,29 +168,58 @@ Result<WrittenObject> putCommon(DcmItem& into, const ObjectContext& context, con
     return made;
 }
 
-void putEvidence(DcmItem& into, unsigned group, unsigned element, const std::vector<SourceImage>& images) {
-    const DcmTagKey tag(static_cast<Uint16>(group), static_cast<Uint16>(element));
-    std::map<std::string, std::map<std::string, std::vector<const SourceImage*>>> byStudy;
-    for (const SourceImage& image : images) byStudy[image.studyUid][image.seriesUid].push_back(&image);
-    for (const auto& [studyUid, seriesOfStudy] : byStudy) {
-        DcmItem* study = nullptr;
-        into.findOrCreateSequenceItem(tag, study, -2);
-        study->putAndInsertString(DCM_StudyInstanceUID, studyUid.c_str());
-        for (const auto& [seriesUid, instances] : seriesOfStudy) {
-            DcmItem* series = nullptr;
-            study->findOrCreateSequenceItem(DCM_ReferencedSeriesSequence, series, -2);
-            series->putAndInsertString(DCM_SeriesInstanceUID, seriesUid.c_str());
-            for (const SourceImage* image : instances) {
-                DcmItem* instance = nullptr;
-                series->findOrCreateSequenceItem(DCM_ReferencedSOPSequence, instance, -2);
-                instance->putAndInsertString(DCM_ReferencedSOPClassUID, image->sopClassUid.c_str());
-                instance->putAndInsertString(DCM_ReferencedSOPInstanceUID, image->sopInstanceUid.c_str());
-            }
+namespace {
+
+/// ReferencedSeriesSequence with the images of one study.
+void putSeries(DcmItem& into, const std::vector<const SourceImage*>& images, const DcmTagKey& instanceTag) {
+    std::map<std::string, std::vector<const SourceImage*>> bySeries;
+    for (const SourceImage* image : images) bySeries[image->seriesUid].push_back(image);
+    for (const auto& [seriesUid, instances] : bySeries) {
+        DcmItem* series = nullptr;
+        into.findOrCreateSequenceItem(DCM_ReferencedSeriesSequence, series, -2);
+        series->putAndInsertString(DCM_SeriesInstanceUID, seriesUid.c_str());
+        for (const SourceImage* image : instances) {
+            DcmItem* instance = nullptr;
+            series->findOrCreateSequenceItem(instanceTag, instance, -2);
+            instance->putAndInsertString(DCM_ReferencedSOPClassUID, image->sopClassUid.c_str());
+            instance->putAndInsertString(DCM_ReferencedSOPInstanceUID, image->sopInstanceUid.c_str());
         }
     }
 }
 
+std::map<std::string, std::vector<const SourceImage*>> byStudy(const std::vector<SourceImage>& images) {
+    std::map<std::string, std::vector<const SourceImage*>> out;
+    for (const SourceImage& image : images) out[image.studyUid].push_back(&image);
+    return out;
+}
+
+} // namespace
+
+void putEvidence(DcmItem& into, unsigned group, unsigned element, const std::vector<SourceImage>& images) {
+    const DcmTagKey tag(static_cast<Uint16>(group), static_cast<Uint16>(element));
+    for (const auto& [studyUid, ofStudy] : byStudy(images)) {
+        DcmItem* study = nullptr;
+        into.findOrCreateSequenceItem(tag, study, -2);
+        study->putAndInsertString(DCM_StudyInstanceUID, studyUid.c_str());
+        putSeries(*study, ofStudy, DCM_ReferencedSOPSequence);
+    }
+}
+
+void putInstanceReferences(DcmItem& into, const std::string& studyUid, const std::vector<SourceImage>& images) {
+    for (const auto& [uid, ofStudy] : byStudy(images)) {
+        if (uid == studyUid) {
+            putSeries(into, ofStudy, DCM_ReferencedInstanceSequence);
+            continue;
+        }
+        DcmItem* study = nullptr;
+        into.findOrCreateSequenceItem(DCM_StudiesContainingOtherReferencedInstancesSequence, study, -2);
+        study->putAndInsertString(DCM_StudyInstanceUID, uid.c_str());
+        putSeries(*study, ofStudy, DCM_ReferencedInstanceSequence);
+    }
+}
+
 Result<void> save(DcmFileFormat& file, const fs::path& path) {
+    settleCharacterSet(file);
     const fs::path part = beside(path);
     const OFCondition saved = file.saveFile(part.c_str(), EXS_LittleEndianExplicit, EET_ExplicitLength, EGL_recalcGL);
     if (saved.good()) return settle(part, path);

@@ -33,6 +33,9 @@ void putText(DcmItem& into, unsigned group, unsigned element, const std::string&
 /// Study, series and instance of every image, as an evidence sequence of that tag wants it.
 void putEvidence(DcmItem& into, unsigned group, unsigned element, const std::vector<SourceImage>& images);
 
+/// Common Instance Reference module: the images by series, those of other studies apart.
+void putInstanceReferences(DcmItem& into, const std::string& studyUid, const std::vector<SourceImage>& images);
+
 /// Writes beside the file and renames. @errors OutputUnwritable.
 core::Result<void> save(DcmFileFormat& file, const std::filesystem::path& path);
 core::Result<void> save(std::span<const std::uint8_t> bytes, const std::filesystem::path& path);

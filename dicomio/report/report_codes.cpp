@@ -1,8 +1,7 @@
 #include "dicomio/report/report_codes.h"
 
-#include <algorithm>
-#include <array>
 #include <map>
+#include <vector>
 
 namespace gauge::dicomio::codes {
 namespace {
@@ -39,7 +38,7 @@ const Code kDeviceDiameter = dcm("131219", "Left Atrial Appendage Closure Device
 // The landing zone of (131222, DCM): "1.0 to 1.5 cm beyond (below) the orifice".
 constexpr double kLandingFromMm = 10.0, kLandingToMm = 15.0;
 
-std::optional<ValueConcept> sectionConcept(std::string_view metric, bool ostium, const Code& site,
+std::optional<ValueConcept> sectionConcept(std::string_view metric, bool ostium, const std::optional<Code>& site,
                                            std::optional<double> depthMm) {
     const bool standardDepth = depthMm && *depthMm >= kLandingFromMm && *depthMm <= kLandingToMm;
     if (metric == "area") return ValueConcept{kArea, site, {}};
@@ -54,7 +53,8 @@ std::optional<ValueConcept> sectionConcept(std::string_view metric, bool ostium,
     if (metric == "eccentricity-index") return ValueConcept{kEccentricity, site, {}};
     if (metric == "straight-depth")
         return ValueConcept{own("straight-depth", "Straight distance from ostium to landing plane"), site, {}};
-    if (metric == "largest-of-views") return ValueConcept{kMajorAxis, site, kMaximum};
+    if (metric == "largest-of-views") return ValueConcept{kWidth, site, kMaximum};
+    if (metric == "single-view") return ValueConcept{kWidth, site, derivationCode(core::Derivation::SingleView)};
     return std::nullopt;
 }
 
@@ -77,6 +77,7 @@ struct FixedConcept {
 const std::vector<FixedConcept>& fixedConcepts() {
     static const std::vector<FixedConcept> kFixed{
         {"depth/along-axis", {kDepth, kAppendage, {}}},
+        {"depth", {kLaaDepth, kAppendage, {}}},
         {"depth/from-ostium-plane", {kLaaDepth, kAppendage, {}}},
         {"volume", {kVolume, kAppendage, {}}},
         {"turn/angle", {kAngle, kAppendage, {}}},
@@ -120,11 +121,11 @@ ValueConcept conceptOf(std::string_view id, std::string_view unit, std::optional
     const std::string_view metric = slash == std::string_view::npos ? id : id.substr(slash + 1);
     const bool ostium = where == "ostium";
     const bool landing = where.starts_with("landing");
-    const Code& site = ostium ? kOstium : landing ? kLandingZone : kAppendage;
+    const std::optional<Code> site = ostium ? std::optional(kOstium) : landing ? std::optional(kLandingZone) : std::nullopt;
     if (unit == "mm" || unit == "mm2" || unit == "1")
         if (auto known = sectionConcept(metric, ostium, site, landing ? landingDepthMm : std::nullopt)) return *known;
     if (metric == "mean-gradient" && unit == "mmHg") return {kMeanGradient, kMitralValve, {}};
-    return {byUnit(unit), ostium || landing ? std::optional(site) : std::nullopt, {}};
+    return {byUnit(unit), site, {}};
 }
 
 Code stageCode(core::Stage stage) {

@@ -78,6 +78,8 @@ core::Result<ReportContent> reportFromRecord(const core::CaseRecord& record, con
     if (maker.staleValues() > 0)
         out.warnings.push_back(counted(maker.staleValues(), " value is", " values are") +
                                " left out: something that it was measured from has been changed since.");
+    if (maker.unmeasuredValues() > 0)
+        out.warnings.push_back(counted(maker.unmeasuredValues(), " value is", " values are") + " left out: no number was measured.");
     if (maker.regionsLeftOut() > 0)
         out.warnings.push_back(counted(maker.regionsLeftOut(), " drawing or point is", " drawings or points are") +
                                " told without its place: its image, or the frame of reference of the CT, was not at hand.");

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 
 namespace gauge::dicomio {
 namespace {
@@ -15,10 +16,10 @@ bool hasFrames(const std::string& sopClassUid) {
            sopClassUid != "1.2.840.10008.5.1.4.1.1.7";
 }
 
-/// "ostium", "landing-2", or "appendage" for what belongs to no section.
+/// "ostium", "landing", "landing-2", or "appendage" for what belongs to no section.
 std::string sectionOf(const std::string& id) {
     const std::string where = id.substr(0, id.find('/'));
-    return where == "ostium" || where.starts_with("landing-") ? where : "appendage";
+    return where == "ostium" || where.starts_with("landing") ? where : "appendage";
 }
 
 std::string trackingIdOf(const core::RecordedValue& value) {
@@ -40,7 +41,7 @@ void setSection(MeasurementGroup& group, const std::string& section) {
         group.sites = {codes::kOstium};
     } else {
         group.sites = {codes::kAppendage};
-        if (section.starts_with("landing-")) group.finding = codes::kLandingZone;
+        if (section.starts_with("landing")) group.finding = codes::kLandingZone;
     }
 }
 
@@ -198,6 +199,11 @@ void GroupMaker::addValues() {
     for (const core::RecordedValue& value : m_record.values) {
         if (core::isStale(m_record, value)) {
             ++m_stale;
+            continue;
+        }
+        const core::UncertaintyComponents& parts = value.estimate.components;
+        if (!std::isfinite(value.estimate.value + parts.edge + parts.plane + parts.observer + parts.scale)) {
+            ++m_unmeasured;
             continue;
         }
         MeasurementGroup& group = groupOf(value);

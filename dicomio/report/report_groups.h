@@ -19,6 +19,7 @@ public:
     std::vector<SourceImage> used() const;
     const std::vector<std::string>& authors() const { return m_authors; }
     std::size_t staleValues() const { return m_stale; }
+    std::size_t unmeasuredValues() const { return m_unmeasured; }
     std::size_t regionsLeftOut() const { return m_regionsLeftOut; }
 
 private:
@@ -54,6 +55,7 @@ private:
     std::map<std::string, std::size_t> m_places; ///< by section and provenance
     std::vector<std::string> m_authors;
     std::size_t m_stale = 0;
+    std::size_t m_unmeasured = 0; ///< values that are no finite number
     std::size_t m_regionsLeftOut = 0;
 };
 

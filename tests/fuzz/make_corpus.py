@@ -270,6 +270,14 @@ def case():
     return {"format": "ostium-gauge/case/2", "journal": journal, "record": record}
 
 
+def reports():
+    """What tests/dicomio/report/make_foreign.py writes: reports of others."""
+    maker = pathlib.Path(__file__).parent.parent / "dicomio" / "report" / "make_foreign.py"
+    with tempfile.TemporaryDirectory() as folder:
+        subprocess.run(["/usr/bin/python3", maker, folder], check=True)
+        return {file.stem: file.read_bytes() for file in pathlib.Path(folder).glob("*.dcm")}
+
+
 def main():
     (HERE / "case_fuzz" / "every-entry.json").write_text(json.dumps(case(), indent=1, ensure_ascii=False) + "\n")
     grey = ultrasound(US_MULTI, frames=2)
@@ -295,7 +303,7 @@ def main():
             "rf": bytes_of(angiography(RF))}
     for target, files in {"scan_fuzz": {**plain, **sound, **xray}, "pixel_fuzz": {**plain, **coded, **sound},
                           "ct_fuzz": {**plain, **coded}, "ultrasound_fuzz": {**sound, **coded},
-                          "angiography_fuzz": {**xray, **coded}}.items():
+                          "angiography_fuzz": {**xray, **coded}, "report_fuzz": reports()}.items():
         folder = HERE / target
         folder.mkdir(parents=True, exist_ok=True)
         for name, content in files.items():

@@ -21,23 +21,49 @@ CaseDocument::Part partOf(const core::Edit& edit) {
 
 CaseDocument::CaseDocument(QObject* parent) : QObject(parent) {}
 
+CaseDocument::~CaseDocument() {
+    m_undo.disconnect();
+    leave();
+}
+
 bool CaseDocument::push(std::unique_ptr<EditCommand> command) {
     if (core::changesNothing(m_record, command->edit())) return false;
+    if (isReadOnly()) {
+        emit refused(m_readOnlyReason);
+        return false;
+    }
+    const bool isFirstWork = !m_hasWork;
+    m_hasWork = m_mustSave = true;
+    if (!m_log) startLoneLog(content());
     m_undo.push(command.release()); // the stack owns it and calls redo()
+    if (isFirstWork) emit fileChanged();
     return true;
 }
 
 core::Edit CaseDocument::apply(const core::Edit& edit) {
     core::Edit inverse = core::apply(m_record, edit);
     m_journal.append(edit, currentAuthor().toStdString(), currentTime().toStdString());
+    if (m_log) m_log->append(m_journal.entries().back());
     emit changed(partOf(edit));
     return inverse;
 }
 
 void CaseDocument::clear() {
+    leave();
+    show({});
+    emit fileChanged();
+}
+
+core::CaseFile CaseDocument::content() const {
+    return {m_record, m_journal, m_imagesFolder, m_unknown};
+}
+
+void CaseDocument::show(core::CaseFile file) {
     m_undo.clear();
-    m_record = {};
-    m_journal = {};
+    m_record = std::move(file.record);
+    m_journal = std::move(file.journal);
+    m_imagesFolder = std::move(file.imagesFolder);
+    m_unknown = std::move(file.unknown);
     emit changed(Part::Everything);
 }
 

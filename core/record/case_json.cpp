@@ -137,6 +137,7 @@ Json toJson(const CaseFile& file) {
     for (const auto& entry : file.journal.entries())
         entries.push_back(toJson(entry));
     return over(file.unknown, {{"format", std::string(kFormat) + std::to_string(kVersion)},
+                               {"images_folder", file.imagesFolder},
                                {"record", toJson(file.record)},
                                {"journal", entries}});
 }
@@ -169,6 +170,7 @@ Result<CaseFile> caseFromJson(std::string_view text) {
         auto journal = Journal::fromEntries(std::move(entries));
         if (!journal) return tl::unexpected(journal.error());
         file.journal = std::move(*journal);
+        file.imagesFolder = o.text("images_folder", true);
         o.has(kChecksumKey); // of the file, not of the case (case_checksum.h)
         file.unknown = o.unknown();
         return file;

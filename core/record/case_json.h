@@ -16,6 +16,9 @@ namespace gauge::core {
 struct CaseFile {
     CaseRecord record;
     Journal journal;
+    /// Where the images were last seen, a hint only: relative to the case file's folder when below it. Not part of what was
+    /// decided, so no edit sets it; left out when a case is given away without identity.
+    std::string imagesFolder;
     UnknownFields unknown = UnknownFields::object();
 
     bool operator==(const CaseFile&) const = default;

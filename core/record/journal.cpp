@@ -1,6 +1,7 @@
 #include "core/record/journal.h"
 
 #include <algorithm>
+#include <cassert>
 
 namespace gauge::core {
 
@@ -30,6 +31,11 @@ void Journal::append(Edit edit, std::string author, std::string time) {
     entry.edit = std::move(edit);
     entry.author = std::move(author);
     entry.time = std::move(time);
+    m_entries.push_back(std::move(entry));
+}
+
+void Journal::append(JournalEntry entry) {
+    assert(entry.sequence >= nextSequence());
     m_entries.push_back(std::move(entry));
 }
 

@@ -31,6 +31,8 @@ public:
     /// The sequence number that the next entry will have, and so the revision of what it sets. Starts at 1.
     Revision nextSequence() const { return m_entries.empty() ? 1 : m_entries.back().sequence + 1; }
     void append(Edit edit, std::string author, std::string time);
+    /// An entry with its number. Precondition: the number is at least nextSequence().
+    void append(JournalEntry entry);
     const std::vector<JournalEntry>& entries() const { return m_entries; }
 
     bool operator==(const Journal&) const = default;

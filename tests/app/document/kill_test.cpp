@@ -62,7 +62,7 @@ Life liveAndDie(const QStringList& arguments, int milliseconds) {
 
 struct Figures {
     int kills = 0, whileSaving = 0;
-    core::Revision edits = 0, reportedSaved = 0, beyond = 0;
+    core::Revision edits = 0, reportedSaved = 0, lost = 0, beyond = 0;
     core::Revision mostBehind = 0;
 };
 
@@ -70,20 +70,22 @@ struct Figures {
 void judge(const CaseDocument& document, const Life& life, Figures& figures) {
     const core::Revision last = document.journal().nextSequence() - 1;
     EXPECT_GE(last, life.saved) << "edits that were reported saved are lost";
-    if (const auto digest = life.digests.find(last); digest != life.digests.end())
+    if (const auto digest = life.digests.find(last); digest != life.digests.end()) {
         EXPECT_EQ(core::sha256(core::toJson(document.record()).dump()), digest->second) << "at edit " << last;
+    }
     EXPECT_TRUE(document.record() == core::replay(document.journal()));
     ++figures.kills;
     figures.whileSaving += life.wasSaving;
     figures.edits += life.done - std::min(life.done, life.begun);
     figures.reportedSaved += life.saved - std::min(life.saved, life.begun);
-    figures.beyond += last - std::max(life.saved, life.begun);
+    figures.lost += life.saved - std::min(life.saved, last);
+    figures.beyond += last - std::min(last, std::max(life.saved, life.begun));
     figures.mostBehind = std::max(figures.mostBehind, life.done - std::min(life.done, life.saved));
 }
 
 void print(const char* what, const Figures& f) {
     std::cout << what << ": " << f.kills << " kills (" << f.whileSaving << " while the case file was being written), "
-              << f.edits << " edits made, " << f.reportedSaved << " reported saved, 0 of these lost, " << f.beyond
+              << f.edits << " edits made, " << f.reportedSaved << " reported saved, " << f.lost << " of these lost, " << f.beyond
               << " not yet reported but kept; at most " << f.mostBehind << " edits behind\n";
 }
 

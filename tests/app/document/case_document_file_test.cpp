@@ -337,7 +337,8 @@ TEST(CaseDocumentFile, AFolderThatCannotBeWrittenIsToldAndEditsAreKeptElsewhere)
     ASSERT_TRUE(document.openLeft(QString::fromStdString(left[0].journal.string())));
     EXPECT_EQ(tipX(document), 2);
     document.clear();
-    fs::permissions(folder.dir.path().toStdString(), fs::perms(0755));
+    std::error_code onlyAsOwner;
+    fs::permissions(folder.dir.path().toStdString(), fs::perms(0755), onlyAsOwner);
 }
 
 TEST(CaseDocumentFile, ASecondProgramMayOnlyRead) {

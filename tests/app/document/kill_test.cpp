@@ -80,7 +80,7 @@ void judge(const CaseDocument& document, const Life& life, Figures& figures) {
     figures.reportedSaved += life.saved - std::min(life.saved, life.begun);
     figures.lost += life.saved - std::min(life.saved, last);
     figures.beyond += last - std::min(last, std::max(life.saved, life.begun));
-    figures.mostBehind = std::max(figures.mostBehind, life.done - std::min(life.done, life.saved));
+    figures.mostBehind = std::max(figures.mostBehind, life.done - std::min(life.done, std::max(life.saved, life.begun)));
 }
 
 void print(const char* what, const Figures& f) {

@@ -64,7 +64,7 @@ Code byUnit(std::string_view unit) {
         {"HU", kAttenuation}, {"mmHg", own("pressure", "Pressure difference or pressure")},
         {"cm/s", own("velocity", "Velocity")}, {"m/s", own("velocity", "Velocity")},
         {"s", own("interval", "Interval of time")}, {"ms", own("interval", "Interval of time")},
-        {"cm", own("vti", "Velocity-time integral or length")}, {"/min", own("rate", "Rate per minute")}};
+        {"cm", kLength}, {"/min", own("rate", "Rate per minute")}};
     const auto found = kByUnit.find(unit);
     return found == kByUnit.end() ? own("number", "Number named by its tracking identifier") : found->second;
 }
@@ -80,6 +80,12 @@ const std::vector<FixedConcept>& fixedConcepts() {
         {"depth", {kLaaDepth, kAppendage, {}}},
         {"depth/from-ostium-plane", {kLaaDepth, kAppendage, {}}},
         {"volume", {kVolume, kAppendage, {}}},
+        {"velocity-time-integral", {ln("20354-7", "Velocity Time Integral"), {}, {}}},
+        {"peak-velocity", {ln("11726-7", "Peak Blood Velocity"), {}, {}}},
+        {"mean-velocity", {ln("20352-1", "Mean Blood Velocity"), {}, {}}},
+        {"peak-gradient", {ln("20247-3", "Peak Gradient"), {}, {}}},
+        {"mean-gradient", {kMeanGradient, {}, {}}},
+        {"heart-rate", {kHeartRate, {}, {}}},
         {"turn/angle", {kAngle, kAppendage, {}}},
         {"turn/at", {own("turn-at", "Distance of the sharpest bend from the ostium"), kAppendage, {}}},
         {"enhancement/atrium", {kAttenuation, kLeftAtrium, kMean}},
@@ -103,7 +109,8 @@ Code unitCode(std::string_view unit) {
         {"1", ucum("1", "no units")},           {"", ucum("1", "no units")},
         {"cm/s", ucum("cm/s", "centimeter per second")}, {"m/s", ucum("m/s", "meter per second")},
         {"s", ucum("s", "second")},             {"ms", ucum("ms", "millisecond")},
-        {"/min", ucum("/min", "per minute")},   {"mm/mmHg", ucum("mm/mm[Hg]", "millimeter per millimeter of mercury")},
+        {"/min", ucum("/min", "per minute")}, {"1/min", ucum("/min", "per minute")},
+          {"mm/mmHg", ucum("mm/mm[Hg]", "millimeter per millimeter of mercury")},
         {"px", ucum("{pixels}", "pixels")}};
     const auto found = kUnits.find(unit);
     if (found != kUnits.end()) return found->second;
@@ -124,7 +131,6 @@ ValueConcept conceptOf(std::string_view id, std::string_view unit, std::optional
     const std::optional<Code> site = ostium ? std::optional(kOstium) : landing ? std::optional(kLandingZone) : std::nullopt;
     if (unit == "mm" || unit == "mm2" || unit == "1")
         if (auto known = sectionConcept(metric, ostium, site, landing ? landingDepthMm : std::nullopt)) return *known;
-    if (metric == "mean-gradient" && unit == "mmHg") return {kMeanGradient, kMitralValve, {}};
     return {byUnit(unit), site, {}};
 }
 

@@ -1,14 +1,18 @@
 // The written report, judged by programs of others: dciodvfy (dicom3tools), dsrdump and dsr2xml (DCMTK), pydicom.
 #include "dicomio/report/structured_report.h"
 
+#include "dicomio/report/report_codes.h"
 #include "tests/dicomio/report/outside_tools.h"
 #include "tests/dicomio/report/report_fixture.h"
 #include "tests/dicomio/support/dicom_bytes.h"
 #include "tests/dicomio/support/result_of.h"
 
 #include <algorithm>
+#include <cmath>
 #include <fstream>
 #include <gmock/gmock.h>
+#include <map>
+#include <regex>
 #include <set>
 
 using namespace gauge;
@@ -209,6 +213,43 @@ TEST(ReportFromRecord, TitleFollowsTheLatestStage) { // CID 12344
     EXPECT_EQ(title(), "131091");
     record.stasis["1"].content.stage = core::Stage::FollowUp;
     EXPECT_EQ(title(), "131092");
+}
+
+TEST(PrivateCodes, AreListedForDevelopersWithTheirMeaningAndFitACodeValue) {
+    std::string listed = contentOf(fs::path(GAUGE_SOURCE_DIR) / "DEVELOPERS.md");
+    std::replace(listed.begin(), listed.end(), '\n', ' ');
+    const std::regex maker(R"re((?:own|words|put)\("([a-z0-9-]+)",\s*"([^"]+)")re");
+    std::map<std::string, std::string> meanings;
+    for (const auto& entry : fs::directory_iterator(fs::path(GAUGE_SOURCE_DIR) / "dicomio" / "report")) {
+        const std::string source = contentOf(entry.path());
+        for (std::sregex_iterator it(source.begin(), source.end(), maker), end; it != end; ++it) {
+            const std::string code = (*it)[1], meaning = (*it)[2];
+            EXPECT_LE(code.size(), 16u) << code;
+            EXPECT_LE(meaning.size(), 64u) << meaning;
+            EXPECT_EQ(meanings.emplace(code, meaning).first->second, meaning) << code << " has two meanings";
+            EXPECT_NE(listed.find("`" + code + "` " + meaning), std::string::npos) << code << " is not in DEVELOPERS.md";
+        }
+    }
+    EXPECT_GT(meanings.size(), 70u);
+}
+
+TEST(ConceptOf, NamesWhatDrawingsAndSectionsMeasure) {
+    using codes::conceptOf;
+    EXPECT_EQ(conceptOf("ostium/perimeter", "mm", {}).name.value, "131225");
+    EXPECT_EQ(conceptOf("landing-1/longest-diameter", "mm", 12.0).name.value, "131222");
+    EXPECT_EQ(conceptOf("landing-1/longest-diameter", "mm", 20.0).name.value, "131187009"); // too deep for the standard's zone
+    EXPECT_EQ(conceptOf("landing-2/longest-diameter", "mm", {}).name.value, "131187009");   // depth not known
+    EXPECT_EQ(conceptOf("depth/from-ostium-plane", "mm", {}).name.value, "131221");
+    EXPECT_EQ(conceptOf("longest-diameter", "mm", {}).name.value, "131187009"); // of a drawing that claims no site
+    EXPECT_FALSE(conceptOf("longest-diameter", "mm", {}).site);
+    EXPECT_EQ(conceptOf("velocity-time-integral", "cm", {}).name.value, "20354-7");
+    EXPECT_EQ(conceptOf("mean-gradient", "mmHg", {}).name.value, "20256-4");
+    EXPECT_EQ(conceptOf("heart-rate", "1/min", {}).name.value, "8867-4");
+    EXPECT_EQ(conceptOf("something new", "mm2", {}).name.value, "42798000");
+    EXPECT_EQ(conceptOf("something new", "furlong", {}).name.scheme, "99OSTIUM");
+    EXPECT_EQ(codes::unitCode("furlong"), (Code{"{furlong}", "UCUM", ""}));
+    EXPECT_EQ(codes::unitCode("1/min").value, "/min");
+    EXPECT_EQ(codes::unitCode("a unit with blanks, of some length").value.size(), 16u);
 }
 
 TEST(DerivedUid, IsTheSameForTheSameTextsAndAnotherForOthers) {

@@ -38,12 +38,14 @@ public:
         return made;
     }
     Put& check(const OFCondition& condition, const DcmTagKey& tag) {
-        if (condition.bad() && m_fault.empty()) m_fault = std::string(tag.toString().c_str()) + ": " + condition.text();
+        if (condition.bad() && m_fault.empty())
+            m_fault = std::string(tag.toString().c_str()) + ": " + condition.text();
         return *this;
     }
     Result<void> result() const {
         if (m_fault.empty()) return {};
-        return failure(ErrorCode::Internal, "Cannot put an attribute into a structured report: " + m_fault + ".");
+        return failure(ErrorCode::Internal,
+                       "Cannot put an attribute into a structured report: " + m_fault + ".");
     }
 
 private:
@@ -55,7 +57,8 @@ std::string validText(const std::string& text) {
     static const std::vector<std::string> kUtf8{"ISO_IR 192"};
     std::string out;
     std::size_t start = 0;
-    for (std::size_t at = 0; at <= text.size(); ++at) { // line ends stay; toUtf8 makes other control characters blank
+    for (std::size_t at = 0; at <= text.size();
+         ++at) { // line ends stay; toUtf8 makes other control characters blank
         if (at < text.size() && text[at] != '\n') continue;
         out += toUtf8(std::string_view(text).substr(start, at - start), kUtf8);
         if (at < text.size()) out += "\r\n";
@@ -74,25 +77,40 @@ Result<void> encodeValue(const ContentItem& item, Put& put) {
             if (auto done = entry.result(); !done) return done;
         }
         break;
-    case ValueType::Text: put.text(DCM_TextValue, validText(item.text)); break;
-    case ValueType::UidRef: put.text(DCM_UID, item.text); break;
-    case ValueType::PName: put.text(DCM_PersonName, oneLine(item.text, kLongString)); break;
-    case ValueType::DateTime: put.text(DCM_DateTime, item.text); break;
-    case ValueType::Date: put.text(DCM_Date, item.text); break;
-    case ValueType::Time: put.text(DCM_Time, item.text); break;
-    case ValueType::Code: return encodeCode(*item.code, *put.item(DCM_ConceptCodeSequence));
+    case ValueType::Text:
+        put.text(DCM_TextValue, validText(item.text));
+        break;
+    case ValueType::UidRef:
+        put.text(DCM_UID, item.text);
+        break;
+    case ValueType::PName:
+        put.text(DCM_PersonName, oneLine(item.text, kLongString));
+        break;
+    case ValueType::DateTime:
+        put.text(DCM_DateTime, item.text);
+        break;
+    case ValueType::Date:
+        put.text(DCM_Date, item.text);
+        break;
+    case ValueType::Time:
+        put.text(DCM_Time, item.text);
+        break;
+    case ValueType::Code:
+        return encodeCode(*item.code, *put.item(DCM_ConceptCodeSequence));
     case ValueType::Num: {
         DcmItem* value = put.item(DCM_MeasuredValueSequence);
         Put number(*value);
         number.text(DCM_NumericValue, decimalString(*item.number));
-        number.check(value->putAndInsertFloat64(DCM_FloatingPointValue, *item.number), DCM_FloatingPointValue);
+        number.check(value->putAndInsertFloat64(DCM_FloatingPointValue, *item.number),
+                     DCM_FloatingPointValue);
         if (auto done = number.result(); !done) return done;
         return encodeCode(*item.code, *number.item(DCM_MeasurementUnitsCodeSequence));
     }
     case ValueType::Image:
     case ValueType::Composite: {
         Put reference(*put.item(DCM_ReferencedSOPSequence));
-        reference.text(DCM_ReferencedSOPClassUID, item.sopClassUid).text(DCM_ReferencedSOPInstanceUID, item.sopInstanceUid);
+        reference.text(DCM_ReferencedSOPClassUID, item.sopClassUid)
+            .text(DCM_ReferencedSOPInstanceUID, item.sopInstanceUid);
         std::string frames;
         for (const int frame : item.frames)
             frames += (frames.empty() ? "" : "\\") + std::to_string(frame);
@@ -102,9 +120,11 @@ Result<void> encodeValue(const ContentItem& item, Put& put) {
     case ValueType::Scoord:
     case ValueType::Scoord3d:
         put.text(DCM_GraphicType, item.graphicType);
-        if (item.type == ValueType::Scoord3d) put.text(DCM_ReferencedFrameOfReferenceUID, item.frameOfReferenceUid);
+        if (item.type == ValueType::Scoord3d)
+            put.text(DCM_ReferencedFrameOfReferenceUID, item.frameOfReferenceUid);
         break;
-    case ValueType::Other: break;
+    case ValueType::Other:
+        break;
     }
     return {};
 }
@@ -113,12 +133,14 @@ Result<void> encodeGraphic(const ContentItem& item, DcmItem& into) {
     if (item.type != ValueType::Scoord && item.type != ValueType::Scoord3d) return {};
     std::vector<Float32> numbers(item.graphicData.begin(), item.graphicData.end());
     Put put(into);
-    put.check(into.putAndInsertFloat32Array(DCM_GraphicData, numbers.data(), static_cast<unsigned long>(numbers.size())),
+    put.check(into.putAndInsertFloat32Array(DCM_GraphicData, numbers.data(),
+                                            static_cast<unsigned long>(numbers.size())),
               DCM_GraphicData);
     return put.result();
 }
 
-// ----------------------------------------------------------------------------------------------------------- reading
+// -----------------------------------------------------------------------------------------------------------
+// reading
 
 class Decoder {
 public:
@@ -127,15 +149,18 @@ public:
 
     Result<ContentItem> item(DcmItem& from, int level) {
         if (level > m_limits.levels)
-            return failure(ErrorCode::FileDamaged, "its content is nested more than " + std::to_string(m_limits.levels) + " levels deep");
+            return failure(ErrorCode::FileDamaged, "its content is nested more than " +
+                                                       std::to_string(m_limits.levels) + " levels deep");
         if (++m_count > m_limits.items)
-            return failure(ErrorCode::FileDamaged, "it has more than " + std::to_string(m_limits.items) + " content items");
+            return failure(ErrorCode::FileDamaged,
+                           "it has more than " + std::to_string(m_limits.items) + " content items");
         ContentItem out;
         out.relation = level == 0 ? Relation::Root : relationFrom(text(from, DCM_RelationshipType));
         out.type = valueTypeFrom(text(from, DCM_ValueType));
         out.name = code(from, DCM_ConceptNameCodeSequence);
         out.observationTime = text(from, DCM_ObservationDateTime);
-        if (DcmItem* templ = first(from, DCM_ContentTemplateSequence)) out.templateId = text(*templ, DCM_TemplateIdentifier);
+        if (DcmItem* templ = first(from, DCM_ContentTemplateSequence))
+            out.templateId = text(*templ, DCM_TemplateIdentifier);
         if (auto done = value(from, out); !done) return tl::unexpected(done.error());
         if (auto done = children(from, out, level); !done) return tl::unexpected(done.error());
         return out;
@@ -156,10 +181,16 @@ private:
         OFString value;
         if (from.findAndGetOFStringArray(tag, value).bad()) return {};
         std::string out, line;
-        const auto flush = [&] { out += toUtf8(line, m_sets); line.clear(); };
+        const auto flush = [&] {
+            out += toUtf8(line, m_sets);
+            line.clear();
+        };
         for (const char c : value) {
-            if (c == '\n') { flush(); out += '\n'; }
-            else if (c != '\r') line += c;
+            if (c == '\n') {
+                flush();
+                out += '\n';
+            } else if (c != '\r')
+                line += c;
         }
         flush();
         out.erase(out.find_last_not_of(std::string(" \0", 2)) + 1);
@@ -174,7 +205,8 @@ private:
     std::optional<Code> code(DcmItem& from, const DcmTagKey& tag) const {
         DcmItem* entry = first(from, tag);
         if (entry == nullptr) return std::nullopt;
-        Code out{text(*entry, DCM_CodeValue), text(*entry, DCM_CodingSchemeDesignator), text(*entry, DCM_CodeMeaning)};
+        Code out{text(*entry, DCM_CodeValue), text(*entry, DCM_CodingSchemeDesignator),
+                 text(*entry, DCM_CodeMeaning)};
         if (out.value.empty()) out.value = text(*entry, DCM_LongCodeValue);
         if (out.value.empty()) out.value = text(*entry, DCM_URNCodeValue);
         if (out.value.empty() && out.meaning.empty()) return std::nullopt;
@@ -193,14 +225,18 @@ private:
         double coded = 0.0;
         const char* start = decimal.c_str() + (!decimal.empty() && decimal[0] == '+');
         const auto parsed = std::from_chars(start, decimal.c_str() + decimal.size(), coded);
-        if (decimal.empty() || parsed.ec != std::errc{} || parsed.ptr != decimal.c_str() + decimal.size() || !std::isfinite(coded))
-            return failure(ErrorCode::AttributeInvalid, where(out) + ": NumericValue (0040,A30A) is \"" + decimal + "\", which is no number");
+        if (decimal.empty() || parsed.ec != std::errc{} || parsed.ptr != decimal.c_str() + decimal.size() ||
+            !std::isfinite(coded))
+            return failure(ErrorCode::AttributeInvalid, where(out) + ": NumericValue (0040,A30A) is \"" +
+                                                            decimal + "\", which is no number");
         out.number = coded;
         Float64 exact = 0.0;
         if (value->findAndGetFloat64(DCM_FloatingPointValue, exact).good()) {
             if (!(std::abs(exact - coded) <= lastDigit(decimal)))
-                return failure(ErrorCode::AttributeInvalid, where(out) + ": NumericValue (0040,A30A) is " + decimal +
-                               ", but FloatingPointValue (0040,A161) " + decimalString(std::isfinite(exact) ? exact : 0.0));
+                return failure(ErrorCode::AttributeInvalid,
+                               where(out) + ": NumericValue (0040,A30A) is " + decimal +
+                                   ", but FloatingPointValue (0040,A161) " +
+                                   decimalString(std::isfinite(exact) ? exact : 0.0));
             out.number = exact;
         }
         return {};
@@ -222,26 +258,34 @@ private:
         const Float32* data = nullptr;
         unsigned long count = 0;
         const std::size_t tuple = out.type == ValueType::Scoord ? 2 : 3;
-        if (from.findAndGetFloat32Array(DCM_GraphicData, data, &count).bad() || data == nullptr || count == 0 || count % tuple != 0)
-            return failure(ErrorCode::AttributeInvalid, where(out) + ": GraphicData (0070,0022) holds " + std::to_string(count) +
-                           " numbers; a multiple of " + std::to_string(tuple) + " is needed");
+        if (from.findAndGetFloat32Array(DCM_GraphicData, data, &count).bad() || data == nullptr ||
+            count == 0 || count % tuple != 0)
+            return failure(ErrorCode::AttributeInvalid,
+                           where(out) + ": GraphicData (0070,0022) holds " + std::to_string(count) +
+                               " numbers; a multiple of " + std::to_string(tuple) + " is needed");
         out.graphicData.assign(data, data + count);
-        if (!std::all_of(out.graphicData.begin(), out.graphicData.end(), [](double d) { return std::isfinite(d); }))
-            return failure(ErrorCode::AttributeInvalid, where(out) + ": GraphicData (0070,0022) holds a coordinate that is no finite number");
+        if (!std::all_of(out.graphicData.begin(), out.graphicData.end(),
+                         [](double d) { return std::isfinite(d); }))
+            return failure(ErrorCode::AttributeInvalid,
+                           where(out) +
+                               ": GraphicData (0070,0022) holds a coordinate that is no finite number");
         return {};
     }
 
     Result<void> image(DcmItem& from, ContentItem& out) const {
         DcmItem* reference = first(from, DCM_ReferencedSOPSequence);
         if (reference == nullptr)
-            return failure(ErrorCode::AttributeInvalid, where(out) + ": ReferencedSOPSequence (0008,1199) is absent");
+            return failure(ErrorCode::AttributeInvalid,
+                           where(out) + ": ReferencedSOPSequence (0008,1199) is absent");
         out.sopClassUid = text(*reference, DCM_ReferencedSOPClassUID);
         out.sopInstanceUid = text(*reference, DCM_ReferencedSOPInstanceUID);
         Sint32 frame = 0;
-        for (unsigned long i = 0; reference->findAndGetSint32(DCM_ReferencedFrameNumber, frame, i).good(); ++i) {
+        for (unsigned long i = 0; reference->findAndGetSint32(DCM_ReferencedFrameNumber, frame, i).good();
+             ++i) {
             if (frame < 1)
-                return failure(ErrorCode::AttributeInvalid, where(out) + ": ReferencedFrameNumber (0008,1160) is " +
-                               std::to_string(frame) + "; frames count from 1");
+                return failure(ErrorCode::AttributeInvalid,
+                               where(out) + ": ReferencedFrameNumber (0008,1160) is " +
+                                   std::to_string(frame) + "; frames count from 1");
             out.frames.push_back(frame);
         }
         return {};
@@ -249,20 +293,40 @@ private:
 
     Result<void> value(DcmItem& from, ContentItem& out) {
         switch (out.type) {
-        case ValueType::Container: return {};
-        case ValueType::Text: out.text = longText(from, DCM_TextValue); return {};
-        case ValueType::UidRef: out.text = text(from, DCM_UID); return {};
-        case ValueType::PName: out.text = text(from, DCM_PersonName); return {};
-        case ValueType::DateTime: out.text = text(from, DCM_DateTime); return {};
-        case ValueType::Date: out.text = text(from, DCM_Date); return {};
-        case ValueType::Time: out.text = text(from, DCM_Time); return {};
-        case ValueType::Code: out.code = code(from, DCM_ConceptCodeSequence); return {};
-        case ValueType::Num: return number(from, out);
+        case ValueType::Container:
+            return {};
+        case ValueType::Text:
+            out.text = longText(from, DCM_TextValue);
+            return {};
+        case ValueType::UidRef:
+            out.text = text(from, DCM_UID);
+            return {};
+        case ValueType::PName:
+            out.text = text(from, DCM_PersonName);
+            return {};
+        case ValueType::DateTime:
+            out.text = text(from, DCM_DateTime);
+            return {};
+        case ValueType::Date:
+            out.text = text(from, DCM_Date);
+            return {};
+        case ValueType::Time:
+            out.text = text(from, DCM_Time);
+            return {};
+        case ValueType::Code:
+            out.code = code(from, DCM_ConceptCodeSequence);
+            return {};
+        case ValueType::Num:
+            return number(from, out);
         case ValueType::Image:
-        case ValueType::Composite: return image(from, out);
+        case ValueType::Composite:
+            return image(from, out);
         case ValueType::Scoord:
-        case ValueType::Scoord3d: return graphic(from, out);
-        case ValueType::Other: ++m_ignored; return {};
+        case ValueType::Scoord3d:
+            return graphic(from, out);
+        case ValueType::Other:
+            ++m_ignored;
+            return {};
         }
         return {};
     }
@@ -312,7 +376,8 @@ std::string oneLine(const std::string& text, std::size_t longest) {
 Result<void> encodeCode(const Code& code, DcmItem& into) {
     Put put(into);
     put.text(code.value.size() <= kShortString ? DCM_CodeValue : DCM_LongCodeValue, code.value);
-    put.text(DCM_CodingSchemeDesignator, code.scheme).text(DCM_CodeMeaning, oneLine(code.meaning, kLongString));
+    put.text(DCM_CodingSchemeDesignator, code.scheme)
+        .text(DCM_CodeMeaning, oneLine(code.meaning, kLongString));
     return put.result();
 }
 
@@ -330,8 +395,8 @@ Result<void> encode(const ContentItem& item, DcmItem& into) {
     return put.result();
 }
 
-Result<ContentItem> decode(DcmItem& item, const std::vector<std::string>& characterSets, const DecodeLimits& limits,
-                           std::size_t& ignored) {
+Result<ContentItem> decode(DcmItem& item, const std::vector<std::string>& characterSets,
+                           const DecodeLimits& limits, std::size_t& ignored) {
     return Decoder(characterSets, limits, ignored).item(item, 0);
 }
 

@@ -8,10 +8,18 @@ namespace gauge::dicomio {
 namespace {
 
 // In the order of the enums.
-constexpr std::array<std::string_view, 9> kRelations{
-    "", "CONTAINS", "HAS OBS CONTEXT", "HAS ACQ CONTEXT", "HAS CONCEPT MOD", "HAS PROPERTIES", "INFERRED FROM", "SELECTED FROM", ""};
-constexpr std::array<std::string_view, 14> kTypes{"CONTAINER", "TEXT", "CODE", "NUM", "UIDREF", "PNAME", "DATETIME",
-                                                  "DATE", "TIME", "IMAGE", "COMPOSITE", "SCOORD", "SCOORD3D", ""};
+constexpr std::array<std::string_view, 9> kRelations{"",
+                                                     "CONTAINS",
+                                                     "HAS OBS CONTEXT",
+                                                     "HAS ACQ CONTEXT",
+                                                     "HAS CONCEPT MOD",
+                                                     "HAS PROPERTIES",
+                                                     "INFERRED FROM",
+                                                     "SELECTED FROM",
+                                                     ""};
+constexpr std::array<std::string_view, 14> kTypes{"CONTAINER", "TEXT",     "CODE",     "NUM",  "UIDREF",
+                                                  "PNAME",     "DATETIME", "DATE",     "TIME", "IMAGE",
+                                                  "COMPOSITE", "SCOORD",   "SCOORD3D", ""};
 
 ContentItem made(Relation relation, ValueType type, const Code& name) {
     ContentItem item;
@@ -23,14 +31,19 @@ ContentItem made(Relation relation, ValueType type, const Code& name) {
 
 std::string digits(std::string_view text) {
     std::string out;
-    std::copy_if(text.begin(), text.end(), std::back_inserter(out), [](unsigned char c) { return std::isdigit(c) != 0; });
+    std::copy_if(text.begin(), text.end(), std::back_inserter(out),
+                 [](unsigned char c) { return std::isdigit(c) != 0; });
     return out;
 }
 
 } // namespace
 
-std::string_view word(Relation relation) { return kRelations[static_cast<std::size_t>(relation)]; }
-std::string_view word(ValueType type) { return kTypes[static_cast<std::size_t>(type)]; }
+std::string_view word(Relation relation) {
+    return kRelations[static_cast<std::size_t>(relation)];
+}
+std::string_view word(ValueType type) {
+    return kTypes[static_cast<std::size_t>(type)];
+}
 
 Relation relationFrom(std::string_view word) {
     const auto found = std::find(kRelations.begin() + 1, kRelations.end(), word);
@@ -104,7 +117,11 @@ DicomTime dicomTime(std::string_view iso) {
 
 std::string isoTime(std::string_view dicom) {
     if (dicom.size() < 8) return {};
-    std::string out = std::string(dicom.substr(0, 4)).append("-").append(dicom.substr(4, 2)).append("-").append(dicom.substr(6, 2));
+    std::string out = std::string(dicom.substr(0, 4))
+                          .append("-")
+                          .append(dicom.substr(4, 2))
+                          .append("-")
+                          .append(dicom.substr(6, 2));
     std::string_view rest = dicom.substr(8);
     const auto sign = rest.find_first_of("+-");
     const std::string_view clock = rest.substr(0, sign);

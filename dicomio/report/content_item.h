@@ -1,5 +1,5 @@
-// One content item of a Structured Report (PS3.3 C.17.3) without the toolkit: what the writer encodes and the reader
-// decodes (content_coding.h).
+// One content item of a Structured Report (PS3.3 C.17.3) without the toolkit: what the writer encodes and the
+// reader decodes (content_coding.h).
 #pragma once
 
 #include "dicomio/report/report_content.h"
@@ -12,8 +12,33 @@
 
 namespace gauge::dicomio {
 
-enum class Relation { Root, Contains, HasObsContext, HasAcqContext, HasConceptMod, HasProperties, InferredFrom, SelectedFrom, Other };
-enum class ValueType { Container, Text, Code, Num, UidRef, PName, DateTime, Date, Time, Image, Composite, Scoord, Scoord3d, Other };
+enum class Relation {
+    Root,
+    Contains,
+    HasObsContext,
+    HasAcqContext,
+    HasConceptMod,
+    HasProperties,
+    InferredFrom,
+    SelectedFrom,
+    Other
+};
+enum class ValueType {
+    Container,
+    Text,
+    Code,
+    Num,
+    UidRef,
+    PName,
+    DateTime,
+    Date,
+    Time,
+    Image,
+    Composite,
+    Scoord,
+    Scoord3d,
+    Other
+};
 
 /// The words of the file: "HAS OBS CONTEXT", "SCOORD3D"… Other is "".
 std::string_view word(Relation relation);
@@ -25,12 +50,12 @@ struct ContentItem {
     Relation relation = Relation::Contains;
     ValueType type = ValueType::Container;
     std::optional<Code> name;
-    std::string text;            ///< TEXT, UIDREF, PNAME, DATETIME, DATE, TIME
-    std::optional<Code> code;    ///< value of CODE, unit of NUM
-    std::optional<double> number; ///< NUM
+    std::string text;                        ///< TEXT, UIDREF, PNAME, DATETIME, DATE, TIME
+    std::optional<Code> code;                ///< value of CODE, unit of NUM
+    std::optional<double> number;            ///< NUM
     std::string sopClassUid, sopInstanceUid; ///< IMAGE, COMPOSITE
-    std::vector<int> frames;     ///< 1-based, as in the file
-    std::string graphicType;     ///< SCOORD, SCOORD3D
+    std::vector<int> frames;                 ///< 1-based, as in the file
+    std::string graphicType;                 ///< SCOORD, SCOORD3D
     std::vector<double> graphicData;
     std::string frameOfReferenceUid;
     std::string observationTime; ///< DT of the file
@@ -48,10 +73,11 @@ ContentItem numItem(Relation relation, const Code& name, double value, const Cod
 ContentItem uidItem(Relation relation, const Code& name, std::string uid);
 ContentItem nameItem(Relation relation, const Code& name, std::string person);
 
-/// ISO 8601 ("2026-01-05T10:15:00.25+01:00", or a part of it) as DICOM writes moments, and back. Empty for what is no time.
+/// ISO 8601 ("2026-01-05T10:15:00.25+01:00", or a part of it) as DICOM writes moments, and back. Empty for
+/// what is no time.
 struct DicomTime {
-    std::string date; ///< YYYYMMDD
-    std::string time; ///< HHMMSS.FFFFFF
+    std::string date;   ///< YYYYMMDD
+    std::string time;   ///< HHMMSS.FFFFFF
     std::string offset; ///< +0100, or empty
     std::string dateTime() const { return date + time + offset; }
 };

@@ -29,7 +29,8 @@ constexpr const char* kProgram = "Ostium Gauge";
 constexpr const char* kVersion = GAUGE_VERSION;
 
 tl::unexpected<core::Error> unwritable(const fs::path& path, const std::string& why) {
-    return failure(ErrorCode::OutputUnwritable, "Cannot write " + path.string() + ": " + why + ". Choose another folder, or make room.",
+    return failure(ErrorCode::OutputUnwritable,
+                   "Cannot write " + path.string() + ": " + why + ". Choose another folder, or make room.",
                    {{"path", path.string()}});
 }
 
@@ -62,8 +63,8 @@ fs::path beside(const fs::path& path) {
     return out;
 }
 
-/// Everything was put in as UTF-8. Where less will do, less is declared, which more receivers know: none for ASCII, ISO_IR
-/// 100 for Latin letters.
+/// Everything was put in as UTF-8. Where less will do, less is declared, which more receivers know: none for
+/// ASCII, ISO_IR 100 for Latin letters.
 void settleCharacterSet(DcmFileFormat& file) {
     DcmDataset& dataset = *file.getDataset();
     if (!dataset.containsExtendedCharacters()) {
@@ -94,7 +95,8 @@ Result<void> settle(const fs::path& part, const fs::path& path) {
 std::string newUid() {
     std::random_device random;
     std::array<std::uint8_t, 16> bytes{};
-    for (std::uint8_t& byte : bytes) byte = static_cast<std::uint8_t>(random());
+    for (std::uint8_t& byte : bytes)
+        byte = static_cast<std::uint8_t>(random());
     return uidOfUuid(bytes, 4);
 }
 
@@ -108,28 +110,35 @@ std::string derivedUid(const std::string& scope, const std::string& text) {
 }
 
 ReportDevice completed(ReportDevice device) {
-    const auto fill = [](std::string& text, const char* with) { if (text.empty()) text = with; };
+    const auto fill = [](std::string& text, const char* with) {
+        if (text.empty()) text = with;
+    };
     fill(device.manufacturer, kProgram);
     fill(device.model, kProgram);
     fill(device.softwareVersion, kVersion);
     fill(device.serialNumber, "none");
-    if (device.uid.empty()) device.uid = derivedUid(device.model, device.softwareVersion + "/" + device.serialNumber);
+    if (device.uid.empty())
+        device.uid = derivedUid(device.model, device.softwareVersion + "/" + device.serialNumber);
     return device;
 }
 
 void putText(DcmItem& into, unsigned group, unsigned element, const std::string& text, std::size_t longest) {
-    into.putAndInsertOFStringArray(DcmTagKey(static_cast<Uint16>(group), static_cast<Uint16>(element)), oneLine(text, longest).c_str());
+    into.putAndInsertOFStringArray(DcmTagKey(static_cast<Uint16>(group), static_cast<Uint16>(element)),
+                                   oneLine(text, longest).c_str());
 }
 
 Result<WrittenObject> putCommon(DcmItem& into, const ObjectContext& context, const ObjectKind& kind) {
     initialiseToolkit();
     if (context.study.studyUid.empty())
-        return failure(ErrorCode::InvalidArgument, std::string("Cannot write the ") + kind.seriesDescription + ": its study has no UID.");
+        return failure(ErrorCode::InvalidArgument,
+                       std::string("Cannot write the ") + kind.seriesDescription + ": its study has no UID.");
     const DicomTime time = dicomTime(context.time);
     if (time.date.empty() || time.time.empty())
-        return failure(ErrorCode::InvalidArgument, std::string("Cannot write the ") + kind.seriesDescription + ": its time \"" +
-                       context.time + "\" is no ISO 8601 date and time.");
-    WrittenObject made{{}, kind.sopClassUid, newUid(), context.seriesUid.empty() ? newUid() : context.seriesUid};
+        return failure(ErrorCode::InvalidArgument, std::string("Cannot write the ") + kind.seriesDescription +
+                                                       ": its time \"" + context.time +
+                                                       "\" is no ISO 8601 date and time.");
+    WrittenObject made{
+        {}, kind.sopClassUid, newUid(), context.seriesUid.empty() ? newUid() : context.seriesUid};
     const ReportDevice device = completed(context.device);
     const auto put = [&](const DcmTagKey& tag, const std::string& text, std::size_t longest = 64) {
         putText(into, tag.getGroup(), tag.getElement(), text, longest);
@@ -173,7 +182,8 @@ namespace {
 /// ReferencedSeriesSequence with the images of one study.
 void putSeries(DcmItem& into, const std::vector<const SourceImage*>& images, const DcmTagKey& instanceTag) {
     std::map<std::string, std::vector<const SourceImage*>> bySeries;
-    for (const SourceImage* image : images) bySeries[image->seriesUid].push_back(image);
+    for (const SourceImage* image : images)
+        bySeries[image->seriesUid].push_back(image);
     for (const auto& [seriesUid, instances] : bySeries) {
         DcmItem* series = nullptr;
         into.findOrCreateSequenceItem(DCM_ReferencedSeriesSequence, series, -2);
@@ -189,7 +199,8 @@ void putSeries(DcmItem& into, const std::vector<const SourceImage*>& images, con
 
 std::map<std::string, std::vector<const SourceImage*>> byStudy(const std::vector<SourceImage>& images) {
     std::map<std::string, std::vector<const SourceImage*>> out;
-    for (const SourceImage& image : images) out[image.studyUid].push_back(&image);
+    for (const SourceImage& image : images)
+        out[image.studyUid].push_back(&image);
     return out;
 }
 
@@ -205,7 +216,8 @@ void putEvidence(DcmItem& into, unsigned group, unsigned element, const std::vec
     }
 }
 
-void putInstanceReferences(DcmItem& into, const std::string& studyUid, const std::vector<SourceImage>& images) {
+void putInstanceReferences(DcmItem& into, const std::string& studyUid,
+                           const std::vector<SourceImage>& images) {
     for (const auto& [uid, ofStudy] : byStudy(images)) {
         if (uid == studyUid) {
             putSeries(into, ofStudy, DCM_ReferencedInstanceSequence);
@@ -221,7 +233,8 @@ void putInstanceReferences(DcmItem& into, const std::string& studyUid, const std
 Result<void> save(DcmFileFormat& file, const fs::path& path) {
     settleCharacterSet(file);
     const fs::path part = beside(path);
-    const OFCondition saved = file.saveFile(part.c_str(), EXS_LittleEndianExplicit, EET_ExplicitLength, EGL_recalcGL);
+    const OFCondition saved =
+        file.saveFile(part.c_str(), EXS_LittleEndianExplicit, EET_ExplicitLength, EGL_recalcGL);
     if (saved.good()) return settle(part, path);
     std::error_code ignored;
     fs::remove(part, ignored);

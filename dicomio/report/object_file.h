@@ -1,5 +1,5 @@
-// What all objects that we write have in common: patient, study, series, equipment, and the way into a file. Private to
-// dicomio/report.
+// What all objects that we write have in common: patient, study, series, equipment, and the way into a file.
+// Private to dicomio/report.
 #pragma once
 
 #include "core/result.h"
@@ -28,13 +28,15 @@ ReportDevice completed(ReportDevice device);
 core::Result<WrittenObject> putCommon(DcmItem& into, const ObjectContext& context, const ObjectKind& kind);
 
 /// Puts a text; empty texts become empty (type 2) attributes.
-void putText(DcmItem& into, unsigned group, unsigned element, const std::string& text, std::size_t longest = 64);
+void putText(DcmItem& into, unsigned group, unsigned element, const std::string& text,
+             std::size_t longest = 64);
 
 /// Study, series and instance of every image, as an evidence sequence of that tag wants it.
 void putEvidence(DcmItem& into, unsigned group, unsigned element, const std::vector<SourceImage>& images);
 
 /// Common Instance Reference module: the images by series, those of other studies apart.
-void putInstanceReferences(DcmItem& into, const std::string& studyUid, const std::vector<SourceImage>& images);
+void putInstanceReferences(DcmItem& into, const std::string& studyUid,
+                           const std::vector<SourceImage>& images);
 
 /// Writes beside the file and renames. @errors OutputUnwritable.
 core::Result<void> save(DcmFileFormat& file, const std::filesystem::path& path);

@@ -38,13 +38,17 @@ const Code kDeviceDiameter = dcm("131219", "Left Atrial Appendage Closure Device
 // The landing zone of (131222, DCM): "1.0 to 1.5 cm beyond (below) the orifice".
 constexpr double kLandingFromMm = 10.0, kLandingToMm = 15.0;
 
-std::optional<ValueConcept> sectionConcept(std::string_view metric, bool ostium, const std::optional<Code>& site,
-                                           std::optional<double> depthMm) {
+std::optional<ValueConcept> sectionConcept(std::string_view metric, bool ostium,
+                                           const std::optional<Code>& site, std::optional<double> depthMm) {
     const bool standardDepth = depthMm && *depthMm >= kLandingFromMm && *depthMm <= kLandingToMm;
     if (metric == "area") return ValueConcept{kArea, site, {}};
     if (metric == "perimeter") return ValueConcept{ostium ? kLaaPerimeter : kPerimeter, site, {}};
     if (metric == "longest-diameter")
-        return ValueConcept{ostium ? kLaaMajorAxis : standardDepth ? kLandingMajorAxis : kMajorAxis, site, {}};
+        return ValueConcept{ostium          ? kLaaMajorAxis
+                            : standardDepth ? kLandingMajorAxis
+                                            : kMajorAxis,
+                            site,
+                            {}};
     if (metric == "shortest-diameter") return ValueConcept{ostium ? kLaaMinorAxis : kMinorAxis, site, {}};
     if (metric == "least-width") return ValueConcept{kWidth, site, kMinimum};
     if (metric == "mean-diameter") return ValueConcept{kMeanDiameter, site, {}};
@@ -52,19 +56,28 @@ std::optional<ValueConcept> sectionConcept(std::string_view metric, bool ostium,
     if (metric == "area-derived-diameter") return ValueConcept{kAreaDiameter, site, {}};
     if (metric == "eccentricity-index") return ValueConcept{kEccentricity, site, {}};
     if (metric == "straight-depth")
-        return ValueConcept{own("straight-depth", "Straight distance from ostium to landing plane"), site, {}};
+        return ValueConcept{
+            own("straight-depth", "Straight distance from ostium to landing plane"), site, {}};
     if (metric == "largest-of-views") return ValueConcept{kWidth, site, kMaximum};
-    if (metric == "single-view") return ValueConcept{kWidth, site, derivationCode(core::Derivation::SingleView)};
+    if (metric == "single-view")
+        return ValueConcept{kWidth, site, derivationCode(core::Derivation::SingleView)};
     return std::nullopt;
 }
 
 Code byUnit(std::string_view unit) {
     static const std::map<std::string_view, Code> kByUnit{
-        {"mm", kLength},  {"mm2", kArea}, {"mL", kVolume}, {"deg", kAngle},
-        {"HU", kAttenuation}, {"mmHg", own("pressure", "Pressure difference or pressure")},
-        {"cm/s", own("velocity", "Velocity")}, {"m/s", own("velocity", "Velocity")},
-        {"s", own("interval", "Interval of time")}, {"ms", own("interval", "Interval of time")},
-        {"cm", kLength}, {"/min", own("rate", "Rate per minute")}};
+        {"mm", kLength},
+        {"mm2", kArea},
+        {"mL", kVolume},
+        {"deg", kAngle},
+        {"HU", kAttenuation},
+        {"mmHg", own("pressure", "Pressure difference or pressure")},
+        {"cm/s", own("velocity", "Velocity")},
+        {"m/s", own("velocity", "Velocity")},
+        {"s", own("interval", "Interval of time")},
+        {"ms", own("interval", "Interval of time")},
+        {"cm", kLength},
+        {"/min", own("rate", "Rate per minute")}};
     const auto found = kByUnit.find(unit);
     return found == kByUnit.end() ? own("number", "Number named by its tracking identifier") : found->second;
 }
@@ -92,7 +105,8 @@ const std::vector<FixedConcept>& fixedConcepts() {
         {"enhancement/appendage", {kAttenuation, kAppendage, kMean}},
         {"enhancement/tip", {kAttenuation, own("tip", "Tip of the left atrial appendage"), kMean}},
         {"enhancement/aorta", {kAttenuation, kAscendingAorta, kMean}},
-        {"enhancement/tip-to-aorta", {own("enhance-ratio", "Attenuation of the appendage tip over that of the aorta"), kAppendage, {}}},
+        {"enhancement/tip-to-aorta",
+         {own("enhance-ratio", "Attenuation of the appendage tip over that of the aorta"), kAppendage, {}}},
     };
     return kFixed;
 }
@@ -101,16 +115,25 @@ const std::vector<FixedConcept>& fixedConcepts() {
 
 Code unitCode(std::string_view unit) {
     static const std::map<std::string_view, Code> kUnits{
-        {"mm", ucum("mm", "millimeter")},       {"cm", ucum("cm", "centimeter")},
-        {"mm2", ucum("mm2", "square millimeter")}, {"cm2", ucum("cm2", "square centimeter")},
-        {"mL", ucum("ml", "milliliter")},       {"deg", ucum("deg", "degree")},
-        {"degrees", ucum("deg", "degree")},     {"HU", ucum("[hnsf'U]", "Hounsfield unit")},
-        {"mmHg", ucum("mm[Hg]", "millimeter of mercury")}, {"%", ucum("%", "percent")},
-        {"1", ucum("1", "no units")},           {"", ucum("1", "no units")},
-        {"cm/s", ucum("cm/s", "centimeter per second")}, {"m/s", ucum("m/s", "meter per second")},
-        {"s", ucum("s", "second")},             {"ms", ucum("ms", "millisecond")},
-        {"/min", ucum("/min", "per minute")}, {"1/min", ucum("/min", "per minute")},
-          {"mm/mmHg", ucum("mm/mm[Hg]", "millimeter per millimeter of mercury")},
+        {"mm", ucum("mm", "millimeter")},
+        {"cm", ucum("cm", "centimeter")},
+        {"mm2", ucum("mm2", "square millimeter")},
+        {"cm2", ucum("cm2", "square centimeter")},
+        {"mL", ucum("ml", "milliliter")},
+        {"deg", ucum("deg", "degree")},
+        {"degrees", ucum("deg", "degree")},
+        {"HU", ucum("[hnsf'U]", "Hounsfield unit")},
+        {"mmHg", ucum("mm[Hg]", "millimeter of mercury")},
+        {"%", ucum("%", "percent")},
+        {"1", ucum("1", "no units")},
+        {"", ucum("1", "no units")},
+        {"cm/s", ucum("cm/s", "centimeter per second")},
+        {"m/s", ucum("m/s", "meter per second")},
+        {"s", ucum("s", "second")},
+        {"ms", ucum("ms", "millisecond")},
+        {"/min", ucum("/min", "per minute")},
+        {"1/min", ucum("/min", "per minute")},
+        {"mm/mmHg", ucum("mm/mm[Hg]", "millimeter per millimeter of mercury")},
         {"px", ucum("{pixels}", "pixels")}};
     const auto found = kUnits.find(unit);
     if (found != kUnits.end()) return found->second;
@@ -128,23 +151,34 @@ ValueConcept conceptOf(std::string_view id, std::string_view unit, std::optional
     const std::string_view metric = slash == std::string_view::npos ? id : id.substr(slash + 1);
     const bool ostium = where == "ostium";
     const bool landing = where.starts_with("landing");
-    const std::optional<Code> site = ostium ? std::optional(kOstium) : landing ? std::optional(kLandingZone) : std::nullopt;
+    const std::optional<Code> site = ostium    ? std::optional(kOstium)
+                                     : landing ? std::optional(kLandingZone)
+                                               : std::nullopt;
     if (unit == "mm" || unit == "mm2" || unit == "1")
-        if (auto known = sectionConcept(metric, ostium, site, landing ? landingDepthMm : std::nullopt)) return *known;
+        if (auto known = sectionConcept(metric, ostium, site, landing ? landingDepthMm : std::nullopt))
+            return *known;
     return {byUnit(unit), site, {}};
 }
 
 Code stageCode(core::Stage stage) {
     using core::Stage;
     switch (stage) {
-    case Stage::BeforeProcedure: return own("before-procedure", "Before the procedure");
-    case Stage::BeforeRepair: return own("before-repair", "During the procedure, before a mitral repair or without one");
-    case Stage::AfterRepair: return own("after-repair", "After the mitral repair");
-    case Stage::SheathInAppendage: return own("sheath-in", "Sheath in the appendage");
-    case Stage::PartlyDeployed: return own("partly-deployed", "Device partly deployed");
-    case Stage::DeployedAttached: return own("attached", "Device deployed and attached");
-    case Stage::AfterRelease: return own("after-release", "After release of the device");
-    case Stage::FollowUp: return own("follow-up", "Follow-up");
+    case Stage::BeforeProcedure:
+        return own("before-procedure", "Before the procedure");
+    case Stage::BeforeRepair:
+        return own("before-repair", "During the procedure, before a mitral repair or without one");
+    case Stage::AfterRepair:
+        return own("after-repair", "After the mitral repair");
+    case Stage::SheathInAppendage:
+        return own("sheath-in", "Sheath in the appendage");
+    case Stage::PartlyDeployed:
+        return own("partly-deployed", "Device partly deployed");
+    case Stage::DeployedAttached:
+        return own("attached", "Device deployed and attached");
+    case Stage::AfterRelease:
+        return own("after-release", "After release of the device");
+    case Stage::FollowUp:
+        return own("follow-up", "Follow-up");
     }
     return own("before-procedure", "Before the procedure");
 }
@@ -159,7 +193,8 @@ Code titleOf(std::optional<core::Stage> latest) {
 std::optional<Code> beatPhaseCode(core::BeatPhase phase) {
     if (phase == core::BeatPhase::EndSystole) return kEndSystole;
     if (phase == core::BeatPhase::EndDiastole) return kEndDiastole;
-    if (phase == core::BeatPhase::Other) return own("other-phase", "Neither end of systole nor end of diastole");
+    if (phase == core::BeatPhase::Other)
+        return own("other-phase", "Neither end of systole nor end of diastole");
     return std::nullopt;
 }
 
@@ -167,63 +202,96 @@ Code quantityConcept(core::Quantity quantity) {
     using core::Quantity;
     switch (quantity) {
     case Quantity::LandingZonePerimeterDerivedDiameter:
-    case Quantity::OstiumPerimeterDerivedDiameter: return kPerimeterDiameter;
-    case Quantity::LandingZoneAreaDerivedDiameter: return kAreaDiameter;
-    case Quantity::LandingZoneLongestDiameter: return kMajorAxis;
-    case Quantity::OstiumLongestDiameter: return kLaaMajorAxis;
-    case Quantity::Depth: return kDepth;
+    case Quantity::OstiumPerimeterDerivedDiameter:
+        return kPerimeterDiameter;
+    case Quantity::LandingZoneAreaDerivedDiameter:
+        return kAreaDiameter;
+    case Quantity::LandingZoneLongestDiameter:
+        return kMajorAxis;
+    case Quantity::OstiumLongestDiameter:
+        return kLaaMajorAxis;
+    case Quantity::Depth:
+        return kDepth;
     }
     return kLength;
 }
 
 ValueConcept releaseConcept(ReleaseQuantity quantity) {
     switch (quantity) {
-    case ReleaseQuantity::SheathTipDepth: return {own("sheath-depth", "Sheath tip beyond the landing plane"), {}, {}};
+    case ReleaseQuantity::SheathTipDepth:
+        return {own("sheath-depth", "Sheath tip beyond the landing plane"), {}, {}};
     case ReleaseQuantity::ShareBeyondCircumflex:
         return {own("share-beyond-cx", "Share of the lobe beyond the circumflex artery"), {}, {}};
-    case ReleaseQuantity::ImplantWidth: return {kDeviceDiameter, {}, {}};
-    case ReleaseQuantity::GapBeforePull: return {own("gap-before-pull", "Gap between implant and wall before the pull"), {}, {}};
-    case ReleaseQuantity::GapAfterPull: return {own("gap-after-pull", "Gap between implant and wall after the pull"), {}, {}};
-    case ReleaseQuantity::LobeToNeckAngle: return {own("lobe-neck-angle", "Angle of the lobe's axis to the neck's"), {}, {}};
-    case ReleaseQuantity::DiscSeparation: return {own("disc-separation", "Distance of disc and lobe"), {}, {}};
-    case ReleaseQuantity::UncoveredLobes: return {own("uncovered-lobes", "Lobes left uncovered"), {}, {}};
-    case ReleaseQuantity::JetWidth: return {own("jet-width", "Width of the colour jet past the implant"), {}, {}};
+    case ReleaseQuantity::ImplantWidth:
+        return {kDeviceDiameter, {}, {}};
+    case ReleaseQuantity::GapBeforePull:
+        return {own("gap-before-pull", "Gap between implant and wall before the pull"), {}, {}};
+    case ReleaseQuantity::GapAfterPull:
+        return {own("gap-after-pull", "Gap between implant and wall after the pull"), {}, {}};
+    case ReleaseQuantity::LobeToNeckAngle:
+        return {own("lobe-neck-angle", "Angle of the lobe's axis to the neck's"), {}, {}};
+    case ReleaseQuantity::DiscSeparation:
+        return {own("disc-separation", "Distance of disc and lobe"), {}, {}};
+    case ReleaseQuantity::UncoveredLobes:
+        return {own("uncovered-lobes", "Lobes left uncovered"), {}, {}};
+    case ReleaseQuantity::JetWidth:
+        return {own("jet-width", "Width of the colour jet past the implant"), {}, {}};
     case ReleaseQuantity::ClearanceCircumflex:
         return {own("clear-circumflex", "Distance of implant and circumflex artery"), kCircumflex, {}};
     case ReleaseQuantity::ClearancePulmonaryArtery:
-        return {own("clear-pulmonary", "Distance of implant and pulmonary artery"), sct("81040000", "Pulmonary artery"), {}};
+        return {own("clear-pulmonary", "Distance of implant and pulmonary artery"),
+                sct("81040000", "Pulmonary artery"),
+                {}};
     case ReleaseQuantity::ClearanceMitralAnnulus:
-        return {own("clear-mitral", "Distance of implant and mitral annulus"), sct("65197004", "Mitral annulus"), {}};
+        return {own("clear-mitral", "Distance of implant and mitral annulus"),
+                sct("65197004", "Mitral annulus"),
+                {}};
     case ReleaseQuantity::ClearanceRidge:
         return {own("clear-ridge", "Distance of implant and ridge or upper left pulmonary vein"), {}, {}};
-    case ReleaseQuantity::Effusion: return {own("effusion-depth", "Greatest depth of pericardial fluid"), {}, kMaximum};
-    case ReleaseQuantity::MitralGradient: return {kMeanGradient, kMitralValve, {}};
-    case ReleaseQuantity::RegurgitationGrade: return {own("mr-grade", "Grade of mitral regurgitation, 0 to 4"), kMitralValve, {}};
-    case ReleaseQuantity::VeinFlowFree: return {own("vein-flow-free", "Pulmonary vein flow is free"), {}, {}};
-    case ReleaseQuantity::DeviceThrombus: return {own("device-thrombus", "Thrombus on the device"), {}, {}};
-    case ReleaseQuantity::SeptalHole: return {own("septal-hole", "Hole left in the septum by the crossing"),
-                                              sct("58095006", "Interatrial septum"), {}};
+    case ReleaseQuantity::Effusion:
+        return {own("effusion-depth", "Greatest depth of pericardial fluid"), {}, kMaximum};
+    case ReleaseQuantity::MitralGradient:
+        return {kMeanGradient, kMitralValve, {}};
+    case ReleaseQuantity::RegurgitationGrade:
+        return {own("mr-grade", "Grade of mitral regurgitation, 0 to 4"), kMitralValve, {}};
+    case ReleaseQuantity::VeinFlowFree:
+        return {own("vein-flow-free", "Pulmonary vein flow is free"), {}, {}};
+    case ReleaseQuantity::DeviceThrombus:
+        return {own("device-thrombus", "Thrombus on the device"), {}, {}};
+    case ReleaseQuantity::SeptalHole:
+        return {own("septal-hole", "Hole left in the septum by the crossing"),
+                sct("58095006", "Interatrial septum"),
+                {}};
     }
     return {kLength, {}, {}};
 }
 
 Code derivationCode(core::Derivation derivation) {
     switch (derivation) {
-    case core::Derivation::Contour: return own("by-contour", "From a contour");
-    case core::Derivation::EllipseFromAngles: return own("by-ellipse", "From the ellipse through widths at probe angles");
-    case core::Derivation::LargestOfViews: return kMaximum;
-    case core::Derivation::SingleView: return own("single-view", "From a single view");
+    case core::Derivation::Contour:
+        return own("by-contour", "From a contour");
+    case core::Derivation::EllipseFromAngles:
+        return own("by-ellipse", "From the ellipse through widths at probe angles");
+    case core::Derivation::LargestOfViews:
+        return kMaximum;
+    case core::Derivation::SingleView:
+        return own("single-view", "From a single view");
     }
     return kMaximum;
 }
 
 Code markCode(core::MarkKind kind) {
     switch (kind) {
-    case core::MarkKind::Atrium: return kLeftAtrium;
-    case core::MarkKind::Tip: return own("tip", "Tip of the left atrial appendage");
-    case core::MarkKind::Circumflex: return kCircumflex;
-    case core::MarkKind::Ridge: return own("ridge", "Ridge between appendage and upper left pulmonary vein");
-    case core::MarkKind::Aorta: return kAscendingAorta;
+    case core::MarkKind::Atrium:
+        return kLeftAtrium;
+    case core::MarkKind::Tip:
+        return own("tip", "Tip of the left atrial appendage");
+    case core::MarkKind::Circumflex:
+        return kCircumflex;
+    case core::MarkKind::Ridge:
+        return own("ridge", "Ridge between appendage and upper left pulmonary vein");
+    case core::MarkKind::Aorta:
+        return kAscendingAorta;
     }
     return kLeftAtrium;
 }
@@ -232,13 +300,15 @@ Code modalityCode(std::string_view modality) {
     if (modality == "CT") return dcm("CT", "Computed Tomography");
     if (modality == "US") return dcm("US", "Ultrasound");
     if (modality == "XA") return dcm("XA", "X-Ray Angiography");
-    return {std::string(modality.empty() ? "OT" : modality), "DCM", modality.empty() ? "Other" : std::string(modality)};
+    return {std::string(modality.empty() ? "OT" : modality), "DCM",
+            modality.empty() ? "Other" : std::string(modality)};
 }
 
 Code procedureCode(std::string_view modality) {
     if (modality == "CT") return sct("77477000", "Computed tomography");
     if (modality == "US") return sct("105376000", "Transesophageal echocardiography");
-    if (modality == "XA") return own("fluoroscopy", "Fluoroscopy during closure of the left atrial appendage");
+    if (modality == "XA")
+        return own("fluoroscopy", "Fluoroscopy during closure of the left atrial appendage");
     return own("laa-planning", "Planning of left atrial appendage closure");
 }
 

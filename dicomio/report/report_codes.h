@@ -1,5 +1,5 @@
-// The codes that reports use. Standard ones as PS3.16 (2026b) has them; scheme 99OSTIUM is ours, for what has no standard
-// code; DEVELOPERS.md lists its meanings. They are never reused for another meaning.
+// The codes that reports use. Standard ones as PS3.16 (2026b) has them; scheme 99OSTIUM is ours, for what has
+// no standard code; DEVELOPERS.md lists its meanings. They are never reused for another meaning.
 #pragma once
 
 #include "core/record/case_record.h"
@@ -15,11 +15,21 @@ inline constexpr std::string_view kPrivateScheme = "99OSTIUM";
 /// Identifies the scheme to receivers: "2.25." and a UUID made once.
 inline constexpr std::string_view kPrivateSchemeUid = "2.25.130086868216264053366413305338673844113";
 
-inline Code dcm(const char* value, const char* meaning) { return {value, "DCM", meaning}; }
-inline Code sct(const char* value, const char* meaning) { return {value, "SCT", meaning}; }
-inline Code ln(const char* value, const char* meaning) { return {value, "LN", meaning}; }
-inline Code ucum(const char* value, const char* meaning) { return {value, "UCUM", meaning}; }
-inline Code own(const char* value, const char* meaning) { return {value, std::string(kPrivateScheme), meaning}; }
+inline Code dcm(const char* value, const char* meaning) {
+    return {value, "DCM", meaning};
+}
+inline Code sct(const char* value, const char* meaning) {
+    return {value, "SCT", meaning};
+}
+inline Code ln(const char* value, const char* meaning) {
+    return {value, "LN", meaning};
+}
+inline Code ucum(const char* value, const char* meaning) {
+    return {value, "UCUM", meaning};
+}
+inline Code own(const char* value, const char* meaning) {
+    return {value, std::string(kPrivateScheme), meaning};
+}
 
 // Scaffolding of TID 1500 and its neighbours.
 inline const Code kMeasurementReport = dcm("126000", "Imaging Measurement Report");
@@ -98,8 +108,8 @@ inline const Code kHeartRate = ln("8867-4", "Heart rate");
 inline const Code kMeanGradient = ln("20256-4", "Mean Gradient");
 inline const Code kEmptyingVelocity = ln("29486-8", "Left Atrial Appendage Peak Velocity");
 
-/// The coded unit of a unit as records write it ("mm", "mm2", "mL", "deg", "HU", "mmHg", "%", "1", "cm/s", "ms", "s", "/min"…).
-/// Unknown ones become UCUM's annotation "{…}".
+/// The coded unit of a unit as records write it ("mm", "mm2", "mL", "deg", "HU", "mmHg", "%", "1", "cm/s",
+/// "ms", "s", "/min"…). Unknown ones become UCUM's annotation "{…}".
 Code unitCode(std::string_view unit);
 
 /// A recorded value's concept and what goes with it.
@@ -108,13 +118,16 @@ struct ValueConcept {
     std::optional<Code> site;
     std::optional<Code> derivation;
 };
-/// @param id  of the value in its group: "ostium/area", "landing-1/longest-diameter", "depth/along-axis". Unknown ids get a
-/// concept by unit (SCT Length, Area, Angle, Volume…), and where none fits, ours of the unit's own name.
-/// @param landingDepthMm  of the landing section, if known: the standard's landing-zone axis holds 10–15 mm deep.
+/// @param id  of the value in its group: "ostium/area", "landing-1/longest-diameter", "depth/along-axis".
+/// Unknown ids get a concept by unit (SCT Length, Area, Angle, Volume…), and where none fits, ours of the
+/// unit's own name.
+/// @param landingDepthMm  of the landing section, if known: the standard's landing-zone axis holds 10–15 mm
+/// deep.
 ValueConcept conceptOf(std::string_view id, std::string_view unit, std::optional<double> landingDepthMm);
 
 Code stageCode(core::Stage stage);
-/// The document's title for reports whose latest stage this is (CID 12344); without one CID 7021's general title.
+/// The document's title for reports whose latest stage this is (CID 12344); without one CID 7021's general
+/// title.
 Code titleOf(std::optional<core::Stage> latest);
 std::optional<Code> beatPhaseCode(core::BeatPhase phase);
 Code quantityConcept(core::Quantity quantity);

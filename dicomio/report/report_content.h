@@ -1,5 +1,5 @@
-// A measurement report as plain values: what the DICOM Structured Report (structured_report.h) holds and what is read
-// back from one. Made from a case by report_from_record.h. The words are English; the report says so.
+// A measurement report as plain values: what the DICOM Structured Report (structured_report.h) holds and what
+// is read back from one. Made from a case by report_from_record.h. The words are English; the report says so.
 //
 //   ReportContent ── images (evidence)            MeasurementGroup ── what, where, when, at which pressure
 //        ├── groups ───────────────────────────────────┤── measurements (number, unit, uncertainty, method)
@@ -68,12 +68,12 @@ struct FrameReference {
     bool operator==(const FrameReference&) const = default;
 };
 
-/// Polygons are closed, their first point is not repeated. An ellipse has four points: the ends of its longer axis,
-/// then those of the shorter one.
+/// Polygons are closed, their first point is not repeated. An ellipse has four points: the ends of its longer
+/// axis, then those of the shorter one.
 enum class RegionKind { Point, Points, Polyline, Polygon, Ellipse };
 
-/// On one frame; (column, row) in pixels, whole numbers at pixel centres as everywhere here. (In the file the corner of
-/// the first pixel is 0\0, PS3.3 C.18.6.1.2; writer and reader shift by half a pixel.)
+/// On one frame; (column, row) in pixels, whole numbers at pixel centres as everywhere here. (In the file the
+/// corner of the first pixel is 0\0, PS3.3 C.18.6.1.2; writer and reader shift by half a pixel.)
 struct PictureRegion {
     RegionKind kind = RegionKind::Polyline;
     std::vector<Eigen::Vector2d> points;
@@ -82,7 +82,8 @@ struct PictureRegion {
     bool operator==(const PictureRegion&) const = default;
 };
 
-/// In the patient, LPS mm. Polygons are planar. The file holds 32-bit numbers: 0.00002 mm at 200 mm from the origin.
+/// In the patient, LPS mm. Polygons are planar. The file holds 32-bit numbers: 0.00002 mm at 200 mm from the
+/// origin.
 struct PatientRegion {
     RegionKind kind = RegionKind::Polygon;
     std::vector<core::PatientPoint> points;
@@ -102,7 +103,7 @@ struct UncertaintyPart {
 struct ReportMeasurement {
     Code name; ///< the concept: what was measured
     double value = 0.0;
-    Code unit; ///< UCUM
+    Code unit;                                 ///< UCUM
     std::optional<double> standardUncertainty; ///< one standard deviation, in `unit`
     std::vector<UncertaintyPart> uncertaintyParts;
     std::string method;             ///< in words; may be empty
@@ -111,7 +112,7 @@ struct ReportMeasurement {
     std::optional<Code> site;       ///< where it differs from the group's
     std::string trackingId;         ///< the record's group and id of the value: "ct:landing-1/area"
     std::string trackingUid;
-    std::string time;               ///< ISO 8601, or empty
+    std::string time;                   ///< ISO 8601, or empty
     std::vector<FrameReference> images; ///< that this number alone rests on
     std::vector<PictureRegion> pictureRegions;
 
@@ -143,12 +144,12 @@ struct MeasurementGroup {
     std::string trackingUid;
     std::optional<Code> finding;
     std::vector<Code> sites;
-    std::string stage;             ///< of the patient's course, in words; may be empty
+    std::string stage; ///< of the patient's course, in words; may be empty
     std::optional<Code> stageCode;
     std::optional<ReportPressure> pressure;
-    std::optional<Code> beatPhase; ///< end of systole or diastole
-    std::string phase;             ///< of the images, in words: "45 %"; may be empty
-    std::string author;            ///< who measured; may be empty
+    std::optional<Code> beatPhase;      ///< end of systole or diastole
+    std::string phase;                  ///< of the images, in words: "45 %"; may be empty
+    std::string author;                 ///< who measured; may be empty
     std::vector<FrameReference> images; ///< that the whole group rests on
     std::vector<PictureRegion> pictureRegions;
     std::vector<PatientRegion> patientRegions;
@@ -182,9 +183,9 @@ struct ReportContent {
     std::string time; ///< of the report, ISO 8601 with offset; not empty
     ReportPatient patient;
     ReportStudy study;
-    std::vector<Code> procedures; ///< reported, at least one
+    std::vector<Code> procedures;     ///< reported, at least one
     std::vector<std::string> persons; ///< observers
-    std::string organization;     ///< of the observers; may be empty
+    std::string organization;         ///< of the observers; may be empty
     ReportDevice device;
     std::vector<SourceImage> images; ///< all that are referred to anywhere, and no others
     std::vector<MeasurementGroup> groups;

@@ -11,14 +11,19 @@ using core::DrawingKind;
 
 RegionKind regionKind(DrawingKind kind) {
     switch (kind) {
-    case DrawingKind::Area: return RegionKind::Polygon;
-    case DrawingKind::Ellipse: return RegionKind::Ellipse;
-    case DrawingKind::Velocity: return RegionKind::Point;
-    case DrawingKind::Interval: return RegionKind::Points;
+    case DrawingKind::Area:
+        return RegionKind::Polygon;
+    case DrawingKind::Ellipse:
+        return RegionKind::Ellipse;
+    case DrawingKind::Velocity:
+        return RegionKind::Point;
+    case DrawingKind::Interval:
+        return RegionKind::Points;
     case DrawingKind::Straight:
     case DrawingKind::Curve:
     case DrawingKind::Angle:
-    case DrawingKind::Envelope: return RegionKind::Polyline;
+    case DrawingKind::Envelope:
+        return RegionKind::Polyline;
     }
     return RegionKind::Polyline;
 }
@@ -38,9 +43,11 @@ Code roleSite(core::DrawingRole role) {
     return codes::kAppendage;
 }
 
-std::vector<core::PatientPoint> inPatient(const core::SectionFrame& frame, const std::vector<Eigen::Vector2d>& points) {
+std::vector<core::PatientPoint> inPatient(const core::SectionFrame& frame,
+                                          const std::vector<Eigen::Vector2d>& points) {
     std::vector<core::PatientPoint> out;
-    for (const Eigen::Vector2d& p : points) out.push_back(frame.patientFromSection(p));
+    for (const Eigen::Vector2d& p : points)
+        out.push_back(frame.patientFromSection(p));
     return out;
 }
 
@@ -63,7 +70,8 @@ void GroupMaker::addContours() {
         add(contour.id, contour.points, corrected ? "The contour was corrected by hand." : nullptr);
     }
     for (const auto& [id, entry] : m_record.contours) {
-        const bool found = std::any_of(m_sources.contours.begin(), m_sources.contours.end(), [&](const FoundContour& c) { return c.id == id; });
+        const bool found = std::any_of(m_sources.contours.begin(), m_sources.contours.end(),
+                                       [&](const FoundContour& c) { return c.id == id; });
         if (!found)
             add(id, inPatient(entry.content.frame, entry.content.points),
                 "The contour was corrected by hand; a smooth closed line runs through its points.");
@@ -74,18 +82,23 @@ void GroupMaker::addDrawings() {
     for (const auto& [id, entry] : m_record.drawings) {
         const core::Drawing& drawing = entry.content;
         MeasurementGroup& group = groupNamed("drawing/" + id);
-        if (drawing.role != core::DrawingRole::None) group.sites = {roleSite(drawing.role)};
-        else group.sites.clear(); // a measurement of its own, of whatever it was drawn on
+        if (drawing.role != core::DrawingRole::None)
+            group.sites = {roleSite(drawing.role)};
+        else
+            group.sites.clear(); // a measurement of its own, of whatever it was drawn on
         setEvidence(group, drawing.evidence);
         if (!drawing.label.empty()) group.comments.push_back(drawing.label);
         const RegionKind kind = regionKind(drawing.kind);
         const auto points = regionPoints(drawing.kind, drawing.points);
         if (const auto* picture = std::get_if<core::PictureSite>(&drawing.site)) {
-            if (auto image = imageOf(picture->sopInstanceUid, picture->frame)) group.pictureRegions.push_back({kind, points, *image});
-            else ++m_regionsLeftOut;
+            if (auto image = imageOf(picture->sopInstanceUid, picture->frame))
+                group.pictureRegions.push_back({kind, points, *image});
+            else
+                ++m_regionsLeftOut;
         } else if (m_record.images && !m_record.images->frameOfReferenceUid.empty()) {
             const auto& section = std::get<core::SectionSite>(drawing.site);
-            group.patientRegions.push_back({kind, inPatient(section.frame, points), m_record.images->frameOfReferenceUid});
+            group.patientRegions.push_back(
+                {kind, inPatient(section.frame, points), m_record.images->frameOfReferenceUid});
         } else {
             ++m_regionsLeftOut;
         }
@@ -95,8 +108,10 @@ void GroupMaker::addDrawings() {
 void GroupMaker::addMarks() {
     const std::string frame = m_record.images ? m_record.images->frameOfReferenceUid : std::string();
     const auto point = [&](MeasurementGroup& group, const core::PatientPoint& at) {
-        if (frame.empty()) ++m_regionsLeftOut;
-        else group.patientRegions.push_back({RegionKind::Point, {at}, frame});
+        if (frame.empty())
+            ++m_regionsLeftOut;
+        else
+            group.patientRegions.push_back({RegionKind::Point, {at}, frame});
     };
     for (const auto& [kind, mark] : m_record.marks) {
         MeasurementGroup group = started("mark/" + std::string(core::name(kind)));
@@ -123,11 +138,14 @@ void GroupMaker::addScales() {
         const core::PictureScale& scale = entry.content;
         MeasurementGroup group = started("scale/" + uid);
         group.finding = codes::own("scale", "Scale given to a picture by a person");
-        ReportMeasurement m = number(group, codes::own("known-length", "Known length or diameter that a picture's scale rests on"),
-                                     scale.knownMm, "mm", "known-length");
+        ReportMeasurement m = number(
+            group, codes::own("known-length", "Known length or diameter that a picture's scale rests on"),
+            scale.knownMm, "mm", "known-length");
         m.method = std::string(core::words(scale.origin));
-        if (auto image = imageOf(uid, scale.frame)) m.pictureRegions.push_back({RegionKind::Polyline, {scale.from, scale.to}, *image});
-        else ++m_regionsLeftOut;
+        if (auto image = imageOf(uid, scale.frame))
+            m.pictureRegions.push_back({RegionKind::Polyline, {scale.from, scale.to}, *image});
+        else
+            ++m_regionsLeftOut;
         group.measurements.push_back(std::move(m));
         m_groups.push_back(std::move(group));
     }

@@ -16,11 +16,16 @@ std::optional<core::Stage> latestStage(const core::CaseRecord& record) {
     std::optional<core::Stage> latest;
     const auto see = [&](core::Stage stage) { latest = latest ? std::max(*latest, stage) : stage; };
     if (record.images) see(core::Stage::BeforeProcedure);
-    for (const auto& [id, entry] : record.evidence) see(entry.content.stage);
-    for (const auto& [id, entry] : record.moments) see(entry.content.circulation.stage);
-    for (const auto& [id, entry] : record.readings) see(entry.content.observation.stage);
-    for (const auto& [id, entry] : record.release) see(entry.content.stage);
-    for (const auto& [id, entry] : record.stasis) see(entry.content.stage);
+    for (const auto& [id, entry] : record.evidence)
+        see(entry.content.stage);
+    for (const auto& [id, entry] : record.moments)
+        see(entry.content.circulation.stage);
+    for (const auto& [id, entry] : record.readings)
+        see(entry.content.observation.stage);
+    for (const auto& [id, entry] : record.release)
+        see(entry.content.stage);
+    for (const auto& [id, entry] : record.stasis)
+        see(entry.content.stage);
     return latest;
 }
 
@@ -35,10 +40,25 @@ std::vector<Code> proceduresOf(const std::vector<SourceImage>& images) {
 }
 
 void addPerson(std::vector<std::string>& persons, const std::string& name) {
-    if (!name.empty() && std::find(persons.begin(), persons.end(), name) == persons.end()) persons.push_back(name);
+    if (!name.empty() && std::find(persons.begin(), persons.end(), name) == persons.end())
+        persons.push_back(name);
 }
 
-std::string counted(std::size_t n, const char* one, const char* many) { return std::to_string(n) + (n == 1 ? one : many); }
+std::string counted(std::size_t n, const char* one, const char* many) {
+    return std::to_string(n) + (n == 1 ? one : many);
+}
+
+core::Result<ReportPatient> patientOf(const core::CaseRecord& record, const ReportSources& sources) {
+    if (!record.patient) return sources.imagePatient;
+    const core::Patient& patient = record.patient->content;
+    const ReportPatient& images = sources.imagePatient;
+    if (!patient.id.empty() && !images.id.empty() && patient.id != images.id)
+        return failure(ErrorCode::InvalidArgument,
+                       "Cannot make the report of the case: it is about patient ID " + patient.id +
+                           ", but its images are of patient ID " + images.id +
+                           ". Choose the folder with the images of this case.");
+    return ReportPatient{patient.name, patient.id, images.issuerOfId, patient.birthDate, patient.sex};
+}
 
 void addDecision(const core::CaseRecord& record, const ReportSources& sources, ReportContent& out) {
     if (!record.decision) return;
@@ -54,35 +74,38 @@ void addDecision(const core::CaseRecord& record, const ReportSources& sources, R
 
 core::Result<ReportContent> reportFromRecord(const core::CaseRecord& record, const ReportSources& sources) {
     if (sources.study.studyUid.empty())
-        return failure(ErrorCode::InvalidArgument, "Cannot make the report of the case: the study that it becomes part of has no UID.");
-    if (dicomTime(sources.time).time.empty())
         return failure(ErrorCode::InvalidArgument,
-                       "Cannot make the report of the case: its time \"" + sources.time + "\" is no ISO 8601 date and time.");
+                       "Cannot make the report of the case: the study that it becomes part of has no UID.");
+    if (dicomTime(sources.time).time.empty())
+        return failure(ErrorCode::InvalidArgument, "Cannot make the report of the case: its time \"" +
+                                                       sources.time + "\" is no ISO 8601 date and time.");
     ReportContent out;
     out.title = codes::titleOf(latestStage(record));
     out.time = sources.time;
     out.study = sources.study;
     out.device = sources.device;
     out.organization = sources.organization;
-    if (record.patient) {
-        const core::Patient& patient = record.patient->content;
-        out.patient = {patient.name, patient.id, {}, patient.birthDate, patient.sex};
-    }
+    auto patient = patientOf(record, sources);
+    if (!patient) return tl::unexpected(patient.error());
+    out.patient = std::move(*patient);
     GroupMaker maker(record, sources);
     out.groups = maker.make();
     out.images = maker.used();
     out.procedures = proceduresOf(out.images);
-    for (const std::string& author : maker.authors()) addPerson(out.persons, author);
+    for (const std::string& author : maker.authors())
+        addPerson(out.persons, author);
     addDecision(record, sources, out);
     out.warnings = sources.warnings;
     if (maker.staleValues() > 0)
         out.warnings.push_back(counted(maker.staleValues(), " value is", " values are") +
                                " left out: something that it was measured from has been changed since.");
     if (maker.unmeasuredValues() > 0)
-        out.warnings.push_back(counted(maker.unmeasuredValues(), " value is", " values are") + " left out: no number was measured.");
+        out.warnings.push_back(counted(maker.unmeasuredValues(), " value is", " values are") +
+                               " left out: no number was measured.");
     if (maker.regionsLeftOut() > 0)
-        out.warnings.push_back(counted(maker.regionsLeftOut(), " drawing or point is", " drawings or points are") +
-                               " told without its place: its image, or the frame of reference of the CT, was not at hand.");
+        out.warnings.push_back(
+            counted(maker.regionsLeftOut(), " drawing or point is", " drawings or points are") +
+            " told without its place: its image, or the frame of reference of the CT, was not at hand.");
     if (!out.signature) out.warnings.push_back("The decision is not signed: this report is a draft.");
     out.cautions = sources.cautions;
     return out;

@@ -32,7 +32,8 @@ std::string keyOf(const core::RecordedValue& value) {
     const core::Provenance& p = *value.provenance;
     std::string key = trackingIdOf(value) + "\n" + p.phase + "\n" + p.state + "\n" + p.author + "\n" +
                       (p.frame ? std::to_string(*p.frame) : "");
-    for (const std::string& uid : p.sopInstanceUids) key += "\n" + uid;
+    for (const std::string& uid : p.sopInstanceUids)
+        key += "\n" + uid;
     return key;
 }
 
@@ -55,8 +56,10 @@ std::optional<double> landingDepth(const core::CaseRecord& record, const std::st
 
 } // namespace
 
-GroupMaker::GroupMaker(const core::CaseRecord& record, const ReportSources& sources) : m_record(record), m_sources(sources) {
-    for (const SourceImage& image : sources.images) m_known.emplace(image.sopInstanceUid, &image);
+GroupMaker::GroupMaker(const core::CaseRecord& record, const ReportSources& sources)
+    : m_record(record), m_sources(sources) {
+    for (const SourceImage& image : sources.images)
+        m_known.emplace(image.sopInstanceUid, &image);
 }
 
 std::vector<MeasurementGroup> GroupMaker::make() {
@@ -89,24 +92,26 @@ MeasurementGroup GroupMaker::started(const std::string& trackingId) const {
 }
 
 void GroupMaker::setStage(MeasurementGroup& group, core::Stage stage) const {
-    group.stage = std::string(core::plainName(stage));
-    group.stageCode = codes::stageCode(stage);
+    if (group.stage.empty()) group.stage = std::string(core::plainName(stage));
+    if (!group.stageCode) group.stageCode = codes::stageCode(stage);
 }
 
 void GroupMaker::setMoment(MeasurementGroup& group, const std::string& moment) const {
     const auto found = m_record.moments.find(moment);
     if (found == m_record.moments.end()) return;
     const core::Moment& content = found->second.content;
-    group.pressure = ReportPressure{moment, content.circulation.meanPressureMmHg, {}, content.circulation.vWaveMmHg};
-    if (content.circulation.meanPressureMmHg) group.pressure->standardUncertaintyMmHg = content.pressureUncertaintyMmHg;
-    if (group.stage.empty()) setStage(group, content.circulation.stage);
+    group.pressure =
+        ReportPressure{moment, content.circulation.meanPressureMmHg, {}, content.circulation.vWaveMmHg};
+    if (content.circulation.meanPressureMmHg)
+        group.pressure->standardUncertaintyMmHg = content.pressureUncertaintyMmHg;
+    setStage(group, content.circulation.stage);
 }
 
 void GroupMaker::setEvidence(MeasurementGroup& group, const std::string& id) const {
     const auto found = m_record.evidence.find(id);
     if (found == m_record.evidence.end()) return;
     const core::Evidence& evidence = found->second.content;
-    if (group.stage.empty()) setStage(group, evidence.stage);
+    setStage(group, evidence.stage);
     if (!group.beatPhase) group.beatPhase = codes::beatPhaseCode(evidence.phase);
     if (!group.pressure) setMoment(group, evidence.moment);
 }
@@ -121,14 +126,17 @@ std::optional<FrameReference> GroupMaker::imageOf(const std::string& uid, std::o
 void GroupMaker::addImages(MeasurementGroup& group, const core::Provenance& provenance) {
     std::string absent;
     for (const std::string& uid : provenance.sopInstanceUids) {
-        if (auto image = imageOf(uid, provenance.frame)) group.images.push_back(std::move(*image));
-        else absent += (absent.empty() ? "" : " ") + uid;
+        if (auto image = imageOf(uid, provenance.frame))
+            group.images.push_back(std::move(*image));
+        else
+            absent += (absent.empty() ? "" : " ") + uid;
     }
     if (!absent.empty()) group.findings.push_back({codes::kAbsentImage, {}, absent});
 }
 
 MeasurementGroup& GroupMaker::groupNamed(const std::string& trackingId) {
-    const auto found = std::find_if(m_groups.begin(), m_groups.end(), [&](const MeasurementGroup& g) { return g.trackingId == trackingId; });
+    const auto found = std::find_if(m_groups.begin(), m_groups.end(),
+                                    [&](const MeasurementGroup& g) { return g.trackingId == trackingId; });
     if (found != m_groups.end()) return *found;
     return m_groups.emplace_back(started(trackingId));
 }
@@ -138,7 +146,9 @@ MeasurementGroup& GroupMaker::groupOf(const core::RecordedValue& value) {
     if (const auto found = m_places.find(key); found != m_places.end()) return m_groups[found->second];
     const std::string plain = trackingIdOf(value);
     std::string id = plain; // the same section from other images, or by someone else, is a group of its own
-    for (int n = 2; std::any_of(m_groups.begin(), m_groups.end(), [&](const MeasurementGroup& g) { return g.trackingId == id; }); ++n)
+    for (int n = 2; std::any_of(m_groups.begin(), m_groups.end(),
+                                [&](const MeasurementGroup& g) { return g.trackingId == id; });
+         ++n)
         id = plain + " (" + std::to_string(n) + ")";
     m_places.emplace(key, m_groups.size());
     MeasurementGroup& group = m_groups.emplace_back(started(id));
@@ -149,7 +159,8 @@ MeasurementGroup& GroupMaker::groupOf(const core::RecordedValue& value) {
     group.stage = provenance.state;
     for (const core::Stage stage : core::kStages)
         if (core::plainName(stage) == provenance.state) setStage(group, stage);
-    if (!provenance.author.empty() && std::find(m_authors.begin(), m_authors.end(), provenance.author) == m_authors.end())
+    if (!provenance.author.empty() &&
+        std::find(m_authors.begin(), m_authors.end(), provenance.author) == m_authors.end())
         m_authors.push_back(provenance.author);
     addImages(group, provenance);
     const auto slash = value.group.find('/');
@@ -164,8 +175,8 @@ MeasurementGroup& GroupMaker::groupOf(const core::RecordedValue& value) {
     return group;
 }
 
-ReportMeasurement GroupMaker::number(const MeasurementGroup& group, const Code& name, double value, std::string_view unit,
-                                     const std::string& key) const {
+ReportMeasurement GroupMaker::number(const MeasurementGroup& group, const Code& name, double value,
+                                     std::string_view unit, const std::string& key) const {
     ReportMeasurement m;
     m.name = name;
     m.value = value;
@@ -176,22 +187,25 @@ ReportMeasurement GroupMaker::number(const MeasurementGroup& group, const Code& 
 }
 
 ReportMeasurement GroupMaker::measurementOf(const core::RecordedValue& value, const MeasurementGroup& group) {
-    const codes::ValueConcept is = codes::conceptOf(value.id, value.unit, landingDepth(m_record, sectionOf(value.id)));
+    const codes::ValueConcept is =
+        codes::conceptOf(value.id, value.unit, landingDepth(m_record, sectionOf(value.id)));
     ReportMeasurement m = number(group, is.name, value.estimate.value, value.unit, value.id);
     m.trackingId = value.group + ":" + value.id;
     m.trackingUid = derivedUid(m_sources.study.studyUid, "value/" + m.trackingId);
     m.derivation = is.derivation;
     m.method = value.estimate.method;
     m.time = value.provenance->time;
-    const bool asGroup = std::find(group.sites.begin(), group.sites.end(), is.site.value_or(Code{})) != group.sites.end();
+    const bool asGroup =
+        std::find(group.sites.begin(), group.sites.end(), is.site.value_or(Code{})) != group.sites.end();
     if (is.site && !asGroup && !(*is.site == codes::kLandingZone)) m.site = is.site;
     const core::UncertaintyComponents& parts = value.estimate.components;
     if (const double u = value.estimate.standardUncertainty(); u > 0.0) m.standardUncertainty = u;
-    for (const auto& [name, part] : {std::pair("edge", parts.edge), std::pair("plane", parts.plane), std::pair("observer", parts.observer),
-                                     std::pair("scale", parts.scale)})
+    for (const auto& [name, part] : {std::pair("edge", parts.edge), std::pair("plane", parts.plane),
+                                     std::pair("observer", parts.observer), std::pair("scale", parts.scale)})
         if (part > 0.0) m.uncertaintyParts.push_back({name, part});
     if (value.provenance->sopInstanceUids.size() == 1)
-        if (auto image = imageOf(value.provenance->sopInstanceUids.front(), value.provenance->frame)) m.images = {*image};
+        if (auto image = imageOf(value.provenance->sopInstanceUids.front(), value.provenance->frame))
+            m.images = {*image};
     return m;
 }
 
@@ -209,10 +223,13 @@ void GroupMaker::addValues() {
         MeasurementGroup& group = groupOf(value);
         group.measurements.push_back(measurementOf(value, group));
     }
-    const auto ostium = std::find_if(m_groups.begin(), m_groups.end(), [](const MeasurementGroup& g) { return g.trackingId == "ostium"; });
+    const auto ostium = std::find_if(m_groups.begin(), m_groups.end(),
+                                     [](const MeasurementGroup& g) { return g.trackingId == "ostium"; });
     if (ostium != m_groups.end())
-        ostium->findings.push_back({codes::own("plane-confirmed", "Plane of the ostium confirmed by a person"),
-                                    m_record.ostium && m_record.ostium->confirmed ? codes::kYes : codes::kNo, {}});
+        ostium->findings.push_back(
+            {codes::own("plane-confirmed", "Plane of the ostium confirmed by a person"),
+             m_record.ostium && m_record.ostium->confirmed ? codes::kYes : codes::kNo,
+             {}});
 }
 
 } // namespace gauge::dicomio

@@ -24,6 +24,7 @@ public:
 
 private:
     MeasurementGroup started(const std::string& trackingId) const;
+    /// Words and code, where the group has none yet.
     void setStage(MeasurementGroup& group, core::Stage stage) const;
     void setMoment(MeasurementGroup& group, const std::string& moment) const;
     void setEvidence(MeasurementGroup& group, const std::string& id) const;
@@ -44,8 +45,8 @@ private:
     void addStasis();
     void addSizing();
     void addScores();
-    ReportMeasurement number(const MeasurementGroup& group, const Code& name, double value, std::string_view unit,
-                             const std::string& key) const;
+    ReportMeasurement number(const MeasurementGroup& group, const Code& name, double value,
+                             std::string_view unit, const std::string& key) const;
 
     const core::CaseRecord& m_record;
     const ReportSources& m_sources;

@@ -11,27 +11,38 @@ using core::ErrorCode;
 using core::failure;
 using core::Result;
 
-bool isNamed(const ContentItem& item, const Code& name) { return item.name && *item.name == name; }
-bool isCode(const ContentItem& item, const Code& value) { return item.code && *item.code == value; }
+bool isNamed(const ContentItem& item, const Code& name) {
+    return item.name && *item.name == name;
+}
+bool isCode(const ContentItem& item, const Code& value) {
+    return item.code && *item.code == value;
+}
 
 /// Codes of SRT (retired) for concepts that reports name by SCT today.
-bool isSite(const ContentItem& item) { return isNamed(item, codes::kFindingSite) || isNamed(item, {"G-C0E3", "SRT", ""}); }
-bool isMethod(const ContentItem& item) { return isNamed(item, codes::kMethod) || isNamed(item, {"G-C036", "SRT", ""}); }
+bool isSite(const ContentItem& item) {
+    return isNamed(item, codes::kFindingSite) || isNamed(item, {"G-C0E3", "SRT", ""});
+}
+bool isMethod(const ContentItem& item) {
+    return isNamed(item, codes::kMethod) || isNamed(item, {"G-C036", "SRT", ""});
+}
 bool isDeviation(const ContentItem& item) {
-    return isNamed(item, codes::kStandardDeviation) || isNamed(item, codes::kStandardDeviationDcm) || isNamed(item, {"R-10047", "SRT", ""});
+    return isNamed(item, codes::kStandardDeviation) || isNamed(item, codes::kStandardDeviationDcm) ||
+           isNamed(item, {"R-10047", "SRT", ""});
 }
 
 std::optional<RegionKind> regionKind(const ContentItem& item, bool closed) {
     if (item.graphicType == "POINT") return RegionKind::Point;
     if (item.graphicType == "MULTIPOINT") return RegionKind::Points;
-    if (item.graphicType == "POLYLINE") return closed && item.type == ValueType::Scoord ? RegionKind::Polygon : RegionKind::Polyline;
+    if (item.graphicType == "POLYLINE")
+        return closed && item.type == ValueType::Scoord ? RegionKind::Polygon : RegionKind::Polyline;
     if (item.graphicType == "POLYGON") return RegionKind::Polygon;
     if (item.graphicType == "ELLIPSE") return RegionKind::Ellipse;
     return std::nullopt; // circles and ellipsoids: nobody here draws them
 }
 
 template <class Point> void openAgain(std::vector<Point>& points, RegionKind kind) {
-    if (kind == RegionKind::Polygon && points.size() > 1 && points.front() == points.back()) points.pop_back();
+    if (kind == RegionKind::Polygon && points.size() > 1 && points.front() == points.back())
+        points.pop_back();
 }
 
 FrameReference reference(const ContentItem& image, std::size_t which = 0) {
@@ -41,7 +52,8 @@ FrameReference reference(const ContentItem& image, std::size_t which = 0) {
 }
 
 void addReferences(const ContentItem& image, std::vector<FrameReference>& to) {
-    for (std::size_t i = 0; i < std::max<std::size_t>(image.frames.size(), 1); ++i) to.push_back(reference(image, i));
+    for (std::size_t i = 0; i < std::max<std::size_t>(image.frames.size(), 1); ++i)
+        to.push_back(reference(image, i));
 }
 
 class TreeReader {
@@ -53,9 +65,11 @@ public:
         for (const ContentItem& item : root.children)
             if (auto done = readTop(item); !done) return done;
         std::size_t numbers = 0;
-        for (const MeasurementGroup& group : m_out.content.groups) numbers += group.measurements.size();
+        for (const MeasurementGroup& group : m_out.content.groups)
+            numbers += group.measurements.size();
         if (numbers == 0)
-            return failure(ErrorCode::ObjectUnsupported, "it holds no measurements (its title is \"" + m_out.content.title.meaning + "\").");
+            return failure(ErrorCode::ObjectUnsupported, "it holds no measurements (its title is \"" +
+                                                             m_out.content.title.meaning + "\").");
         return {};
     }
 
@@ -64,14 +78,18 @@ private:
 
     Result<void> readTop(const ContentItem& item) {
         if (item.type == ValueType::Container) {
-            if (isNamed(item, codes::kImageLibrary)) readLibrary(item, {});
-            else return readMeasurements(item);
+            if (isNamed(item, codes::kImageLibrary))
+                readLibrary(item, {});
+            else
+                return readMeasurements(item);
         } else if (item.relation == Relation::HasObsContext) {
             readObserver(item);
         } else if (isNamed(item, codes::kProcedureReported) && item.code) {
             content().procedures.push_back(*item.code);
         } else if (item.type == ValueType::Text) {
-            (isNamed(item, codes::kWarning) ? content().warnings : isNamed(item, codes::kCaution) ? content().cautions : content().conclusions)
+            (isNamed(item, codes::kWarning)   ? content().warnings
+             : isNamed(item, codes::kCaution) ? content().cautions
+                                              : content().conclusions)
                 .push_back(item.text);
         } else if (!isNamed(item, codes::kLanguage)) {
             ++m_ignored;
@@ -80,9 +98,12 @@ private:
     }
 
     void readObserver(const ContentItem& item) {
-        if (item.type == ValueType::PName) content().persons.push_back(item.text);
-        else if (isNamed(item, codes::kPersonOrganization)) content().organization = item.text;
-        else if (isNamed(item, codes::kDeviceUid)) content().device.uid = item.text;
+        if (item.type == ValueType::PName)
+            content().persons.push_back(item.text);
+        else if (isNamed(item, codes::kPersonOrganization))
+            content().organization = item.text;
+        else if (isNamed(item, codes::kDeviceUid))
+            content().device.uid = item.text;
     }
 
     void readLibrary(const ContentItem& item, std::string modality) {
@@ -107,7 +128,8 @@ private:
                 return done;
             }
         }
-        if (!loose.measurements.empty() || !loose.findings.empty()) content().groups.push_back(std::move(loose));
+        if (!loose.measurements.empty() || !loose.findings.empty())
+            content().groups.push_back(std::move(loose));
         return {};
     }
 
@@ -120,43 +142,73 @@ private:
     }
 
     Result<void> readPart(const ContentItem& item, MeasurementGroup& group) {
-        if (item.relation == Relation::HasObsContext && item.type == ValueType::Num) return readPressure(item, group);
+        if (item.relation == Relation::HasObsContext && item.type == ValueType::Num)
+            return readPressure(item, group);
         switch (item.type) {
-        case ValueType::Num: return readNumber(item, group);
-        case ValueType::Image: addReferences(item, group.images); return {};
-        case ValueType::Scoord: return readPicture(item, group.pictureRegions);
-        case ValueType::Scoord3d: return readPatient(item, group.patientRegions);
-        case ValueType::Text: readText(item, group); return {};
-        case ValueType::Code: readCode(item, group); return {};
+        case ValueType::Num:
+            return readNumber(item, group);
+        case ValueType::Image:
+            addReferences(item, group.images);
+            return {};
+        case ValueType::Scoord:
+            return readPicture(item, group.pictureRegions);
+        case ValueType::Scoord3d:
+            return readPatient(item, group.patientRegions);
+        case ValueType::Text:
+            readText(item, group);
+            return {};
+        case ValueType::Code:
+            readCode(item, group);
+            return {};
         case ValueType::PName:
             if (isNamed(item, codes::kPersonName)) group.author = item.text;
             return {};
         case ValueType::UidRef:
-            if (isNamed(item, codes::kTrackingUid)) group.trackingUid = item.text;
-            else ++m_ignored;
+            if (isNamed(item, codes::kTrackingUid))
+                group.trackingUid = item.text;
+            else
+                ++m_ignored;
             return {};
-        default: ++m_ignored; return {};
+        default:
+            ++m_ignored;
+            return {};
         }
     }
 
     void readText(const ContentItem& item, MeasurementGroup& group) {
-        if (isNamed(item, codes::kTrackingId)) group.trackingId = item.text;
-        else if (isNamed(item, codes::kTimePoint)) group.stage = item.text;
-        else if (isNamed(item, codes::kImagePhase)) group.phase = item.text;
-        else if (isNamed(item, codes::kMoment)) pressureOf(group).moment = item.text;
-        else if (isNamed(item, codes::kComment)) group.comments.push_back(item.text);
-        else if (isNamed(item, codes::kPersonOrganization)) return;
-        else group.findings.push_back({item.name.value_or(Code{}), {}, item.text});
+        if (isNamed(item, codes::kTrackingId))
+            group.trackingId = item.text;
+        else if (isNamed(item, codes::kTimePoint))
+            group.stage = item.text;
+        else if (isNamed(item, codes::kImagePhase))
+            group.phase = item.text;
+        else if (isNamed(item, codes::kMoment))
+            pressureOf(group).moment = item.text;
+        else if (isNamed(item, codes::kComment))
+            group.comments.push_back(item.text);
+        else if (isNamed(item, codes::kPersonOrganization))
+            return;
+        else
+            group.findings.push_back({item.name.value_or(Code{}), {}, item.text});
     }
 
     void readCode(const ContentItem& item, MeasurementGroup& group) {
-        if (!item.code) { ++m_ignored; return; }
-        if (isNamed(item, codes::kFinding)) group.finding = item.code;
-        else if (isSite(item)) group.sites.push_back(*item.code);
-        else if (isNamed(item, codes::kTimePointType)) group.stageCode = item.code;
-        else if (isNamed(item, codes::kBeatPhase)) group.beatPhase = item.code;
-        else if (isNamed(item, codes::kObserverType)) return;
-        else group.findings.push_back({item.name.value_or(Code{}), item.code, {}});
+        if (!item.code) {
+            ++m_ignored;
+            return;
+        }
+        if (isNamed(item, codes::kFinding))
+            group.finding = item.code;
+        else if (isSite(item))
+            group.sites.push_back(*item.code);
+        else if (isNamed(item, codes::kTimePointType))
+            group.stageCode = item.code;
+        else if (isNamed(item, codes::kBeatPhase))
+            group.beatPhase = item.code;
+        else if (isNamed(item, codes::kObserverType))
+            return;
+        else
+            group.findings.push_back({item.name.value_or(Code{}), item.code, {}});
     }
 
     static ReportPressure& pressureOf(MeasurementGroup& group) {
@@ -172,18 +224,22 @@ private:
         }
         (mean ? pressureOf(group).meanMmHg : pressureOf(group).vWaveMmHg) = item.number;
         for (const ContentItem& child : item.children)
-            if (mean && child.type == ValueType::Num && isDeviation(child)) pressureOf(group).standardUncertaintyMmHg = child.number;
+            if (mean && child.type == ValueType::Num && isDeviation(child))
+                pressureOf(group).standardUncertaintyMmHg = child.number;
         return {};
     }
 
     Result<void> readNumber(const ContentItem& item, MeasurementGroup& group) {
-        if (!item.name) return failure(ErrorCode::AttributeInvalid, "a number has no concept name (0040,A043).");
+        if (!item.name)
+            return failure(ErrorCode::AttributeInvalid, "a number has no concept name (0040,A043).");
         if (!item.number) { // not obtained
             ++m_ignored;
             return {};
         }
         if (!item.code)
-            return failure(ErrorCode::AttributeInvalid, "\"" + item.name->meaning + "\" has no unit (MeasurementUnitsCodeSequence (0040,08EA)).");
+            return failure(ErrorCode::AttributeInvalid,
+                           "\"" + item.name->meaning +
+                               "\" has no unit (MeasurementUnitsCodeSequence (0040,08EA)).");
         ReportMeasurement m;
         m.name = *item.name;
         m.value = *item.number;
@@ -196,27 +252,42 @@ private:
     }
 
     Result<void> readProperty(const ContentItem& item, ReportMeasurement& m) {
-        const bool part = item.name && item.name->scheme == codes::kPrivateScheme && item.name->value.starts_with(codes::kPartPrefix);
-        if (item.type == ValueType::Image) addReferences(item, m.images);
-        else if (item.type == ValueType::Scoord) return readPicture(item, m.pictureRegions);
-        else if (isNamed(item, codes::kTrackingId)) m.trackingId = item.text;
-        else if (isNamed(item, codes::kTrackingUid)) m.trackingUid = item.text;
-        else if (isNamed(item, codes::kMethodWords)) m.method = item.text;
-        else if (isMethod(item)) m.methodCode = item.code;
-        else if (isNamed(item, codes::kDerivation)) m.derivation = item.code;
-        else if (isSite(item)) m.site = item.code;
-        else if (item.type == ValueType::Num && (isDeviation(item) || part)) return readDeviation(item, part, m);
-        else ++m_ignored;
+        const bool part = item.name && item.name->scheme == codes::kPrivateScheme &&
+                          item.name->value.starts_with(codes::kPartPrefix);
+        if (item.type == ValueType::Image)
+            addReferences(item, m.images);
+        else if (item.type == ValueType::Scoord)
+            return readPicture(item, m.pictureRegions);
+        else if (isNamed(item, codes::kTrackingId))
+            m.trackingId = item.text;
+        else if (isNamed(item, codes::kTrackingUid))
+            m.trackingUid = item.text;
+        else if (isNamed(item, codes::kMethodWords))
+            m.method = item.text;
+        else if (isMethod(item))
+            m.methodCode = item.code;
+        else if (isNamed(item, codes::kDerivation))
+            m.derivation = item.code;
+        else if (isSite(item))
+            m.site = item.code;
+        else if (item.type == ValueType::Num && (isDeviation(item) || part))
+            return readDeviation(item, part, m);
+        else
+            ++m_ignored;
         return {};
     }
 
     Result<void> readDeviation(const ContentItem& item, bool part, ReportMeasurement& m) {
         if (!item.number) return {};
         if (!item.code || !(*item.code == m.unit))
-            return failure(ErrorCode::AttributeInvalid, "the standard deviation of \"" + m.name.meaning + "\" is in another unit (" +
-                           (item.code ? item.code->value : "none") + ") than the number (" + m.unit.value + ").");
-        if (part) m.uncertaintyParts.push_back({item.name->value.substr(codes::kPartPrefix.size()), *item.number});
-        else m.standardUncertainty = item.number;
+            return failure(ErrorCode::AttributeInvalid, "the standard deviation of \"" + m.name.meaning +
+                                                            "\" is in another unit (" +
+                                                            (item.code ? item.code->value : "none") +
+                                                            ") than the number (" + m.unit.value + ").");
+        if (part)
+            m.uncertaintyParts.push_back({item.name->value.substr(codes::kPartPrefix.size()), *item.number});
+        else
+            m.standardUncertainty = item.number;
         return {};
     }
 
@@ -226,7 +297,8 @@ private:
             region.points.emplace_back(item.graphicData[i] - 0.5, item.graphicData[i + 1] - 0.5);
         const bool closed = region.points.size() > 3 && region.points.front() == region.points.back();
         const auto kind = regionKind(item, closed);
-        const auto image = std::find_if(item.children.begin(), item.children.end(), [](const ContentItem& c) { return c.type == ValueType::Image; });
+        const auto image = std::find_if(item.children.begin(), item.children.end(),
+                                        [](const ContentItem& c) { return c.type == ValueType::Image; });
         if (!kind || image == item.children.end()) {
             ++m_ignored;
             return {};
@@ -242,9 +314,11 @@ private:
         PatientRegion region;
         region.frameOfReferenceUid = item.frameOfReferenceUid;
         if (region.frameOfReferenceUid.empty())
-            return failure(ErrorCode::AttributeInvalid, "a region in the patient has no frame of reference (3006,0024).");
+            return failure(ErrorCode::AttributeInvalid,
+                           "a region in the patient has no frame of reference (3006,0024).");
         for (std::size_t i = 0; i + 2 < item.graphicData.size(); i += 3)
-            region.points.push_back({Eigen::Vector3d(item.graphicData[i], item.graphicData[i + 1], item.graphicData[i + 2])});
+            region.points.push_back(
+                {Eigen::Vector3d(item.graphicData[i], item.graphicData[i + 1], item.graphicData[i + 2])});
         const auto kind = regionKind(item, false);
         if (!kind) {
             ++m_ignored;
@@ -279,12 +353,14 @@ core::Result<void> readTree(const ContentItem& root, ReadReport& out, std::size_
 
 std::vector<ReportRow> rowsOf(const ReadReport& report) {
     std::vector<ReportRow> rows;
-    const std::string everyone = report.content.persons.empty() ? std::string() : report.content.persons.front();
+    const std::string everyone =
+        report.content.persons.empty() ? std::string() : report.content.persons.front();
     int number = 0;
     for (const MeasurementGroup& group : report.content.groups) {
         ++number;
         std::string sites;
-        for (const Code& site : group.sites) sites.append(sites.empty() ? "" : ", ").append(site.meaning);
+        for (const Code& site : group.sites)
+            sites.append(sites.empty() ? "" : ", ").append(site.meaning);
         for (const ReportMeasurement& m : group.measurements) {
             ReportRow row;
             row.group = group.trackingId.empty() ? std::to_string(number) : group.trackingId;
@@ -296,7 +372,9 @@ std::vector<ReportRow> rowsOf(const ReadReport& report) {
             row.method = !m.method.empty() ? m.method : m.methodCode ? m.methodCode->meaning : std::string();
             row.derivation = m.derivation ? m.derivation->meaning : std::string();
             row.stage = group.stage;
-            row.phase = !group.phase.empty() ? group.phase : group.beatPhase ? group.beatPhase->meaning : std::string();
+            row.phase = !group.phase.empty() ? group.phase
+                        : group.beatPhase    ? group.beatPhase->meaning
+                                             : std::string();
             row.observer = group.author.empty() ? everyone : group.author;
             row.time = m.time.empty() ? report.content.time : m.time;
             rows.push_back(std::move(row));

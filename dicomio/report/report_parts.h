@@ -7,8 +7,10 @@
 
 namespace gauge::dicomio {
 
-/// Fills title, observers, groups and texts of `out` from the tree; what has no place is counted in `ignored`.
-/// @errors ObjectUnsupported when the tree holds no number in a group or list of measurements; AttributeInvalid.
+/// Fills title, observers, groups and texts of `out` from the tree; what has no place is counted in
+/// `ignored`.
+/// @errors ObjectUnsupported when the tree holds no number in a group or list of measurements;
+/// AttributeInvalid.
 core::Result<void> readTree(const ContentItem& root, ReadReport& out, std::size_t& ignored);
 
 } // namespace gauge::dicomio

@@ -23,7 +23,8 @@ using core::ErrorCode;
 using core::failure;
 using core::Result;
 
-constexpr std::array kReportClasses{UID_EnhancedSRStorage, UID_ComprehensiveSRStorage, UID_Comprehensive3DSRStorage};
+constexpr std::array kReportClasses{UID_EnhancedSRStorage, UID_ComprehensiveSRStorage,
+                                    UID_Comprehensive3DSRStorage};
 
 /// Texts of a data set as UTF-8.
 class Head {
@@ -54,7 +55,8 @@ public:
         DcmSequenceOfItems* sequence = nullptr;
         if (from.findAndGetSequence(tag, sequence).bad() || sequence == nullptr) return;
         DcmObject* object = nullptr;
-        while ((object = sequence->nextInContainer(object)) != nullptr) use(*static_cast<DcmItem*>(object));
+        while ((object = sequence->nextInContainer(object)) != nullptr)
+            use(*static_cast<DcmItem*>(object));
     }
 
 private:
@@ -62,12 +64,16 @@ private:
     std::vector<std::string> m_sets;
 };
 
-void readEvidence(const Head& head, DcmItem& dataset, const DcmTagKey& tag, std::vector<SourceImage>& images) {
+void readEvidence(const Head& head, DcmItem& dataset, const DcmTagKey& tag,
+                  std::vector<SourceImage>& images) {
     head.each(dataset, tag, [&](DcmItem& study) {
         head.each(study, DCM_ReferencedSeriesSequence, [&](DcmItem& series) {
             head.each(series, DCM_ReferencedSOPSequence, [&](DcmItem& instance) {
-                images.push_back({head.text(study, DCM_StudyInstanceUID), head.text(series, DCM_SeriesInstanceUID),
-                                  head.text(instance, DCM_ReferencedSOPClassUID), head.text(instance, DCM_ReferencedSOPInstanceUID), {}});
+                images.push_back({head.text(study, DCM_StudyInstanceUID),
+                                  head.text(series, DCM_SeriesInstanceUID),
+                                  head.text(instance, DCM_ReferencedSOPClassUID),
+                                  head.text(instance, DCM_ReferencedSOPInstanceUID),
+                                  {}});
             });
         });
     });
@@ -83,22 +89,31 @@ void readHead(const Head& head, DcmItem& dataset, ReadReport& out) {
     out.verified = head.text(DCM_VerificationFlag) == "VERIFIED";
     content.patient = {head.text(DCM_PatientName), head.text(DCM_PatientID), head.text(DCM_IssuerOfPatientID),
                        head.text(DCM_PatientBirthDate), head.text(DCM_PatientSex)};
-    content.study = {head.text(DCM_StudyInstanceUID), head.text(DCM_StudyID), head.text(DCM_AccessionNumber), head.text(DCM_StudyDate),
-                     head.text(DCM_StudyTime), head.text(DCM_ReferringPhysicianName), head.text(DCM_StudyDescription)};
-    content.time = isoTime(head.text(DCM_ContentDate) + head.text(DCM_ContentTime) + head.text(DCM_TimezoneOffsetFromUTC));
-    content.device = {{}, head.text(DCM_Manufacturer), head.text(DCM_ManufacturerModelName), head.text(DCM_DeviceSerialNumber),
+    content.study = {head.text(DCM_StudyInstanceUID), head.text(DCM_StudyID),
+                     head.text(DCM_AccessionNumber),  head.text(DCM_StudyDate),
+                     head.text(DCM_StudyTime),        head.text(DCM_ReferringPhysicianName),
+                     head.text(DCM_StudyDescription)};
+    content.time = isoTime(head.text(DCM_ContentDate) + head.text(DCM_ContentTime) +
+                           head.text(DCM_TimezoneOffsetFromUTC));
+    content.device = {{},
+                      head.text(DCM_Manufacturer),
+                      head.text(DCM_ManufacturerModelName),
+                      head.text(DCM_DeviceSerialNumber),
                       head.text(DCM_SoftwareVersions)};
     readEvidence(head, dataset, DCM_CurrentRequestedProcedureEvidenceSequence, content.images);
     readEvidence(head, dataset, DCM_PertinentOtherEvidenceSequence, content.images);
     head.each(dataset, DCM_VerifyingObserverSequence, [&](DcmItem& observer) {
-        content.signature = ReportSignature{head.text(observer, DCM_VerifyingObserverName), head.text(observer, DCM_VerifyingOrganization),
+        content.signature = ReportSignature{head.text(observer, DCM_VerifyingObserverName),
+                                            head.text(observer, DCM_VerifyingOrganization),
                                             isoTime(head.text(observer, DCM_VerificationDateTime))};
     });
 }
 
 tl::unexpected<core::Error> cannot(const std::filesystem::path& file, const core::Error& lower) {
-    return failure(lower.code, "Cannot read the report in " + file.filename().string() + ": " + lower.message +
-                   (lower.message.ends_with('.') ? "" : "."), lower);
+    return failure(lower.code,
+                   "Cannot read the report in " + file.filename().string() + ": " + lower.message +
+                       (lower.message.ends_with('.') ? "" : "."),
+                   lower);
 }
 
 Result<ReadReport> interpret(DcmFileFormat& loaded, const std::filesystem::path& file) {
@@ -111,7 +126,10 @@ Result<ReadReport> interpret(DcmFileFormat& loaded, const std::filesystem::path&
     if (!tree) return cannot(file, tree.error());
     if (auto done = readTree(*tree, out, ignored); !done) return cannot(file, done.error());
     if (ignored > 0)
-        out.notices.push_back({"report-item-ignored", std::to_string(ignored) + " content items of the report have no place here and were left out.", {}});
+        out.notices.push_back(
+            {"report-item-ignored",
+             std::to_string(ignored) + " content items of the report have no place here and were left out.",
+             {}});
     return out;
 }
 
@@ -123,12 +141,19 @@ Result<ReadReport> readReport(const std::filesystem::path& file) {
     if (!scanned) return cannot(file, scanned.error());
     const std::string kind = scanned->sopClassUid();
     if (std::find(kReportClasses.begin(), kReportClasses.end(), kind) == kReportClasses.end())
-        return cannot(file, {ErrorCode::ObjectUnsupported, "it is no Enhanced, Comprehensive or Comprehensive 3D structured report (SOP class " +
-                             (kind.empty() ? "not told" : kind) + ").", {}, {}});
+        return cannot(file,
+                      {ErrorCode::ObjectUnsupported,
+                       "it is no Enhanced, Comprehensive or Comprehensive 3D structured report (SOP class " +
+                           (kind.empty() ? "not told" : kind) + ").",
+                       {},
+                       {}});
     try {
         DcmFileFormat loaded;
         const OFCondition read = loaded.loadFile(file.c_str());
-        if (read.bad()) return cannot(file, {ErrorCode::FileDamaged, std::string("the toolkit says \"") + read.text() + "\".", {}, {}});
+        if (read.bad())
+            return cannot(
+                file,
+                {ErrorCode::FileDamaged, std::string("the toolkit says \"") + read.text() + "\".", {}, {}});
         return interpret(loaded, file);
     } catch (const std::bad_alloc&) {
         return cannot(file, {ErrorCode::FileDamaged, "it asks for more memory than there is.", {}, {}});

@@ -1,5 +1,6 @@
-// Reads measurement reports: our own back into values, and others' TID 1500 reports into rows of a comparison table. Every
-// file passes the scanner first (dicomio/scan/scanner.h); the toolkit never sees what that refuses.
+// Reads measurement reports: our own back into values, and others' TID 1500 reports into rows of a comparison
+// table. Every file passes the scanner first (dicomio/scan/scanner.h); the toolkit never sees what that
+// refuses.
 #pragma once
 
 #include "core/result.h"
@@ -17,8 +18,8 @@ namespace gauge::dicomio {
 inline constexpr int kMaxReportLevels = 20;
 inline constexpr std::size_t kMaxReportItems = 200000;
 
-/// A report as read. Of a report that is not ours the groups hold what TID 1500 has a place for; concepts that nobody here
-/// knows keep their code and meaning.
+/// A report as read. Of a report that is not ours the groups hold what TID 1500 has a place for; concepts
+/// that nobody here knows keep their code and meaning.
 struct ReadReport {
     ReportContent content;
     std::string sopClassUid;
@@ -31,17 +32,18 @@ struct ReadReport {
     std::vector<core::Notice> notices;
 };
 
-/// @errors those of scanFile(); ObjectUnsupported when it is no Enhanced, Comprehensive or Comprehensive 3D SR, or no
-/// measurement report (no group of measurements in it); FileDamaged for content that is nested too deeply or is too much;
-/// AttributeInvalid for a number, code or coordinate that cannot be read, naming its concept.
-/// Notices: `report-item-ignored` for content items that have no place here (counted, not lost in silence).
+/// @errors those of scanFile(); ObjectUnsupported when it is no Enhanced, Comprehensive or Comprehensive 3D
+/// SR, or no measurement report (no group of measurements in it); FileDamaged for content that is nested too
+/// deeply or is too much; AttributeInvalid for a number, code or coordinate that cannot be read, naming its
+/// concept. Notices: `report-item-ignored` for content items that have no place here (counted, not lost in
+/// silence).
 core::Result<ReadReport> readReport(const std::filesystem::path& file);
 
 /// One number of a report for a table, with what is said of it.
 struct ReportRow {
-    std::string group;    ///< tracking identifier of its group, or a running number
+    std::string group; ///< tracking identifier of its group, or a running number
     Code name;
-    std::string site;     ///< meanings, joined by ", "
+    std::string site; ///< meanings, joined by ", "
     double value = 0.0;
     Code unit;
     std::optional<double> standardUncertainty;

@@ -15,22 +15,32 @@ using core::Result;
 
 std::string_view graphicWord(RegionKind kind, bool inPatient) {
     switch (kind) {
-    case RegionKind::Point: return "POINT";
-    case RegionKind::Points: return "MULTIPOINT";
-    case RegionKind::Polyline: return "POLYLINE";
-    case RegionKind::Polygon: return inPatient ? "POLYGON" : "POLYLINE"; // a closed one
-    case RegionKind::Ellipse: return "ELLIPSE";
+    case RegionKind::Point:
+        return "POINT";
+    case RegionKind::Points:
+        return "MULTIPOINT";
+    case RegionKind::Polyline:
+        return "POLYLINE";
+    case RegionKind::Polygon:
+        return inPatient ? "POLYGON" : "POLYLINE"; // a closed one
+    case RegionKind::Ellipse:
+        return "ELLIPSE";
     }
     return "POINT";
 }
 
 bool enoughPoints(RegionKind kind, std::size_t count) {
     switch (kind) {
-    case RegionKind::Point: return count == 1;
-    case RegionKind::Points: return count >= 1;
-    case RegionKind::Polyline: return count >= 2;
-    case RegionKind::Polygon: return count >= 3;
-    case RegionKind::Ellipse: return count == 4;
+    case RegionKind::Point:
+        return count == 1;
+    case RegionKind::Points:
+        return count >= 1;
+    case RegionKind::Polyline:
+        return count >= 2;
+    case RegionKind::Polygon:
+        return count >= 3;
+    case RegionKind::Ellipse:
+        return count == 4;
     }
     return false;
 }
@@ -38,7 +48,8 @@ bool enoughPoints(RegionKind kind, std::size_t count) {
 class TreeMaker {
 public:
     explicit TreeMaker(const ReportContent& content) : m_content(content) {
-        for (const SourceImage& image : content.images) m_images.emplace(image.sopInstanceUid, &image);
+        for (const SourceImage& image : content.images)
+            m_images.emplace(image.sopInstanceUid, &image);
     }
 
     Result<ContentItem> make() {
@@ -77,7 +88,8 @@ private:
         if (m_content.procedures.empty()) return fault("it names no procedure that it reports on.");
         if (m_content.groups.empty()) return fault("it holds no measurement. Measure something first.");
         for (const SourceImage& image : m_content.images)
-            if (image.studyUid.empty() || image.seriesUid.empty() || image.sopClassUid.empty() || image.sopInstanceUid.empty())
+            if (image.studyUid.empty() || image.seriesUid.empty() || image.sopClassUid.empty() ||
+                image.sopInstanceUid.empty())
                 return fault("image " + image.sopInstanceUid + " lacks its study, series or kind.");
         return std::nullopt;
     }
@@ -100,11 +112,13 @@ private:
     }
 
     void addObservers(ContentItem& root) const { // TID 1001
-        for (const std::string& person : m_content.persons) addPerson(root, person);
+        for (const std::string& person : m_content.persons)
+            addPerson(root, person);
         const ReportDevice& device = m_content.device;
         root.add(codeItem(Relation::HasObsContext, codes::kObserverType, codes::kDevice));
         root.add(uidItem(Relation::HasObsContext, codes::kDeviceUid, device.uid));
-        root.add(textItem(Relation::HasObsContext, codes::kDeviceName, device.model + " " + device.softwareVersion));
+        root.add(textItem(Relation::HasObsContext, codes::kDeviceName,
+                          device.model + " " + device.softwareVersion));
         root.add(textItem(Relation::HasObsContext, codes::kDeviceManufacturer, device.manufacturer));
         root.add(textItem(Relation::HasObsContext, codes::kDeviceModel, device.model));
         root.add(textItem(Relation::HasObsContext, codes::kDeviceSerial, device.serialNumber));
@@ -127,13 +141,15 @@ private:
         ContentItem library = container(Relation::Contains, codes::kImageLibrary, "1600");
         std::vector<std::string> series;
         for (const SourceImage& image : m_content.images)
-            if (std::find(series.begin(), series.end(), image.seriesUid) == series.end()) series.push_back(image.seriesUid);
+            if (std::find(series.begin(), series.end(), image.seriesUid) == series.end())
+                series.push_back(image.seriesUid);
         for (const std::string& uid : series) {
             ContentItem group = container(Relation::Contains, codes::kImageLibraryGroup);
             for (const SourceImage& image : m_content.images) {
                 if (image.seriesUid != uid) continue;
                 if (group.children.empty())
-                    group.add(codeItem(Relation::HasAcqContext, codes::kModality, codes::modalityCode(image.modality)));
+                    group.add(codeItem(Relation::HasAcqContext, codes::kModality,
+                                       codes::modalityCode(image.modality)));
                 group.add(imageItem(Relation::Contains, nullptr, {image.sopInstanceUid, {}}));
             }
             library.add(std::move(group));
@@ -143,16 +159,19 @@ private:
 
     Fault known(const FrameReference& reference, const std::string& where) const {
         if (m_images.count(reference.sopInstanceUid) == 0)
-            return fault(where + " refers to image " + reference.sopInstanceUid + ", which is not among the report's images.");
+            return fault(where + " refers to image " + reference.sopInstanceUid +
+                         ", which is not among the report's images.");
         if (reference.frame && *reference.frame < 0)
-            return fault(where + " refers to frame " + std::to_string(*reference.frame) + "; frames count from 0.");
+            return fault(where + " refers to frame " + std::to_string(*reference.frame) +
+                         "; frames count from 0.");
         return std::nullopt;
     }
 
-    Fault addPictureRegion(ContentItem& parent, Relation relation, const Code& name, const PictureRegion& region,
-                           const std::string& where) const {
+    Fault addPictureRegion(ContentItem& parent, Relation relation, const Code& name,
+                           const PictureRegion& region, const std::string& where) const {
         if (!enoughPoints(region.kind, region.points.size()))
-            return fault(where + " has a region with " + std::to_string(region.points.size()) + " points, which are too few or too many.");
+            return fault(where + " has a region with " + std::to_string(region.points.size()) +
+                         " points, which are too few or too many.");
         if (auto bad = known(region.image, where)) return bad;
         ContentItem item;
         item.relation = relation;
@@ -160,7 +179,8 @@ private:
         item.name = name;
         item.graphicType = graphicWord(region.kind, false);
         for (const Eigen::Vector2d& p : region.points) {
-            if (!p.allFinite()) return fault(where + " has a region with a coordinate that is no finite number.");
+            if (!p.allFinite())
+                return fault(where + " has a region with a coordinate that is no finite number.");
             item.graphicData.push_back(p.x() + 0.5); // the corner of the first pixel is the origin
             item.graphicData.push_back(p.y() + 0.5);
         }
@@ -171,19 +191,25 @@ private:
         return std::nullopt;
     }
 
-    static Fault addPatientRegion(ContentItem& parent, const PatientRegion& region, const std::string& where) {
+    static Fault addPatientRegion(ContentItem& parent, const PatientRegion& region,
+                                  const std::string& where) {
         if (!enoughPoints(region.kind, region.points.size()))
-            return fault(where + " has a region with " + std::to_string(region.points.size()) + " points, which are too few or too many.");
-        if (region.frameOfReferenceUid.empty()) return fault(where + " has a region in the patient without frame of reference.");
+            return fault(where + " has a region with " + std::to_string(region.points.size()) +
+                         " points, which are too few or too many.");
+        if (region.frameOfReferenceUid.empty())
+            return fault(where + " has a region in the patient without frame of reference.");
         ContentItem item;
         item.relation = Relation::Contains;
         item.type = ValueType::Scoord3d;
         item.name = codes::kImageRegion;
         item.graphicType = graphicWord(region.kind, true);
         item.frameOfReferenceUid = region.frameOfReferenceUid;
-        const auto put = [&](const core::PatientPoint& p) { item.graphicData.insert(item.graphicData.end(), p.mm.data(), p.mm.data() + 3); };
+        const auto put = [&](const core::PatientPoint& p) {
+            item.graphicData.insert(item.graphicData.end(), p.mm.data(), p.mm.data() + 3);
+        };
         for (const core::PatientPoint& p : region.points) {
-            if (!p.mm.allFinite()) return fault(where + " has a region with a coordinate that is no finite number.");
+            if (!p.mm.allFinite())
+                return fault(where + " has a region with a coordinate that is no finite number.");
             put(p);
         }
         if (region.kind == RegionKind::Polygon) put(region.points.front());
@@ -191,23 +217,29 @@ private:
         return std::nullopt;
     }
 
-    static void addDeviation(ContentItem& number, std::optional<double> deviation, const Code& unit) { // TID 311
-        if (deviation) number.add(numItem(Relation::HasProperties, codes::kStandardDeviation, *deviation, unit));
+    static void addDeviation(ContentItem& number, std::optional<double> deviation,
+                             const Code& unit) { // TID 311
+        if (deviation)
+            number.add(numItem(Relation::HasProperties, codes::kStandardDeviation, *deviation, unit));
     }
 
     /// Pressures that hold for a group, as its observation context.
     static Fault addPressure(ContentItem& group, const ReportPressure& pressure, const std::string& where) {
         const Code unit = codes::unitCode("mmHg");
         for (const auto& number : {pressure.meanMmHg, pressure.vWaveMmHg, pressure.standardUncertaintyMmHg})
-            if (number && !std::isfinite(*number)) return fault(where + " has a pressure that is no finite number.");
-        if (!pressure.moment.empty()) group.add(textItem(Relation::HasObsContext, codes::kMoment, pressure.moment));
+            if (number && !std::isfinite(*number))
+                return fault(where + " has a pressure that is no finite number.");
+        if (!pressure.moment.empty())
+            group.add(textItem(Relation::HasObsContext, codes::kMoment, pressure.moment));
         if (pressure.meanMmHg) {
-            ContentItem& item = group.add(numItem(Relation::HasObsContext, codes::kMeanPressure, *pressure.meanMmHg, unit));
+            ContentItem& item =
+                group.add(numItem(Relation::HasObsContext, codes::kMeanPressure, *pressure.meanMmHg, unit));
             item.add(codeItem(Relation::HasConceptMod, codes::kFindingSite, codes::kLeftAtrium));
             addDeviation(item, pressure.standardUncertaintyMmHg, unit);
         }
         if (pressure.vWaveMmHg) {
-            ContentItem& item = group.add(numItem(Relation::HasObsContext, codes::kVWave, *pressure.vWaveMmHg, unit));
+            ContentItem& item =
+                group.add(numItem(Relation::HasObsContext, codes::kVWave, *pressure.vWaveMmHg, unit));
             item.add(codeItem(Relation::HasConceptMod, codes::kFindingSite, codes::kLeftAtrium));
         }
         return std::nullopt;
@@ -215,21 +247,26 @@ private:
 
     Fault checkNumbers(const ReportMeasurement& m, const std::string& where) const {
         const std::string what = where + ", " + m.name.meaning + ",";
-        if (m.name.value.empty() || m.name.scheme.empty()) return fault(where + " holds a number without a code for what it is.");
+        if (m.name.value.empty() || m.name.scheme.empty())
+            return fault(where + " holds a number without a code for what it is.");
         if (m.unit.value.empty() || m.unit.scheme.empty()) return fault(what + " has no unit.");
         bool finite = std::isfinite(m.value) && std::isfinite(m.standardUncertainty.value_or(0.0));
-        for (const UncertaintyPart& part : m.uncertaintyParts) finite = finite && std::isfinite(part.value);
+        for (const UncertaintyPart& part : m.uncertaintyParts)
+            finite = finite && std::isfinite(part.value);
         if (!finite) return fault(what + " is no finite number, or its uncertainty is not.");
         if (m.standardUncertainty.value_or(0.0) < 0.0) return fault(what + " has a negative uncertainty.");
         return std::nullopt;
     }
 
-    Fault addMeasurement(ContentItem& group, const ReportMeasurement& m, const std::string& where) const { // TID 300
+    Fault addMeasurement(ContentItem& group, const ReportMeasurement& m,
+                         const std::string& where) const { // TID 300
         if (auto bad = checkNumbers(m, where)) return bad;
         ContentItem item = numItem(Relation::Contains, m.name, m.value, m.unit);
         item.observationTime = dicomTime(m.time).dateTime();
-        if (!m.trackingId.empty()) item.add(textItem(Relation::HasObsContext, codes::kTrackingId, m.trackingId));
-        if (!m.trackingUid.empty()) item.add(uidItem(Relation::HasObsContext, codes::kTrackingUid, m.trackingUid));
+        if (!m.trackingId.empty())
+            item.add(textItem(Relation::HasObsContext, codes::kTrackingId, m.trackingId));
+        if (!m.trackingUid.empty())
+            item.add(uidItem(Relation::HasObsContext, codes::kTrackingUid, m.trackingUid));
         if (m.methodCode) item.add(codeItem(Relation::HasConceptMod, codes::kMethod, *m.methodCode));
         if (!m.method.empty()) item.add(textItem(Relation::HasConceptMod, codes::kMethodWords, m.method));
         if (m.derivation) item.add(codeItem(Relation::HasConceptMod, codes::kDerivation, *m.derivation));
@@ -245,7 +282,9 @@ private:
             item.add(imageItem(Relation::InferredFrom, &codes::kSourceOfMeasurement, image));
         }
         for (const PictureRegion& region : m.pictureRegions)
-            if (auto bad = addPictureRegion(item, Relation::InferredFrom, codes::kSourceOfMeasurement, region, where)) return bad;
+            if (auto bad = addPictureRegion(item, Relation::InferredFrom, codes::kSourceOfMeasurement, region,
+                                            where))
+                return bad;
         group.add(std::move(item));
         return std::nullopt;
     }
@@ -254,17 +293,22 @@ private:
         item.add(textItem(Relation::HasObsContext, codes::kTrackingId, group.trackingId));
         item.add(uidItem(Relation::HasObsContext, codes::kTrackingUid, group.trackingUid));
         if (!group.author.empty()) addPerson(item, group.author);
-        if (!group.stage.empty()) item.add(textItem(Relation::HasObsContext, codes::kTimePoint, group.stage)); // TID 1502
-        if (group.stageCode) item.add(codeItem(Relation::HasObsContext, codes::kTimePointType, *group.stageCode));
+        if (!group.stage.empty())
+            item.add(textItem(Relation::HasObsContext, codes::kTimePoint, group.stage)); // TID 1502
+        if (group.stageCode)
+            item.add(codeItem(Relation::HasObsContext, codes::kTimePointType, *group.stageCode));
         if (group.finding) item.add(codeItem(Relation::Contains, codes::kFinding, *group.finding));
-        for (const Code& site : group.sites) item.add(codeItem(Relation::HasConceptMod, codes::kFindingSite, site));
+        for (const Code& site : group.sites)
+            item.add(codeItem(Relation::HasConceptMod, codes::kFindingSite, site));
         if (group.beatPhase) item.add(codeItem(Relation::HasConceptMod, codes::kBeatPhase, *group.beatPhase));
-        if (!group.phase.empty()) item.add(textItem(Relation::HasObsContext, codes::kImagePhase, group.phase));
+        if (!group.phase.empty())
+            item.add(textItem(Relation::HasObsContext, codes::kImagePhase, group.phase));
     }
 
     Fault addRegions(ContentItem& item, const MeasurementGroup& group, const std::string& where) const {
         for (const PictureRegion& region : group.pictureRegions)
-            if (auto bad = addPictureRegion(item, Relation::Contains, codes::kImageRegion, region, where)) return bad;
+            if (auto bad = addPictureRegion(item, Relation::Contains, codes::kImageRegion, region, where))
+                return bad;
         for (const PatientRegion& region : group.patientRegions)
             if (auto bad = addPatientRegion(item, region, where)) return bad;
         return std::nullopt;
@@ -301,9 +345,12 @@ private:
 } // namespace
 
 bool hasPatientRegions(const ReportContent& content) {
-    return std::any_of(content.groups.begin(), content.groups.end(), [](const MeasurementGroup& g) { return !g.patientRegions.empty(); });
+    return std::any_of(content.groups.begin(), content.groups.end(),
+                       [](const MeasurementGroup& g) { return !g.patientRegions.empty(); });
 }
 
-core::Result<ContentItem> reportTree(const ReportContent& content) { return TreeMaker(content).make(); }
+core::Result<ContentItem> reportTree(const ReportContent& content) {
+    return TreeMaker(content).make();
+}
 
 } // namespace gauge::dicomio

@@ -38,7 +38,8 @@ void putGeneral(DcmItem& into, const ReportContent& content) {
     const ReportSignature& signature = *content.signature;
     DcmItem* observer = nullptr;
     into.findOrCreateSequenceItem(DCM_VerifyingObserverSequence, observer, -2);
-    put(*observer, DCM_VerifyingOrganization, signature.organization.empty() ? "not stated" : signature.organization);
+    put(*observer, DCM_VerifyingOrganization,
+        signature.organization.empty() ? "not stated" : signature.organization);
     put(*observer, DCM_VerificationDateTime, dicomTime(signature.time).dateTime());
     put(*observer, DCM_VerifyingObserverName, signature.name, 192);
     observer->insertEmptyElement(DCM_VerifyingObserverIdentificationCodeSequence);
@@ -58,15 +59,18 @@ Result<void> check(DcmItem& dataset) {
     DSRDocument document;
     const OFCondition read = document.read(dataset);
     if (read.good() && document.isValid()) return {};
-    return failure(ErrorCode::Internal, std::string("Cannot write the structured report: the toolkit does not accept it (") + read.text() + ").");
+    return failure(ErrorCode::Internal,
+                   std::string("Cannot write the structured report: the toolkit does not accept it (") +
+                       read.text() + ").");
 }
 
 Result<void> signatureUsable(const ReportContent& content) {
     if (!content.signature) return {};
     if (!content.signature->name.empty() && !dicomTime(content.signature->time).time.empty()) return {};
     return failure(ErrorCode::InvalidArgument,
-                   "Cannot write the structured report: it is signed, but the signature's name is \"" + content.signature->name +
-                       "\" and its time \"" + content.signature->time + "\". Sign the decision again.");
+                   "Cannot write the structured report: it is signed, but the signature's name is \"" +
+                       content.signature->name + "\" and its time \"" + content.signature->time +
+                       "\". Sign the decision again.");
 }
 
 } // namespace

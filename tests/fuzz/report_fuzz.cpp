@@ -8,10 +8,10 @@
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     using namespace gauge::dicomio;
     const auto read = readReport(gauge::test::FuzzFile::instance().fill(data, size));
-    if (!read)
-        return 0;
+    if (!read) return 0;
     for (const ReportRow& row : rowsOf(*read))
-        if (!std::isfinite(row.value) || row.unit.value.empty()) // a number without its unit must not come through
+        if (!std::isfinite(row.value) ||
+            row.unit.value.empty()) // a number without its unit must not come through
             std::abort();
     return 0;
 }

@@ -8,7 +8,8 @@ namespace {
 
 using namespace core;
 
-template <class Content> void put(Entries<Content>& entries, const std::string& id, Content content, Revision revision) {
+template <class Content>
+void put(Entries<Content>& entries, const std::string& id, Content content, Revision revision) {
     entries.emplace(id, Entry<Content>{std::move(content), revision});
 }
 
@@ -18,12 +19,14 @@ template <class Content> void put(std::optional<Entry<Content>>& entry, Content 
 
 std::vector<std::string> slices() {
     std::vector<std::string> uids;
-    for (int i = 0; i < 20; ++i) uids.push_back("2.25.11" + std::to_string(100 + i));
+    for (int i = 0; i < 20; ++i)
+        uids.push_back("2.25.11" + std::to_string(100 + i));
     return uids;
 }
 
 RecordedValue value(const std::string& group, const std::string& id, const std::string& unit, double number,
-                    UncertaintyComponents parts, std::vector<InputRevision> inputs, std::shared_ptr<const Provenance> source) {
+                    UncertaintyComponents parts, std::vector<InputRevision> inputs,
+                    std::shared_ptr<const Provenance> source) {
     RecordedValue made;
     made.group = group;
     made.id = id;
@@ -35,8 +38,9 @@ RecordedValue value(const std::string& group, const std::string& id, const std::
 }
 
 void addCtValues(CaseRecord& record) {
-    const auto source = std::make_shared<const Provenance>(Provenance{
-        slices(), kFrameOfReference, "45 %", "before the procedure", "Reader^Invented", "2031-02-03T10:00:00+01:00", std::nullopt});
+    const auto source = std::make_shared<const Provenance>(
+        Provenance{slices(), kFrameOfReference, "45 %", "before the procedure", "Reader^Invented",
+                   "2031-02-03T10:00:00+01:00", std::nullopt});
     const std::vector<InputRevision> inputs{{"images", 1}, {"ostium", 4}, {"mark/tip", 3}};
     const auto add = [&](const char* id, const char* unit, double number, UncertaintyComponents parts) {
         record.values.push_back(value("ct", id, unit, number, parts, inputs, source));
@@ -69,26 +73,64 @@ void addCtValues(CaseRecord& record) {
 }
 
 void addPictures(CaseRecord& record) {
-    put(record.evidence, kCtSeries, Evidence{EvidenceKind::Ct, kCtSeries, "", Stage::BeforeProcedure, "ct day", {}, BeatPhase::Unknown, "", "CT"}, 5);
+    put(record.evidence, kCtSeries,
+        Evidence{EvidenceKind::Ct,
+                 kCtSeries,
+                 "",
+                 Stage::BeforeProcedure,
+                 "ct day",
+                 {},
+                 BeatPhase::Unknown,
+                 "",
+                 "CT"},
+        5);
     put(record.evidence, kEchoCine,
-        Evidence{EvidenceKind::EchoCine, kEchoSeries, kEchoCine, Stage::AfterRepair, "after repair", 45.0, BeatPhase::EndSystole, "", "45 degrees"}, 6);
+        Evidence{EvidenceKind::EchoCine, kEchoSeries, kEchoCine, Stage::AfterRepair, "after repair", 45.0,
+                 BeatPhase::EndSystole, "", "45 degrees"},
+        6);
     put(record.drawings, "1",
-        Drawing{DrawingKind::Straight, DrawingRole::LandingWidth, PictureSite{kEchoCine, 7}, {{120.0, 88.0}, {171.5, 140.25}}, kEchoCine, "width at 45"}, 7);
+        Drawing{DrawingKind::Straight,
+                DrawingRole::LandingWidth,
+                PictureSite{kEchoCine, 7},
+                {{120.0, 88.0}, {171.5, 140.25}},
+                kEchoCine,
+                "width at 45"},
+        7);
     put(record.drawings, "2",
-        Drawing{DrawingKind::Ellipse, DrawingRole::None, PictureSite{kEchoCine, 8}, {{100.0, 100.0}, {110.0, 100.0}, {100.0, 124.0}}, kEchoCine, ""}, 8);
-    const SectionFrame frame = frameOf(Plane{{Eigen::Vector3d(12.5, -40.25, 101.0)}, {Eigen::Vector3d(1, 2, 3).normalized()}});
-    put(record.drawings, "3", Drawing{DrawingKind::Area, DrawingRole::OstiumContour, SectionSite{frame, "ostium", 4},
-                                      {{-8.0, -6.0}, {9.0, -5.0}, {8.0, 7.0}, {-7.0, 6.0}}, "", "by hand"}, 9);
-    put(record.contours, "landing-1", CorrectedContour{frame, {{-10, -8}, {11, -7}, {9, 8}, {-9, 9}}, "landing", 2}, 10);
-    put(record.scales, kEchoCine, PictureScale{ScaleOrigin::HandCalibration, 3, {10.0, 20.0}, {10.0, 220.0}, 50.0, false, {}}, 11);
-    put(record.landmarks, "1", PoseLandmark{{Eigen::Vector3d(1.25, 2.5, 3.75)}, {kEchoCine, 4}, {33.5, 44.25}, "ridge tip"}, 12);
+        Drawing{DrawingKind::Ellipse,
+                DrawingRole::None,
+                PictureSite{kEchoCine, 8},
+                {{100.0, 100.0}, {110.0, 100.0}, {100.0, 124.0}},
+                kEchoCine,
+                ""},
+        8);
+    const SectionFrame frame =
+        frameOf(Plane{{Eigen::Vector3d(12.5, -40.25, 101.0)}, {Eigen::Vector3d(1, 2, 3).normalized()}});
+    put(record.drawings, "3",
+        Drawing{DrawingKind::Area,
+                DrawingRole::OstiumContour,
+                SectionSite{frame, "ostium", 4},
+                {{-8.0, -6.0}, {9.0, -5.0}, {8.0, 7.0}, {-7.0, 6.0}},
+                "",
+                "by hand"},
+        9);
+    put(record.contours, "landing-1",
+        CorrectedContour{frame, {{-10, -8}, {11, -7}, {9, 8}, {-9, 9}}, "landing", 2}, 10);
+    put(record.scales, kEchoCine,
+        PictureScale{ScaleOrigin::HandCalibration, 3, {10.0, 20.0}, {10.0, 220.0}, 50.0, false, {}}, 11);
+    put(record.landmarks, "1",
+        PoseLandmark{{Eigen::Vector3d(1.25, 2.5, 3.75)}, {kEchoCine, 4}, {33.5, 44.25}, "ridge tip"}, 12);
 
-    const auto echo = std::make_shared<const Provenance>(
-        Provenance{{kEchoCine}, "", "end-systole", "after the repair", "Second^Reader", "2031-02-04T09:30:00+01:00", 7});
-    record.values.push_back(value("drawing/1", "length", "mm", 21.75, {0.0, 0.0, 0.3, 0.25}, {{"drawing/1", 7}}, echo));
-    record.values.push_back(value("drawing/1", "length-before", "mm", 99.0, {}, {{"drawing/1", 6}}, echo)); // stale
-    record.values.push_back(value("echo/after repair", "landing/longest-diameter", "mm", 22.4, {0.0, 0.5, 0.4, 0.2}, {{"drawing/1", 7}}, echo));
-    record.values.push_back(value("echo/after repair", "depth", "mm", 29.5, {0.0, 0.0, 0.6, 0.3}, {{"drawing/1", 7}}, echo));
+    const auto echo = std::make_shared<const Provenance>(Provenance{
+        {kEchoCine}, "", "end-systole", "after the repair", "Second^Reader", "2031-02-04T09:30:00+01:00", 7});
+    record.values.push_back(
+        value("drawing/1", "length", "mm", 21.75, {0.0, 0.0, 0.3, 0.25}, {{"drawing/1", 7}}, echo));
+    record.values.push_back(
+        value("drawing/1", "length-before", "mm", 99.0, {}, {{"drawing/1", 6}}, echo)); // stale
+    record.values.push_back(value("echo/after repair", "landing/longest-diameter", "mm", 22.4,
+                                  {0.0, 0.5, 0.4, 0.2}, {{"drawing/1", 7}}, echo));
+    record.values.push_back(
+        value("echo/after repair", "depth", "mm", 29.5, {0.0, 0.0, 0.6, 0.3}, {{"drawing/1", 7}}, echo));
 }
 
 void addCourse(CaseRecord& record) {
@@ -121,7 +163,8 @@ void addCourse(CaseRecord& record) {
     ReleaseState release;
     release.stage = Stage::DeployedAttached;
     release.time = "2031-02-04T11:00:00+01:00";
-    release.findings = {{ReleaseQuantity::ImplantWidth, 24.2, 0.5, "45 degrees", "", "Echo reader", std::string(kEchoCine) + " frame 3"},
+    release.findings = {{ReleaseQuantity::ImplantWidth, 24.2, 0.5, "45 degrees", "", "Echo reader",
+                         std::string(kEchoCine) + " frame 3"},
                         {ReleaseQuantity::JetWidth, 1.5, {}, "90 degrees", "ridge side", "Echo reader", ""},
                         {ReleaseQuantity::VeinFlowFree, 1.0, {}, "", "", "Echo reader", ""}};
     put(record.release, "1", release, 16);
@@ -145,7 +188,10 @@ void addChoice(CaseRecord& record) {
     scores.stroke = StrokeItems{71.0, Sex::Female, false, true, false, false, true};
     put(record.scores, scores, 19);
     put(record.patient, Patient{"Beispiel^Änne", "INV-0001", "19600229", "F", "teaching", {"demo"}}, 20);
-    put(record.decision, Decision{"Close with Demo 27.\nCheck the ridge side.", "Demo 27", "Signer^Invented", "2031-02-04T12:00:00+01:00"}, 21);
+    put(record.decision,
+        Decision{"Close with Demo 27.\nCheck the ridge side.", "Demo 27", "Signer^Invented",
+                 "2031-02-04T12:00:00+01:00"},
+        21);
 }
 
 } // namespace
@@ -156,7 +202,8 @@ core::CaseRecord fullRecord() {
     record.landing.depthsMm = {10.0};
     record.landing.revision = 2;
     record.marks[MarkKind::Tip] = Mark{{Eigen::Vector3d(30.0, -52.5, 99.125)}, 3};
-    record.ostium = OstiumPlane{{{Eigen::Vector3d(12.5, -40.25, 101.0)}, {Eigen::Vector3d::UnitZ()}}, true, 4};
+    record.ostium =
+        OstiumPlane{{{Eigen::Vector3d(12.5, -40.25, 101.0)}, {Eigen::Vector3d::UnitZ()}}, true, 4};
     addCtValues(record);
     addPictures(record);
     addCourse(record);
@@ -172,15 +219,18 @@ dicomio::ReportSources sourcesOf(const core::CaseRecord&) {
     for (const std::string& uid : slices())
         sources.images.push_back({kStudy, kCtSeries, "1.2.840.10008.5.1.4.1.1.2", uid, "CT"});
     sources.images.push_back({"2.25.1999", kEchoSeries, "1.2.840.10008.5.1.4.1.1.3.1", kEchoCine, "US"});
-    sources.images.push_back({"2.25.1999", "2.25.2999", "1.2.840.10008.5.1.4.1.1.3.1", "2.25.2998", "US"}); // nothing rests on it
+    sources.images.push_back(
+        {"2.25.1999", "2.25.2999", "1.2.840.10008.5.1.4.1.1.3.1", "2.25.2998", "US"}); // nothing rests on it
     sources.contours = {{"ostium", obliqueContour(96)}};
-    sources.warnings = {"The CT was taken at another pressure than the decision's.", "Größe zwischen zwei Bändern."};
+    sources.warnings = {"The CT was taken at another pressure than the decision's.",
+                        "Größe zwischen zwei Bändern."};
     sources.cautions = {"For planning by licensed persons; the device's instructions decide."};
     return sources;
 }
 
 std::vector<core::PatientPoint> obliqueContour(int points) {
-    const SectionFrame frame = frameOf(Plane{{Eigen::Vector3d(-112.345, 203.21, -987.654)}, {Eigen::Vector3d(0.3, -0.8, 0.5).normalized()}});
+    const SectionFrame frame = frameOf(
+        Plane{{Eigen::Vector3d(-112.345, 203.21, -987.654)}, {Eigen::Vector3d(0.3, -0.8, 0.5).normalized()}});
     std::vector<core::PatientPoint> out;
     for (int i = 0; i < points; ++i) {
         const double t = 2.0 * std::numbers::pi * i / points;

@@ -12,8 +12,9 @@ inline constexpr const char* kFrameOfReference = "2.25.1003";
 inline constexpr const char* kEchoCine = "2.25.2001";
 inline constexpr const char* kEchoSeries = "2.25.2000";
 
-/// CT values of ostium and landing zone, one drawing on an echo frame and one on a section, marks, a corrected contour,
-/// moments, readings, a release, stasis, scores, sizing, a signed decision; one value is stale.
+/// CT values of ostium and landing zone, one drawing on an echo frame and one on a section, marks, a
+/// corrected contour, moments, readings, a release, stasis, scores, sizing, a signed decision; one value is
+/// stale.
 core::CaseRecord fullRecord();
 /// Twenty CT slices and one echo cine.
 dicomio::ReportSources sourcesOf(const core::CaseRecord& record);

@@ -20,8 +20,9 @@ namespace fs = std::filesystem;
 
 namespace {
 
-constexpr double kContourMm = 0.01;  // what is asked of contours; 32-bit coordinates lose 0.00006 mm at 1000 mm
-constexpr double kPixel = 1e-4;      // 32-bit coordinates of pictures up to 1000 pixels
+constexpr double kContourMm =
+    0.01;                       // what is asked of contours; 32-bit coordinates lose 0.00006 mm at 1000 mm
+constexpr double kPixel = 1e-4; // 32-bit coordinates of pictures up to 1000 pixels
 
 class ReadReportFile : public testing::Test {
 protected:
@@ -34,10 +35,13 @@ protected:
         return valueOf(made).file;
     }
     void makeForeign(const std::string& more = {}) const {
-        const ToolRun run = runScript("make_foreign.py", quoted(m_folder.path()) + " " + more, m_folder.path());
+        const ToolRun run =
+            runScript("make_foreign.py", quoted(m_folder.path()) + " " + more, m_folder.path());
         ASSERT_EQ(run.code, 0) << run.out << run.err;
     }
-    core::Error errorOfReading(const std::string& name) const { return errorOf(readReport(m_folder.path() / name)); }
+    core::Error errorOfReading(const std::string& name) const {
+        return errorOf(readReport(m_folder.path() / name));
+    }
     TempFolder m_folder;
 };
 
@@ -49,7 +53,8 @@ void expectRegions(MeasurementGroup& expected, MeasurementGroup& found) {
         EXPECT_EQ(a.kind, b.kind);
         EXPECT_EQ(a.frameOfReferenceUid, b.frameOfReferenceUid);
         ASSERT_EQ(a.points.size(), b.points.size());
-        for (std::size_t i = 0; i < a.points.size(); ++i) EXPECT_LT(core::distanceMm(a.points[i], b.points[i]), kContourMm);
+        for (std::size_t i = 0; i < a.points.size(); ++i)
+            EXPECT_LT(core::distanceMm(a.points[i], b.points[i]), kContourMm);
     }
     ASSERT_EQ(found.pictureRegions.size(), expected.pictureRegions.size());
     for (std::size_t r = 0; r < expected.pictureRegions.size(); ++r) {
@@ -57,7 +62,8 @@ void expectRegions(MeasurementGroup& expected, MeasurementGroup& found) {
         EXPECT_EQ(a.kind, b.kind);
         EXPECT_EQ(a.image, b.image);
         ASSERT_EQ(a.points.size(), b.points.size());
-        for (std::size_t i = 0; i < a.points.size(); ++i) EXPECT_LT((a.points[i] - b.points[i]).norm(), kPixel);
+        for (std::size_t i = 0; i < a.points.size(); ++i)
+            EXPECT_LT((a.points[i] - b.points[i]).norm(), kPixel);
     }
     expected.patientRegions = found.patientRegions;
     expected.pictureRegions = found.pictureRegions;
@@ -81,7 +87,8 @@ TEST_F(ReadReportFile, GivesBackWhatWasWritten) {
     EXPECT_EQ(found.persons, expected.persons);
     EXPECT_EQ(found.organization, expected.organization);
     EXPECT_EQ(found.images.size(), expected.images.size());
-    for (const SourceImage& image : expected.images) EXPECT_THAT(found.images, testing::Contains(image));
+    for (const SourceImage& image : expected.images)
+        EXPECT_THAT(found.images, testing::Contains(image));
     EXPECT_EQ(found.warnings, expected.warnings);
     EXPECT_EQ(found.cautions, expected.cautions);
     EXPECT_EQ(found.conclusions, expected.conclusions);
@@ -111,20 +118,24 @@ TEST_F(ReadReportFile, KeepsEveryNumberExactAndEveryContourInItsPlace) {
             RC_PRE(std::isfinite(value));
             m.value = value;
         }
-        const auto coordinate = rc::gen::map(rc::gen::inRange(-100000000, 100000001), [](int n) { return n * 1e-5; });
+        const auto coordinate =
+            rc::gen::map(rc::gen::inRange(-100000000, 100000001), [](int n) { return n * 1e-5; });
         group.patientRegions[0].points.clear();
         const int count = *rc::gen::inRange(3, 60);
         for (int i = 0; i < count; ++i)
-            group.patientRegions[0].points.push_back({Eigen::Vector3d(*coordinate, *coordinate, *coordinate)});
+            group.patientRegions[0].points.push_back(
+                {Eigen::Vector3d(*coordinate, *coordinate, *coordinate)});
         const auto written = writeStructuredReport(content, m_folder.path() / "random.dcm");
         RC_ASSERT(written.has_value());
         const auto read = readReport(m_folder.path() / "random.dcm");
         RC_ASSERT(read.has_value());
         const MeasurementGroup& found = read->content.groups.at(0);
-        for (std::size_t m = 0; m < 3; ++m) RC_ASSERT(found.measurements[m].value == group.measurements[m].value);
+        for (std::size_t m = 0; m < 3; ++m)
+            RC_ASSERT(found.measurements[m].value == group.measurements[m].value);
         const auto &a = group.patientRegions[0].points, &b = found.patientRegions.at(0).points;
         RC_ASSERT(a.size() == b.size());
-        for (std::size_t i = 0; i < a.size(); ++i) RC_ASSERT(core::distanceMm(a[i], b[i]) < kContourMm);
+        for (std::size_t i = 0; i < a.size(); ++i)
+            RC_ASSERT(core::distanceMm(a[i], b[i]) < kContourMm);
     }));
 }
 
@@ -155,7 +166,8 @@ TEST_F(ReadReportFile, TakesRowsFromReportsOfOthers) {
         EXPECT_EQ(rows[2].group, "Derived Imaging Measurements");
         EXPECT_EQ(rows[2].value, 350.0);
         const auto& region = read->content.groups.at(0).measurements.at(0).pictureRegions.at(0);
-        EXPECT_EQ(region.points.at(0), Eigen::Vector2d(10.0, 20.0)); // 10.5\20.5 is the centre of pixel (10, 20)
+        EXPECT_EQ(region.points.at(0),
+                  Eigen::Vector2d(10.0, 20.0)); // 10.5\20.5 is the centre of pixel (10, 20)
         EXPECT_EQ(region.image, (FrameReference{"1.2.9.9", 2}));
         EXPECT_EQ(read->content.groups.at(0).comments, std::vector<std::string>{"größer als früher"});
         ASSERT_EQ(read->notices.size(), 1u); // the number that was not obtained
@@ -190,16 +202,23 @@ TEST_F(ReadReportFile, RefusesInWordsWhatIsWrong) {
     };
     using enum core::ErrorCode;
     expect("absent", FileUnreadable, "");
-    expect("no-group", ObjectUnsupported, "it holds no measurements (its title is \"Imaging Measurement Report\")");
-    expect("ct-class", ObjectUnsupported, "it is no Enhanced, Comprehensive or Comprehensive 3D structured report");
-    expect("unit-absent", AttributeInvalid, "\"Area\" has no unit (MeasurementUnitsCodeSequence (0040,08EA))");
-    expect("number-text", AttributeInvalid, "\"Area\": NumericValue (0040,A30A) is \"about 20\", which is no number");
-    expect("number-contradicted", AttributeInvalid, "NumericValue (0040,A30A) is 34.5, but FloatingPointValue (0040,A161) 345.678901234567");
-    expect("deviation-unit", AttributeInvalid, "the standard deviation of \"Area\" is in another unit (cm) than the number (mm2)");
+    expect("no-group", ObjectUnsupported,
+           "it holds no measurements (its title is \"Imaging Measurement Report\")");
+    expect("ct-class", ObjectUnsupported,
+           "it is no Enhanced, Comprehensive or Comprehensive 3D structured report");
+    expect("unit-absent", AttributeInvalid,
+           "\"Area\" has no unit (MeasurementUnitsCodeSequence (0040,08EA))");
+    expect("number-text", AttributeInvalid,
+           "\"Area\": NumericValue (0040,A30A) is \"about 20\", which is no number");
+    expect("number-contradicted", AttributeInvalid,
+           "NumericValue (0040,A30A) is 34.5, but FloatingPointValue (0040,A161) 345.678901234567");
+    expect("deviation-unit", AttributeInvalid,
+           "the standard deviation of \"Area\" is in another unit (cm) than the number (mm2)");
     expect("coordinate-nan", AttributeInvalid, "holds a coordinate that is no finite number");
     expect("coordinate-odd", AttributeInvalid, "a multiple of 3 is needed");
     expect("frame-zero", AttributeInvalid, "ReferencedFrameNumber (0008,1160) is 0; frames count from 1");
-    expect("frame-of-reference-absent", AttributeInvalid, "a region in the patient has no frame of reference (3006,0024)");
+    expect("frame-of-reference-absent", AttributeInvalid,
+           "a region in the patient has no frame of reference (3006,0024)");
     expect("deep", FileDamaged, "its content is nested more than 20 levels deep");
     std::ofstream(m_folder.path() / "text.dcm") << "no DICOM at all";
     expect("text", NotDicom, "");
@@ -213,14 +232,16 @@ TEST_F(ReadReportFile, SurvivesDamage) {
     for (int round = 0; round < 400; ++round) {
         std::string bytes = whole;
         if (round % 4 == 0) bytes.resize(random() % bytes.size());
-        for (unsigned n = random() % 6; !bytes.empty() && n > 0; --n) bytes[random() % bytes.size()] = static_cast<char>(random());
+        for (unsigned n = random() % 6; !bytes.empty() && n > 0; --n)
+            bytes[random() % bytes.size()] = static_cast<char>(random());
         std::ofstream(file, std::ios::binary) << bytes;
         const auto read = readReport(file);
         if (!read) {
             ++refused;
             EXPECT_THAT(read.error().message, HasSubstr("Cannot read the report in damaged.dcm: "));
         } else {
-            for (const ReportRow& row : rowsOf(*read)) EXPECT_TRUE(std::isfinite(row.value));
+            for (const ReportRow& row : rowsOf(*read))
+                EXPECT_TRUE(std::isfinite(row.value));
         }
     }
     EXPECT_GT(refused, 90); // every fourth is cut short

@@ -1,4 +1,5 @@
-// The written report, judged by programs of others: dciodvfy (dicom3tools), dsrdump and dsr2xml (DCMTK), pydicom.
+// The written report, judged by programs of others: dciodvfy (dicom3tools), dsrdump and dsr2xml (DCMTK),
+// pydicom.
 #include "dicomio/report/structured_report.h"
 
 #include "dicomio/report/report_codes.h"
@@ -58,12 +59,16 @@ protected:
 };
 
 nlohmann::json sourcesJson(const ReportContent& content, const ReportSources& sources) {
-    nlohmann::json out{{"frame_of_reference_uid", kFrameOfReference}, {"used_images", nlohmann::json::array()}, {"contours", nlohmann::json::array()}};
+    nlohmann::json out{{"frame_of_reference_uid", kFrameOfReference},
+                       {"used_images", nlohmann::json::array()},
+                       {"contours", nlohmann::json::array()}};
     for (const SourceImage& image : content.images)
-        out["used_images"].push_back({image.sopInstanceUid, image.sopClassUid, image.seriesUid, image.studyUid});
+        out["used_images"].push_back(
+            {image.sopInstanceUid, image.sopClassUid, image.seriesUid, image.studyUid});
     for (const FoundContour& contour : sources.contours) {
         nlohmann::json points = nlohmann::json::array();
-        for (const auto& p : contour.points) points.push_back({p.mm.x(), p.mm.y(), p.mm.z()});
+        for (const auto& p : contour.points)
+            points.push_back({p.mm.x(), p.mm.y(), p.mm.z()});
         out["contours"].push_back({{"id", contour.id}, {"points", points}});
     }
     return out;
@@ -71,7 +76,9 @@ nlohmann::json sourcesJson(const ReportContent& content, const ReportSources& so
 
 } // namespace
 
-TEST_F(StructuredReport, OfAFullCaseSatisfiesDciodvfyDsrdumpAndDsr2xml) { expectNoComplaint(written(content())); }
+TEST_F(StructuredReport, OfAFullCaseSatisfiesDciodvfyDsrdumpAndDsr2xml) {
+    expectNoComplaint(written(content()));
+}
 
 TEST_F(StructuredReport, HasTheTemplatesRowsAndEqualsTheRecordAsPydicomReadsIt) {
     const auto record = fullRecord();
@@ -80,18 +87,22 @@ TEST_F(StructuredReport, HasTheTemplatesRowsAndEqualsTheRecordAsPydicomReadsIt) 
     const fs::path file = written(valueOf(made));
     std::ofstream(m_folder.path() / "case.json") << core::toJson(record).dump();
     std::ofstream(m_folder.path() / "sources.json") << sourcesJson(*made, sources).dump();
-    const ToolRun run = runScript("check_report.py", quoted(file) + " " + quoted(m_folder.path() / "case.json") + " " +
-                                                         quoted(m_folder.path() / "sources.json"), m_folder.path());
+    const ToolRun run = runScript("check_report.py",
+                                  quoted(file) + " " + quoted(m_folder.path() / "case.json") + " " +
+                                      quoted(m_folder.path() / "sources.json"),
+                                  m_folder.path());
     EXPECT_EQ(run.code, 0) << run.out << run.err;
 }
 
 TEST_F(StructuredReport, WithoutRegionsInThePatientIsAComprehensiveReport) {
     ReportContent flat = content();
-    for (MeasurementGroup& group : flat.groups) group.patientRegions.clear();
+    for (MeasurementGroup& group : flat.groups)
+        group.patientRegions.clear();
     const auto made = writeStructuredReport(flat, m_folder.path() / "flat.dcm");
     EXPECT_EQ(valueOf(made).sopClassUid, "1.2.840.10008.5.1.4.1.1.88.33");
     expectNoComplaint(made->file);
-    EXPECT_EQ(valueOf(writeStructuredReport(content(), m_folder.path() / "deep.dcm")).sopClassUid, "1.2.840.10008.5.1.4.1.1.88.34");
+    EXPECT_EQ(valueOf(writeStructuredReport(content(), m_folder.path() / "deep.dcm")).sopClassUid,
+              "1.2.840.10008.5.1.4.1.1.88.34");
 }
 
 TEST_F(StructuredReport, OfAnUnsignedDecisionIsPartialAndUnverified) {
@@ -124,7 +135,8 @@ TEST_F(StructuredReport, OfACaseWithoutImagesOrPersonsIsStillValid) {
 
 TEST_F(StructuredReport, DeclaresNoMoreCharactersThanItNeeds) {
     const auto setOf = [&](const ReportContent& content, const std::string& name) {
-        const ToolRun run = runTool("dcmdump +P 0008,0005 " + quoted(written(content, name)), m_folder.path());
+        const ToolRun run =
+            runTool("dcmdump +P 0008,0005 " + quoted(written(content, name)), m_folder.path());
         return run.out;
     };
     ReportContent plain = content();
@@ -144,23 +156,38 @@ TEST_F(StructuredReport, SaysWhatIsMissingOrContradictsItself) {
         change(broken);
         return errorOfWriting(broken);
     };
-    EXPECT_THAT(refused([](ReportContent& c) { c.study.studyUid.clear(); }), HasSubstr("its study has no UID"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.study.studyUid.clear(); }),
+                HasSubstr("its study has no UID"));
     EXPECT_THAT(refused([](ReportContent& c) { c.title = {}; }), HasSubstr("it has no title"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.time = "yesterday"; }), HasSubstr("\"yesterday\" is no ISO 8601 date and time"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.time = "yesterday"; }),
+                HasSubstr("\"yesterday\" is no ISO 8601 date and time"));
     EXPECT_THAT(refused([](ReportContent& c) { c.procedures.clear(); }), HasSubstr("no procedure"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups.clear(); }), HasSubstr("holds no measurement. Measure something first"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.images.pop_back(); }), HasSubstr("is not among the report's images"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.images[0].seriesUid.clear(); }), HasSubstr("lacks its study, series or kind"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].trackingUid.clear(); }), HasSubstr("lacks its tracking identifier or UID"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].measurements[0].value = NAN; }), HasSubstr("Area, is no finite number"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].measurements[0].unit = {}; }), HasSubstr("Area, has no unit"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].measurements[0].name = {}; }), HasSubstr("without a code for what it is"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].measurements[0].standardUncertainty = -1.0; }), HasSubstr("negative uncertainty"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].patientRegions[0].points.resize(2); }), HasSubstr("too few or too many"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].patientRegions[0].frameOfReferenceUid.clear(); }), HasSubstr("without frame of reference"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].patientRegions[0].points[1].mm.x() = INFINITY; }), HasSubstr("coordinate that is no finite number"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].images[0].frame = -1; }), HasSubstr("frames count from 0"));
-    EXPECT_THAT(refused([](ReportContent& c) { c.signature->name.clear(); }), HasSubstr("Sign the decision again"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups.clear(); }),
+                HasSubstr("holds no measurement. Measure something first"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.images.pop_back(); }),
+                HasSubstr("is not among the report's images"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.images[0].seriesUid.clear(); }),
+                HasSubstr("lacks its study, series or kind"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].trackingUid.clear(); }),
+                HasSubstr("lacks its tracking identifier or UID"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].measurements[0].value = NAN; }),
+                HasSubstr("Area, is no finite number"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].measurements[0].unit = {}; }),
+                HasSubstr("Area, has no unit"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].measurements[0].name = {}; }),
+                HasSubstr("without a code for what it is"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].measurements[0].standardUncertainty = -1.0; }),
+                HasSubstr("negative uncertainty"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].patientRegions[0].points.resize(2); }),
+                HasSubstr("too few or too many"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].patientRegions[0].frameOfReferenceUid.clear(); }),
+                HasSubstr("without frame of reference"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].patientRegions[0].points[1].mm.x() = INFINITY; }),
+                HasSubstr("coordinate that is no finite number"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.groups[0].images[0].frame = -1; }),
+                HasSubstr("frames count from 0"));
+    EXPECT_THAT(refused([](ReportContent& c) { c.signature->name.clear(); }),
+                HasSubstr("Sign the decision again"));
 }
 
 TEST_F(StructuredReport, ThatCannotBeWrittenLeavesNothingBehind) {
@@ -180,17 +207,21 @@ TEST(ReportFromRecord, NeedsAStudyAndATime) {
     const auto record = fullRecord();
     auto sources = sourcesOf(record);
     sources.time.clear();
-    EXPECT_THAT(errorOf(reportFromRecord(record, sources)).message, HasSubstr("is no ISO 8601 date and time"));
+    EXPECT_THAT(errorOf(reportFromRecord(record, sources)).message,
+                HasSubstr("is no ISO 8601 date and time"));
     sources = sourcesOf(record);
     sources.study.studyUid.clear();
-    EXPECT_THAT(errorOf(reportFromRecord(record, sources)).message, HasSubstr("the study that it becomes part of has no UID"));
+    EXPECT_THAT(errorOf(reportFromRecord(record, sources)).message,
+                HasSubstr("the study that it becomes part of has no UID"));
 }
 
 TEST(ReportFromRecord, LeavesOutStaleAndUnmeasuredValuesAndSaysSo) {
     auto record = fullRecord();
     record.values[0].estimate.value = NAN;
     const auto made = reportFromRecord(record, sourcesOf(record));
-    EXPECT_THAT(valueOf(made).warnings, testing::Contains(HasSubstr("1 value is left out: something that it was measured from has been changed since.")));
+    EXPECT_THAT(valueOf(made).warnings,
+                testing::Contains(HasSubstr(
+                    "1 value is left out: something that it was measured from has been changed since.")));
     EXPECT_THAT(made->warnings, testing::Contains(HasSubstr("1 value is left out: no number was measured.")));
     std::size_t numbers = 0;
     for (const auto& group : made->groups)
@@ -209,7 +240,16 @@ TEST(ReportFromRecord, TitleFollowsTheLatestStage) { // CID 12344
     EXPECT_EQ(title(), "126000");
     record.images = core::ImagesUsed{};
     EXPECT_EQ(title(), "131090");
-    record.evidence["a"] = {{core::EvidenceKind::EchoCine, "", "", core::Stage::AfterRelease, "", {}, core::BeatPhase::Unknown, "", ""}, 1};
+    record.evidence["a"] = {{core::EvidenceKind::EchoCine,
+                             "",
+                             "",
+                             core::Stage::AfterRelease,
+                             "",
+                             {},
+                             core::BeatPhase::Unknown,
+                             "",
+                             ""},
+                            1};
     EXPECT_EQ(title(), "131091");
     record.stasis["1"].content.stage = core::Stage::FollowUp;
     EXPECT_EQ(title(), "131092");
@@ -227,7 +267,8 @@ TEST(PrivateCodes, AreListedForDevelopersWithTheirMeaningAndFitACodeValue) {
             EXPECT_LE(code.size(), 16u) << code;
             EXPECT_LE(meaning.size(), 64u) << meaning;
             EXPECT_EQ(meanings.emplace(code, meaning).first->second, meaning) << code << " has two meanings";
-            EXPECT_NE(listed.find("`" + code + "` " + meaning), std::string::npos) << code << " is not in DEVELOPERS.md";
+            EXPECT_NE(listed.find("`" + code + "` " + meaning), std::string::npos)
+                << code << " is not in DEVELOPERS.md";
         }
     }
     EXPECT_GT(meanings.size(), 70u);
@@ -237,10 +278,12 @@ TEST(ConceptOf, NamesWhatDrawingsAndSectionsMeasure) {
     using codes::conceptOf;
     EXPECT_EQ(conceptOf("ostium/perimeter", "mm", {}).name.value, "131225");
     EXPECT_EQ(conceptOf("landing-1/longest-diameter", "mm", 12.0).name.value, "131222");
-    EXPECT_EQ(conceptOf("landing-1/longest-diameter", "mm", 20.0).name.value, "131187009"); // too deep for the standard's zone
-    EXPECT_EQ(conceptOf("landing-2/longest-diameter", "mm", {}).name.value, "131187009");   // depth not known
+    EXPECT_EQ(conceptOf("landing-1/longest-diameter", "mm", 20.0).name.value,
+              "131187009"); // too deep for the standard's zone
+    EXPECT_EQ(conceptOf("landing-2/longest-diameter", "mm", {}).name.value, "131187009"); // depth not known
     EXPECT_EQ(conceptOf("depth/from-ostium-plane", "mm", {}).name.value, "131221");
-    EXPECT_EQ(conceptOf("longest-diameter", "mm", {}).name.value, "131187009"); // of a drawing that claims no site
+    EXPECT_EQ(conceptOf("longest-diameter", "mm", {}).name.value,
+              "131187009"); // of a drawing that claims no site
     EXPECT_FALSE(conceptOf("longest-diameter", "mm", {}).site);
     EXPECT_EQ(conceptOf("velocity-time-integral", "cm", {}).name.value, "20354-7");
     EXPECT_EQ(conceptOf("mean-gradient", "mmHg", {}).name.value, "20256-4");
@@ -254,7 +297,8 @@ TEST(ConceptOf, NamesWhatDrawingsAndSectionsMeasure) {
 
 TEST(DerivedUid, IsTheSameForTheSameTextsAndAnotherForOthers) {
     std::set<std::string> seen;
-    for (int i = 0; i < 1000; ++i) seen.insert(derivedUid("a", std::to_string(i)));
+    for (int i = 0; i < 1000; ++i)
+        seen.insert(derivedUid("a", std::to_string(i)));
     EXPECT_EQ(seen.size(), 1000u);
     EXPECT_EQ(derivedUid("a", "bc"), derivedUid("a", "bc"));
     EXPECT_NE(derivedUid("a", "bc"), derivedUid("ab", "c"));

@@ -150,6 +150,8 @@ std::optional<core::SizingQuestion> Answers::question() const {
     q.lowestMmHg = choice.lowestMmHg;
     q.highestMmHg = choice.highestMmHg;
     q.cause = choice.cause;
+    q.posterior = m_model;
+    q.whatNext = m_acts;
     return q;
 }
 
@@ -284,6 +286,11 @@ QStringList Answers::whyNotSigned() const {
     else if (!m_missing.isEmpty())
         reasons << m_missing;
     return reasons;
+}
+
+void Answers::setEffort(const core::PosteriorOptions& model, const core::WhatNextOptions& acts) {
+    m_model = model;
+    m_acts = acts;
 }
 
 void Answers::finishNow() {

@@ -94,6 +94,9 @@ public:
     /// What forbids to sign the decision, as sentences; empty when it may be signed.
     QStringList whyNotSigned() const;
 
+    /// Effort of the model and of the simulated acts; less of it makes tests quick.
+    void setEffort(const core::PosteriorOptions& model, const core::WhatNextOptions& acts);
+
     /// Does at once what would be done in the background: for reports and tests without an event loop.
     void finishNow();
 
@@ -150,6 +153,8 @@ private:
     std::vector<ReleaseLook> m_release;
     core::StasisJudgement m_stasis;
     ScoreAnswer m_scores;
+    core::PosteriorOptions m_model;
+    core::WhatNextOptions m_acts;
     QTimer m_delay;
     JobRunner m_job;
 };

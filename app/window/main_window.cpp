@@ -1,11 +1,12 @@
 #include "app/window/main_window.h"
 
 #include "app/panels/caution_strip.h"
+#include "app/panels/comparison_panel.h"
+#include "app/panels/decision_tabs.h"
 #include "app/panels/evidence_panel.h"
 #include "app/panels/marks_panel.h"
 #include "app/panels/message_line.h"
 #include "app/panels/start_page.h"
-#include "app/panels/value_panel.h"
 #include "app/window/appendage_page.h"
 #include "app/window/page_shelf.h"
 #include "app/window/scanner_page.h"
@@ -100,8 +101,11 @@ QWidget* MainWindow::makeRight() {
     m_right = new QSplitter(Qt::Vertical);
     m_right->setChildrenCollapsible(false);
     m_right->setMinimumWidth(432);
-    m_values = new ValuePanel(m_session);
+    m_values = new ComparisonPanel(m_answers, m_state);
+    m_decision = new DecisionTabs(m_answers);
     m_right->addWidget(m_values);
+    m_right->addWidget(m_decision);
+    m_right->setSizes({460, 380});
     return m_right;
 }
 

@@ -22,12 +22,13 @@ namespace gauge::app {
 
 class AppendagePage;
 class CautionStrip;
+class ComparisonPanel;
+class DecisionTabs;
 class MarksPanel;
 class MessageLine;
 class PageShelf;
 class ScannerPage;
 class StartPage;
-class ValuePanel;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -86,7 +87,8 @@ private:
     AppendagePage* m_appendage = nullptr;
     ScannerPage* m_scanner = nullptr;
     MarksPanel* m_marks = nullptr;
-    ValuePanel* m_values = nullptr;
+    ComparisonPanel* m_values = nullptr;
+    DecisionTabs* m_decision = nullptr;
     QSplitter* m_body = nullptr;
     QSplitter* m_left = nullptr;
     QSplitter* m_right = nullptr;

@@ -1,7 +1,8 @@
 // Menus and shortcuts of the main window.
 #include "app/drawing/mark_roles.h"
 #include "app/panels/marks_panel.h"
-#include "app/panels/value_panel.h"
+#include "app/panels/comparison_panel.h"
+#include "app/panels/decision_tabs.h"
 #include "app/window/help_pages.h"
 #include "app/window/main_window.h"
 #include "app/window/page_shelf.h"
@@ -39,8 +40,9 @@ void MainWindow::makeEditMenu() {
     redo->setShortcuts(QKeySequence::Redo);
     edit->addActions({undo, redo});
     edit->addSeparator();
-    edit->addAction(tr("&Copy the values"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C), m_values,
-                    &ValuePanel::copyTable);
+    edit->addActions(m_values->actions());
+    edit->addSeparator();
+    edit->addActions(m_decision->actions());
 }
 
 void MainWindow::makeViewMenu() {

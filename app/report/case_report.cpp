@@ -1,9 +1,9 @@
 #include "app/report/case_report.h"
 
 #include "app/format/words.h"
+#include "app/models/comparison_model.h"
 #include "app/report/report_parts.h"
 
-#include <QAbstractItemModel>
 #include <QCoreApplication>
 
 namespace gauge::app {
@@ -59,18 +59,42 @@ QString isoDate(const std::string& dicomDate) {
     return date.left(4) + QLatin1Char('-') + date.mid(4, 2) + QLatin1Char('-') + date.mid(6);
 }
 
-ReportTable tableOf(const QAbstractItemModel& model, int headingRole) {
+ReportTable tableOf(const ComparisonModel& model) {
+    using Role = ComparisonModel::Role;
+    const auto lines = [](const QStringList& texts) {
+        QStringList some = texts;
+        some.removeAll(QString());
+        return some.join(QChar::LineSeparator);
+    };
     ReportTable table;
     for (int column = 0; column < model.columnCount(); ++column) {
-        table.header << model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace(QLatin1Char('\n'), QStringLiteral(", "));
+        const auto head = [&](int role) { return model.headerData(column, Qt::Horizontal, role).toString(); };
+        table.header << lines({head(Qt::DisplayRole), head(Role::CarriedRole), head(Role::DifferenceRole)});
         if (column > 0) table.numeric.push_back(column);
     }
     for (int row = 0; row < model.rowCount(); ++row) {
+        const QModelIndex first = model.index(row, 0);
+        const bool heading = first.data(Role::IsHeadingRole).toBool();
+        if (!heading && first.data(Role::IsEmptyRole).toBool()) continue;
+        // A heading with nothing below it is replaced by the next one.
+        if (heading && !table.headings.empty() && table.headings.back() + 1 == table.rows.size()) {
+            table.rows.pop_back();
+            table.headings.pop_back();
+        }
+        if (heading) table.headings.push_back(table.rows.size());
         QStringList cells;
-        for (int column = 0; column < model.columnCount(); ++column)
-            cells << model.index(row, column).data(Qt::DisplayRole).toString().replace(QLatin1Char('\n'), QLatin1Char(' '));
-        if (model.index(row, 0).data(headingRole).toBool()) table.headings.push_back(table.rows.size());
+        for (int column = 0; column < model.columnCount(); ++column) {
+            const QModelIndex cell = model.index(row, column);
+            const auto text = [&](int role) { return cell.data(role).toString(); };
+            cells << (column == 0 ? text(Qt::DisplayRole)
+                                  : lines({text(Qt::DisplayRole), text(Role::CarriedRole), text(Role::DifferenceRole),
+                                           text(Role::StaleWordsRole)}));
+        }
         table.rows.push_back(std::move(cells));
+    }
+    if (!table.headings.empty() && table.headings.back() + 1 == table.rows.size()) {
+        table.rows.pop_back();
+        table.headings.pop_back();
     }
     return table;
 }

@@ -7,15 +7,14 @@
 
 #include <vector>
 
-class QAbstractItemModel;
-
 namespace gauge::app {
+
+class ComparisonModel;
 
 /// What a report is made of.
 struct CaseReportSource {
     const Answers* answers = nullptr;               ///< never null; finished
-    const QAbstractItemModel* comparison = nullptr; ///< the comparison table as on screen; null: the part is left out
-    int comparisonHeadingRole = -1;                 ///< of its model: true for rows that head a group
+    const ComparisonModel* comparison = nullptr; ///< the comparison table as on screen; null: the part is left out
     std::vector<ReportPicture> pictures;
     bool namesHidden = false;
     QString program; ///< name and version
@@ -26,8 +25,9 @@ struct CaseReportSource {
 
 PrintedReport caseReport(const CaseReportSource& source);
 
-/// A table as the model shows it: header, DisplayRole of every cell. Rows whose `headingRole` is true head a group.
-ReportTable tableOf(const QAbstractItemModel& model, int headingRole);
+/// The comparison table as the screen shows it, without rows that have no value: each cell with the value carried to the
+/// decision pressure and the difference from CT below it.
+ReportTable tableOf(const ComparisonModel& model);
 
 /// A DICOM person name for people: "Nemo, Ines". Empty for an empty name.
 QString personName(const std::string& dicomName);

@@ -1,9 +1,9 @@
 // Decision, comparison and sizes: what the report is read for.
 #include "app/document/answers.h"
+#include "app/models/comparison_model.h"
 #include "app/report/report_parts.h"
 #include "core/sizing/wording.h"
 
-#include <QAbstractItemModel>
 #include <QCoreApplication>
 
 namespace gauge::app {
@@ -105,7 +105,7 @@ ReportSection decisionPart(const CaseReportSource& source) {
 ReportSection comparisonPart(const CaseReportSource& source) {
     ReportSection section{QCoreApplication::translate("Report", "Readings side by side"), {}};
     if (!source.comparison || source.comparison->rowCount() == 0) return section;
-    section.blocks.push_back(tableOf(*source.comparison, source.comparisonHeadingRole));
+    section.blocks.push_back(tableOf(*source.comparison));
     section.blocks.push_back(ReportParagraph{
         QCoreApplication::translate("Report", "Each value with its standard uncertainty (twice as much holds the truth with a chance of about "
                                               "95 %). Values carried to another pressure are predictions of a model."),

@@ -216,15 +216,19 @@ private:
 
     /// Widths after the longest word and the mean length of each column's texts.
     static std::vector<double> shares(const ReportTable& table) {
+        constexpr double kLongestCell = 48.0, kShortestCell = 6.0; // letters
         std::vector<double> weights;
         for (int column = 0; column < table.header.size(); ++column) {
             double most = 0.0;
-            const auto count = [&](const QString& text) { most = std::max<double>(most, std::min<double>(48.0, text.size())); };
+            const auto count = [&](const QString& text) {
+                for (const QString& line : text.split(QChar::LineSeparator))
+                    most = std::max<double>(most, std::min<double>(kLongestCell, static_cast<double>(line.size())));
+            };
             count(table.header[column]);
             for (std::size_t row = 0; row < table.rows.size(); ++row)
                 if (std::find(table.headings.begin(), table.headings.end(), row) == table.headings.end())
                     count(table.rows[row].value(column));
-            weights.push_back(std::max(6.0, most));
+            weights.push_back(std::max(kShortestCell, most));
         }
         return weights;
     }

@@ -1,0 +1,262 @@
+#include "app/report/report_files.h"
+
+#include "app/models/comparison_model.h"
+#include "app/report/case_report.h"
+#include "app/report/measurement_pictures.h"
+#include "app/report/report_json.h"
+#include "app/report/value_table.h"
+#include "dicomio/report/new_object.h"
+#include "dicomio/report/report_from_record.h"
+#include "dicomio/report/source_images.h"
+
+#include "app/format/words.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QSaveFile>
+
+namespace gauge::app {
+namespace {
+
+using core::ErrorCode;
+using core::failure;
+namespace fs = std::filesystem;
+
+QString programName() {
+    return QStringLiteral("Ostium Gauge ") + QStringLiteral(GAUGE_VERSION);
+}
+
+core::Result<void> writeBytes(const fs::path& file, const std::string& bytes) {
+    QSaveFile out(QString::fromStdString(file.string()));
+    const auto size = static_cast<qint64>(bytes.size());
+    if (out.open(QIODevice::WriteOnly) && out.write(bytes.data(), size) == size && out.commit()) return {};
+    return failure(ErrorCode::OutputUnwritable, "Cannot write " + file.string() + ": " + out.errorString().toStdString() +
+                                                    ". Choose another folder, or make room.");
+}
+
+/// The measurement's pictures for the screen's language; none without images or measurement.
+std::vector<MeasurementPicture> keyPictures(Session& session, PictureTitle title) {
+    const core::Volume* volume = session.volume();
+    const core::AppendageMeasurement* measurement = session.measurement();
+    if (!volume || !measurement) return {};
+    return measurementPictures(*volume, *measurement, title);
+}
+
+std::vector<ReportPicture> forPaper(const std::vector<MeasurementPicture>& pictures) {
+    std::vector<ReportPicture> all;
+    for (const MeasurementPicture& picture : pictures) {
+        const bool square = picture.image.height() > picture.image.width() * 3 / 4;
+        all.push_back({picture.image, picture.title, square ? 0.5 : 1.0});
+    }
+    // Squares side by side: wide ones after them.
+    std::stable_partition(all.begin(), all.end(), [](const ReportPicture& picture) { return picture.widthShare < 1.0; });
+    return all;
+}
+
+/// Writes the files one after the other; the first failure ends it.
+class Writer {
+public:
+    Writer(Answers& answers, const fs::path& folder, const ReportRequest& request)
+        : m_answers(answers), m_folder(folder), m_request(request), m_time(currentTime()) {}
+
+    core::Result<ReportFiles> write() {
+        std::error_code code;
+        fs::create_directories(m_folder / "pictures", code);
+        if (code)
+            return failure(ErrorCode::OutputUnwritable, "Cannot make the folder " + (m_folder / "pictures").string() + ": " +
+                                                            code.message() + ". Choose another folder.");
+        const auto done = printed()
+                              .and_then([&] { return tables(); })
+                              .and_then([&] { return pictures(); })
+                              .and_then([&] { return m_request.namesHidden ? core::Result<void>() : objects(); });
+        if (!done) return tl::make_unexpected(done.error());
+        return std::move(m_files);
+    }
+
+private:
+    core::Result<void> add(const fs::path& file, core::Result<void> written) {
+        if (written) m_files.written.push_back(file);
+        return written;
+    }
+
+    core::Result<void> printed() {
+        m_pdf = m_folder / "report.pdf";
+        return add(m_pdf, writePdf(printedReport(m_answers, m_request.namesHidden), m_request.paper, m_pdf));
+    }
+
+    core::Result<void> tables() {
+        const fs::path csv = m_folder / "values.csv", json = m_folder / "report.json";
+        core::CaseRecord record = m_answers.record();
+        if (m_request.namesHidden) forgetAuthors(record);
+        return add(csv, writeBytes(csv, valuesCsv(record))).and_then([&] {
+            return add(json, writeBytes(json, reportJson(m_answers, m_request.namesHidden, programName(), m_time)));
+        });
+    }
+
+    static void forgetAuthors(core::CaseRecord& record) {
+        for (core::RecordedValue& value : record.values) {
+            core::Provenance source = *value.provenance;
+            source.author.clear();
+            value.provenance = std::make_shared<const core::Provenance>(std::move(source));
+        }
+    }
+
+    core::Result<void> pictures() {
+        m_pictures = keyPictures(m_answers.session(), PictureTitle::Inside);
+        if (m_pictures.empty())
+            m_files.notices.push_back({"report-without-images",
+                                       "The images of the case are not at hand, or nothing is measured on them: the report has no "
+                                       "pictures and no DICOM objects.",
+                                       {}});
+        for (const MeasurementPicture& picture : m_pictures) {
+            const fs::path file = m_folder / "pictures" / (picture.name + ".png");
+            if (!picture.image.save(QString::fromStdString(file.string()), "PNG"))
+                return failure(ErrorCode::OutputUnwritable, "Cannot write the picture " + file.string() + ". Check that the folder "
+                                                            "can be written to and has room.");
+            m_files.written.push_back(file);
+        }
+        return {};
+    }
+
+    /// SR, PDF and key images as DICOM, in the study of the CT. Needs the images: an object refers to what it rests on.
+    core::Result<void> objects() {
+        const LoadedImages* images = m_answers.session().images();
+        if (!images) return {};
+        const core::CaseRecord& record = m_answers.record();
+        auto belongs = dicomio::reportImages(*images->index, record.images ? record.images->seriesUid : std::string());
+        if (!belongs) return tl::make_unexpected(belongs.error());
+        m_files.notices.insert(m_files.notices.end(), belongs->notices.begin(), belongs->notices.end());
+        return structuredReport(*belongs).and_then([&] { return encapsulatedPdf(*belongs); }).and_then([&] {
+            return keyImages(*belongs);
+        });
+    }
+
+    core::Result<void> structuredReport(const dicomio::ReportImages& images) {
+        dicomio::ReportSources sources;
+        sources.study = images.study;
+        sources.device = device();
+        sources.time = m_time.toStdString();
+        sources.images = images.images;
+        sources.contours = contours();
+        for (const core::Notice& notice : warnings())
+            sources.warnings.push_back(notice.text);
+        for (const QString& caution : cautionParagraphs())
+            sources.cautions.push_back(caution.toStdString());
+        const auto content = dicomio::reportFromRecord(m_answers.record(), sources);
+        if (!content) return tl::make_unexpected(content.error());
+        m_patient = content->patient;
+        const fs::path file = m_folder / "report-sr.dcm";
+        return keep(dicomio::writeStructuredReport(*content, file));
+    }
+
+    core::Result<void> encapsulatedPdf(const dicomio::ReportImages& images) {
+        QFile pdf(QString::fromStdString(m_pdf.string()));
+        if (!pdf.open(QIODevice::ReadOnly))
+            return failure(ErrorCode::FileUnreadable, "Cannot read " + m_pdf.string() + " again: " + pdf.errorString().toStdString());
+        const QByteArray bytes = pdf.readAll();
+        const std::span<const std::uint8_t> span(reinterpret_cast<const std::uint8_t*>(bytes.constData()),
+                                                 static_cast<std::size_t>(bytes.size()));
+        return keep(dicomio::writeEncapsulatedPdf(context(images, "Report"), span, "Closure of the left atrial appendage",
+                                                  m_folder / "report-pdf.dcm"));
+    }
+
+    core::Result<void> keyImages(const dicomio::ReportImages& images) {
+        dicomio::ObjectContext where = context(images, "Key images");
+        where.seriesUid = dicomio::newUid();
+        for (const MeasurementPicture& picture : m_pictures) {
+            const QImage rgb = picture.image.convertToFormat(QImage::Format_RGB888);
+            dicomio::RgbPicture plain{rgb.width(), rgb.height(), {}, picture.title.toStdString()};
+            for (int y = 0; y < rgb.height(); ++y)
+                plain.bytes.insert(plain.bytes.end(), rgb.constScanLine(y), rgb.constScanLine(y) + 3 * rgb.width());
+            if (auto kept = keep(dicomio::writeKeyImage(where, plain, m_folder / "pictures" / (picture.name + ".dcm"))); !kept)
+                return kept;
+            ++where.instanceNumber;
+        }
+        return {};
+    }
+
+    core::Result<void> keep(const core::Result<dicomio::WrittenObject>& object) {
+        if (!object) return tl::make_unexpected(object.error());
+        m_files.written.push_back(object->file);
+        return {};
+    }
+
+    dicomio::ObjectContext context(const dicomio::ReportImages& images, const char* description) const {
+        dicomio::ObjectContext c;
+        c.patient = m_patient;
+        c.study = images.study;
+        c.device = device();
+        c.time = m_time.toStdString();
+        c.description = description;
+        const auto& record = m_answers.record();
+        for (const dicomio::SourceImage& image : images.images)
+            if (record.images && image.seriesUid == record.images->seriesUid) c.sources.push_back(image);
+        return c;
+    }
+
+    static dicomio::ReportDevice device() {
+        dicomio::ReportDevice d;
+        d.manufacturer = "Ostium Gauge (research and teaching)";
+        d.model = "Ostium Gauge";
+        d.softwareVersion = GAUGE_VERSION;
+        return d;
+    }
+
+    std::vector<dicomio::FoundContour> contours() const {
+        std::vector<dicomio::FoundContour> all;
+        const core::AppendageMeasurement* m = m_answers.session().measurement();
+        if (!m) return all;
+        const auto add = [&all](std::string id, const core::Section& section) {
+            dicomio::FoundContour contour{std::move(id), {}};
+            for (const Eigen::Vector2d& p : section.contour)
+                contour.points.push_back(section.frame.patientFromSection(p));
+            all.push_back(std::move(contour));
+        };
+        add("ostium", m->ostium.section);
+        int number = 1;
+        for (const core::LandingZone& zone : m->landingZones)
+            add("landing-" + std::to_string(number++), zone.section);
+        return all;
+    }
+
+    std::vector<core::Notice> warnings() const {
+        std::vector<core::Notice> all;
+        if (const core::SizingAnswer* a = m_answers.sizing()) {
+            all = a->warnings;
+            if (const core::SizeFit* size = m_answers.chosenSize())
+                all.insert(all.end(), size->warnings.begin(), size->warnings.end());
+        }
+        const auto& stasis = m_answers.stasis().warnings;
+        all.insert(all.end(), stasis.begin(), stasis.end());
+        return all;
+    }
+
+    Answers& m_answers;
+    fs::path m_folder, m_pdf;
+    ReportRequest m_request;
+    QString m_time;
+    dicomio::ReportPatient m_patient;
+    std::vector<MeasurementPicture> m_pictures;
+    ReportFiles m_files;
+};
+
+} // namespace
+
+PrintedReport printedReport(Answers& answers, bool namesHidden) {
+    ComparisonModel comparison;
+    comparison.setAnswers(answers);
+    CaseReportSource source;
+    source.answers = &answers;
+    source.comparison = &comparison;
+    source.pictures = forPaper(keyPictures(answers.session(), PictureTitle::None));
+    source.namesHidden = namesHidden;
+    source.program = programName();
+    source.time = currentTime();
+    return caseReport(source);
+}
+
+core::Result<ReportFiles> writeReportFiles(Answers& answers, const fs::path& folder, const ReportRequest& request) {
+    return Writer(answers, folder, request).write();
+}
+
+} // namespace gauge::app

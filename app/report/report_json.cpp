@@ -1,0 +1,70 @@
+#include "app/report/report_json.h"
+
+#include "app/cli/size_report.h"
+#include "app/format/words.h"
+#include "app/report/value_table.h"
+#include "core/release/release_json.h"
+
+#include <nlohmann/json.hpp>
+
+namespace gauge::app {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json patientJson(const core::CaseRecord& record, bool namesHidden) {
+    if (namesHidden || !record.patient) return nullptr;
+    const core::Patient& p = record.patient->content;
+    return {{"name", p.name}, {"id", p.id}, {"birth_date", p.birthDate}, {"sex", p.sex}};
+}
+
+Json caseJson(const Answers& answers, bool namesHidden) {
+    const core::CaseRecord& record = answers.record();
+    Json decision = nullptr;
+    if (record.decision) {
+        const core::Decision& d = record.decision->content;
+        decision = {{"text", d.text}, {"size", d.size}, {"signed_by", namesHidden ? std::string() : d.signedBy}, {"time", d.time}};
+    }
+    Json reasons = Json::array();
+    for (const QString& reason : answers.whyNotSigned())
+        reasons.push_back(reason.toStdString());
+    return {{"title", record.patient && !namesHidden ? record.patient->content.title : std::string()},
+            {"chosen_size", record.sizing ? record.sizing->content.size : std::string()},
+            {"decision", std::move(decision)},
+            {"why_not_signed", std::move(reasons)}};
+}
+
+Json noticesJson(const std::vector<core::Notice>& notices) {
+    Json all = Json::array();
+    for (const core::Notice& notice : notices)
+        all.push_back({{"code", notice.code}, {"text", notice.text}});
+    return all;
+}
+
+} // namespace
+
+std::string reportJson(const Answers& answers, bool namesHidden, const QString& program, const QString& time) {
+    Json release = Json::array();
+    for (const ReleaseLook& look : answers.releaseLooks())
+        if (look.report) release.push_back(core::reportJson(look.state, *look.report));
+    Json cautions = Json::array();
+    for (const QString& caution : cautionParagraphs())
+        cautions.push_back(caution.toStdString());
+    Json values = valuesJson(answers.record());
+    if (namesHidden)
+        for (Json& value : values)
+            value["author"] = "";
+    const Json all{{"format", "ostium-gauge/report/1"},
+                   {"program", program.toStdString()},
+                   {"time", time.toStdString()},
+                   {"patient", patientJson(answers.record(), namesHidden)},
+                   {"case", caseJson(answers, namesHidden)},
+                   {"values", std::move(values)},
+                   {"sizing", answers.sizing() ? Json::parse(sizeJson(answers.sizingQuestion(), *answers.sizing())) : Json(nullptr)},
+                   {"release", std::move(release)},
+                   {"notices", noticesJson(answers.readings().notices)},
+                   {"cautions", std::move(cautions)}};
+    return all.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+} // namespace gauge::app

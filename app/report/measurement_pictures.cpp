@@ -41,18 +41,24 @@ core::Result<void> save(const QImage& image, const std::filesystem::path& file, 
     return {};
 }
 
-/// A canvas with a title line above the picture area; without a title the area fills it.
+constexpr double kPaperShrink = 0.6, kPaperDots = 3.0; // 1200 px wide on screen; 720 wide, with 2160 dots, on paper
+
+/// A canvas with a title line above the picture area; on paper the area fills it.
 struct Canvas {
     QImage image;
-    QRectF area;
+    QRectF area; ///< in the painter's coordinates
+    double dots = 1.0;
 
     /// @param height  with the title line.
-    Canvas(int width, int height, const QString& title)
-        : image(width, title.isEmpty() ? height - kTitlePx : height, QImage::Format_RGB32) {
+    Canvas(int width, int height, const QString& title, PictureUse use) {
+        const bool paper = use == PictureUse::Paper;
+        dots = paper ? kPaperDots : 1.0;
+        const QSizeF size = paper ? kPaperShrink * QSizeF(width, height - kTitlePx) : QSizeF(width, height);
+        image = QImage((dots * size).toSize(), QImage::Format_RGB32);
+        image.setDevicePixelRatio(dots);
         image.fill(tone::panel);
-        const int above = title.isEmpty() ? 0 : kTitlePx;
-        area = QRectF(0, above, width, image.height() - above);
-        if (title.isEmpty()) return;
+        area = QRectF(QPointF(0, 0), size).adjusted(0, paper ? 0 : kTitlePx, 0, 0);
+        if (paper) return;
         QPainter painter(&image);
         painter.setFont(labelFont(14, true));
         painter.setPen(tone::text);
@@ -72,8 +78,9 @@ DepthScale fittingScale(const core::AppendageMeasurement& m, const QRectF& area)
     return scale;
 }
 
-QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasurement& m, const QString& title) {
-    Canvas canvas(1200, 760, title);
+QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasurement& m, const QString& title,
+                          PictureUse use) {
+    Canvas canvas(1200, 760, title, use);
     const DepthScale scale = fittingScale(m, canvas.area);
     SectionMap map;
     map.frame = longSectionFrame(m, 0.0);
@@ -81,7 +88,7 @@ QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasu
     const Eigen::Vector2d tip = map.frame.sectionFromPatient(core::axisPointAt(m, m.axis.lengthMm));
     map.zero = {scale.zeroX, canvas.area.center().y() - 0.5 * tip.y() * scale.pixelsPerMm};
     QPainter painter(&canvas.image);
-    painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}));
+    painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}, canvas.dots));
     LongSectionScene scene;
     scene.measurement = &m;
     for (const auto& landing : m.landingZones)
@@ -91,17 +98,17 @@ QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasu
 }
 
 QImage sectionPicture(const core::Volume& volume, const core::Section& section, Role role,
-                      const QString& title) {
-    Canvas canvas(760, 760 + kTitlePx, title);
+                      const QString& title, PictureUse use) {
+    Canvas canvas(760, 760 + kTitlePx, title, use);
     const SectionMap map = crossSectionMap(section, canvas.area, fittingHalfWidthMm(section));
     QPainter painter(&canvas.image);
-    painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}));
+    painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}, canvas.dots));
     drawCrossSection(painter, canvas.area, map, section, role, CrossSectionLabels::Key);
     return canvas.image;
 }
 
-QImage stripPicture(const core::AppendageMeasurement& m, const QString& title) {
-    Canvas canvas(1200, 400, title);
+QImage stripPicture(const core::AppendageMeasurement& m, const QString& title, PictureUse use) {
+    Canvas canvas(1200, 400, title, use);
     DepthStripScene scene;
     scene.measurement = &m;
     for (const auto& landing : m.landingZones)
@@ -154,7 +161,8 @@ QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std
     constexpr double kHalfWidthMm = 45.0;
     const int reasonPx = reason.isEmpty() ? 0 : kReasonPx;
     Canvas canvas(3 * kSide, kSide + kTitlePx + reasonPx,
-                  QCoreApplication::translate("Pictures", "Mark: %1 (%2)").arg(wordOf(mark.role), placeWords(mark.point)));
+                  QCoreApplication::translate("Pictures", "Mark: %1 (%2)").arg(wordOf(mark.role), placeWords(mark.point)),
+                  PictureUse::Screen);
     QPainter painter(&canvas.image);
     int column = 0;
     for (const ScannerAxis axis : {ScannerAxis::Axial, ScannerAxis::Coronal, ScannerAxis::Sagittal}) {
@@ -181,24 +189,24 @@ QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std
 } // namespace
 
 std::vector<MeasurementPicture> measurementPictures(const core::Volume& volume, const core::AppendageMeasurement& m,
-                                                    PictureTitle title) {
+                                                    PictureUse use) {
     std::vector<MeasurementPicture> all;
     const auto add = [&](std::string name, const QString& words, const auto& paint) {
-        all.push_back({std::move(name), words, paint(title == PictureTitle::Inside ? words : QString())});
+        all.push_back({std::move(name), words, paint(words)});
     };
     add("long-section", QCoreApplication::translate("Pictures", "Long section through the axis of the appendage"),
-        [&](const QString& t) { return longSectionPicture(volume, m, t); });
+        [&](const QString& t) { return longSectionPicture(volume, m, t, use); });
     add("ostium", ostiumTitle(m.ostium),
-        [&](const QString& t) { return sectionPicture(volume, m.ostium.section, Role::Ostium, t); });
+        [&](const QString& t) { return sectionPicture(volume, m.ostium.section, Role::Ostium, t, use); });
     int number = 1;
     for (const auto& landing : m.landingZones) {
         std::string name = "landing-zone";
         if (number > 1) name.append("-").append(std::to_string(number));
         add(std::move(name), landingTitle(landing),
-            [&](const QString& t) { return sectionPicture(volume, landing.section, Role::Landing, t); });
+            [&](const QString& t) { return sectionPicture(volume, landing.section, Role::Landing, t, use); });
         ++number;
     }
-    add("depth-strip", QCoreApplication::translate("Pictures", "Depth strip"), [&](const QString& t) { return stripPicture(m, t); });
+    add("depth-strip", QCoreApplication::translate("Pictures", "Depth strip"), [&](const QString& t) { return stripPicture(m, t, use); });
     return all;
 }
 
@@ -207,7 +215,7 @@ core::Result<Files> writePictures(const core::Volume& volume, const core::Append
     const GraphicsSession graphics;
     if (auto made = makeFolder(folder); !made) return tl::unexpected(made.error());
     Files written;
-    for (const auto& picture : measurementPictures(volume, m, PictureTitle::Inside))
+    for (const auto& picture : measurementPictures(volume, m, PictureUse::Screen))
         if (auto saved = save(picture.image, folder / (picture.name + ".png"), written); !saved)
             return tl::unexpected(saved.error());
     return written;

@@ -22,11 +22,13 @@ struct MeasurementPicture {
     QImage image;
 };
 
-enum class PictureTitle { Inside, None };
+/// For a screen: with its title inside. For paper: small, with more dots, so that labels are as large as the text; the
+/// title is left to the caption.
+enum class PictureUse { Screen, Paper };
 
 /// Long section, ostium, landing zones, depth strip, in this order. Precondition: a GUI application exists.
 std::vector<MeasurementPicture> measurementPictures(const core::Volume& volume, const core::AppendageMeasurement& measurement,
-                                                    PictureTitle title);
+                                                    PictureUse use);
 
 /// Writes long-section.png, ostium.png, landing-zone.png (landing-zone-2.png… for more) and depth-strip.png
 /// into `folder`, which is made when absent; files of those names are replaced.

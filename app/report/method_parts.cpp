@@ -11,11 +11,30 @@ namespace {
 
 using Weight = ReportParagraph::Weight;
 
-QString drawingName(const core::CaseRecord& record, const core::RecordedValue& value) {
-    constexpr std::string_view prefix = core::kEntryName<core::Drawing>;
-    if (!std::string_view(value.group).starts_with(prefix)) return {};
-    const auto found = record.drawings.find(std::string_view(value.group).substr(prefix.size()));
-    return found == record.drawings.end() ? QString() : QString::fromStdString(found->second.content.label);
+/// Whose values a group holds: "CT", "2D echo, baseline", "Measurement: neck at 45 degrees".
+QString groupName(const core::CaseRecord& record, const std::string& group) {
+    const std::string kind = group.substr(0, group.find('/'));
+    const std::string of = group.size() > kind.size() ? group.substr(kind.size() + 1) : std::string();
+    const QString rest = QString::fromStdString(of);
+    if (kind == core::kCtValues) return modalityName(core::Modality::Ct);
+    if (kind == "echo") return QCoreApplication::translate("Report", "2D echo, moment “%1”").arg(rest);
+    if (kind == "echo-3d") return QCoreApplication::translate("Report", "3D echo, moment “%1”").arg(rest);
+    if (kind == "fluoroscopy") return QCoreApplication::translate("Report", "Fluoroscopy, moment “%1”").arg(rest);
+    if (kind == "drawing") {
+        const auto found = record.drawings.find(of);
+        const QString label = found == record.drawings.end() ? QString() : QString::fromStdString(found->second.content.label);
+        return label.isEmpty() ? QCoreApplication::translate("Report", "Measurement %1").arg(rest)
+                               : QCoreApplication::translate("Report", "Measurement %1: %2").arg(rest, label);
+    }
+    return QString::fromStdString(group);
+}
+
+/// That a longest diameter does not answer a chart that asks for another one needs no saying for each of them.
+bool isAboutAnotherQuantity(const Answers& answers, const core::Notice& notice) {
+    if (notice.code != "reading-without-weight" || notice.facts.empty()) return false;
+    const std::size_t reading = std::stoul(notice.facts.front().value);
+    const auto& observations = answers.sizingQuestion().observations;
+    return reading < observations.size() && observations[reading].quantity != answers.sizing()->question.quantity;
 }
 
 /// Everything in the record, one line a value.
@@ -28,9 +47,8 @@ ReportTable allValues(const core::CaseRecord& record) {
     for (const core::RecordedValue& value : record.values) {
         if (value.group != group) {
             group = value.group;
-            const QString label = drawingName(record, value);
             table.headings.push_back(table.rows.size());
-            table.rows.push_back({label.isEmpty() ? QString::fromStdString(group) : QString::fromStdString(group) + QStringLiteral(": ") + label});
+            table.rows.push_back({groupName(record, group)});
         }
         const Unit unit = unitOf(value.unit);
         QString what = placeName(value.id) + QStringLiteral(": ") + metricName(value.id);
@@ -57,7 +75,7 @@ ReportSection methodPart(const CaseReportSource& source) {
         assumed << QString::fromStdString(notice.text);
     if (const core::SizingAnswer* a = source.answers->sizing())
         for (const core::Notice& notice : a->notices)
-            assumed << QString::fromStdString(notice.text);
+            if (!isAboutAnotherQuantity(*source.answers, notice)) assumed << QString::fromStdString(notice.text);
     assumed.removeDuplicates();
     if (!assumed.isEmpty()) {
         section.blocks.push_back(ReportParagraph{QCoreApplication::translate("Report", "What was assumed"), Weight::Lead});

@@ -1,5 +1,7 @@
 #include "app/report/report_files.h"
 
+#include "app/drawing/palette.h"
+#include "app/format/words.h"
 #include "app/models/comparison_model.h"
 #include "app/report/case_report.h"
 #include "app/report/measurement_pictures.h"
@@ -7,9 +9,7 @@
 #include "app/report/value_table.h"
 #include "dicomio/report/new_object.h"
 #include "dicomio/report/report_from_record.h"
-#include "dicomio/report/source_images.h"
-
-#include "app/format/words.h"
+#include "dicomio/report/gather_sources.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -35,11 +35,11 @@ core::Result<void> writeBytes(const fs::path& file, const std::string& bytes) {
 }
 
 /// The measurement's pictures for the screen's language; none without images or measurement.
-std::vector<MeasurementPicture> keyPictures(Session& session, PictureTitle title) {
+std::vector<MeasurementPicture> keyPictures(Session& session, PictureUse use) {
     const core::Volume* volume = session.volume();
     const core::AppendageMeasurement* measurement = session.measurement();
     if (!volume || !measurement) return {};
-    return measurementPictures(*volume, *measurement, title);
+    return measurementPictures(*volume, *measurement, use);
 }
 
 std::vector<ReportPicture> forPaper(const std::vector<MeasurementPicture>& pictures) {
@@ -52,6 +52,18 @@ std::vector<ReportPicture> forPaper(const std::vector<MeasurementPicture>& pictu
     std::stable_partition(all.begin(), all.end(), [](const ReportPicture& picture) { return picture.widthShare < 1.0; });
     return all;
 }
+
+/// Plots are drawn dark on white while it lives; pictures of the patient stay as they are.
+class LightTheme {
+public:
+    LightTheme() : m_before(theme()) { setTheme(Theme::Light); }
+    ~LightTheme() { setTheme(m_before); }
+    LightTheme(const LightTheme&) = delete;
+    LightTheme& operator=(const LightTheme&) = delete;
+
+private:
+    Theme m_before;
+};
 
 /// Writes the files one after the other; the first failure ends it.
 class Writer {
@@ -102,7 +114,7 @@ private:
     }
 
     core::Result<void> pictures() {
-        m_pictures = keyPictures(m_answers.session(), PictureTitle::Inside);
+        m_pictures = keyPictures(m_answers.session(), PictureUse::Screen);
         if (m_pictures.empty())
             m_files.notices.push_back({"report-without-images",
                                        "The images of the case are not at hand, or nothing is measured on them: the report has no "
@@ -118,50 +130,49 @@ private:
         return {};
     }
 
-    /// SR, PDF and key images as DICOM, in the study of the CT. Needs the images: an object refers to what it rests on.
+    /// SR, PDF, key images and surface as DICOM, in the study of the CT. Needs the images: an object refers to what it rests
+    /// on.
     core::Result<void> objects() {
         const LoadedImages* images = m_answers.session().images();
         if (!images) return {};
-        const core::CaseRecord& record = m_answers.record();
-        auto belongs = dicomio::reportImages(*images->index, record.images ? record.images->seriesUid : std::string());
-        if (!belongs) return tl::make_unexpected(belongs.error());
-        m_files.notices.insert(m_files.notices.end(), belongs->notices.begin(), belongs->notices.end());
-        return structuredReport(*belongs).and_then([&] { return encapsulatedPdf(*belongs); }).and_then([&] {
-            return keyImages(*belongs);
+        m_sources.device = device();
+        m_sources.time = m_time.toStdString();
+        if (const auto* measurement = m_answers.session().measurement()) m_sources.contours = dicomio::contoursOf(*measurement);
+        for (const core::Notice& notice : warnings())
+            m_sources.warnings.push_back(notice.text);
+        for (const QString& caution : cautionParagraphs())
+            m_sources.cautions.push_back(caution.toStdString());
+        if (const auto gathered = dicomio::gatherSources(*images->index, m_answers.record(), m_sources); !gathered) {
+            if (gathered.error().code != ErrorCode::NotFound) return gathered;
+            // Images of a test, or a folder that has vanished.
+            m_files.notices.push_back({"report-without-images", gathered.error().message + " No DICOM object was written.", {}});
+            return {};
+        }
+        return structuredReport().and_then([&] { return encapsulatedPdf(); }).and_then([&] { return keyImages(); }).and_then([&] {
+            return surface();
         });
     }
 
-    core::Result<void> structuredReport(const dicomio::ReportImages& images) {
-        dicomio::ReportSources sources;
-        sources.study = images.study;
-        sources.device = device();
-        sources.time = m_time.toStdString();
-        sources.images = images.images;
-        sources.contours = contours();
-        for (const core::Notice& notice : warnings())
-            sources.warnings.push_back(notice.text);
-        for (const QString& caution : cautionParagraphs())
-            sources.cautions.push_back(caution.toStdString());
-        const auto content = dicomio::reportFromRecord(m_answers.record(), sources);
+    core::Result<void> structuredReport() {
+        const auto content = dicomio::reportFromRecord(m_answers.record(), m_sources);
         if (!content) return tl::make_unexpected(content.error());
         m_patient = content->patient;
-        const fs::path file = m_folder / "report-sr.dcm";
-        return keep(dicomio::writeStructuredReport(*content, file));
+        return keep(dicomio::writeStructuredReport(*content, m_folder / "report-sr.dcm"));
     }
 
-    core::Result<void> encapsulatedPdf(const dicomio::ReportImages& images) {
+    core::Result<void> encapsulatedPdf() {
         QFile pdf(QString::fromStdString(m_pdf.string()));
         if (!pdf.open(QIODevice::ReadOnly))
             return failure(ErrorCode::FileUnreadable, "Cannot read " + m_pdf.string() + " again: " + pdf.errorString().toStdString());
         const QByteArray bytes = pdf.readAll();
         const std::span<const std::uint8_t> span(reinterpret_cast<const std::uint8_t*>(bytes.constData()),
                                                  static_cast<std::size_t>(bytes.size()));
-        return keep(dicomio::writeEncapsulatedPdf(context(images, "Report"), span, "Closure of the left atrial appendage",
+        return keep(dicomio::writeEncapsulatedPdf(context("Report"), span, "Closure of the left atrial appendage",
                                                   m_folder / "report-pdf.dcm"));
     }
 
-    core::Result<void> keyImages(const dicomio::ReportImages& images) {
-        dicomio::ObjectContext where = context(images, "Key images");
+    core::Result<void> keyImages() {
+        dicomio::ObjectContext where = context("Key images");
         where.seriesUid = dicomio::newUid();
         for (const MeasurementPicture& picture : m_pictures) {
             const QImage rgb = picture.image.convertToFormat(QImage::Format_RGB888);
@@ -181,15 +192,15 @@ private:
         return {};
     }
 
-    dicomio::ObjectContext context(const dicomio::ReportImages& images, const char* description) const {
+    dicomio::ObjectContext context(const char* description) const {
         dicomio::ObjectContext c;
         c.patient = m_patient;
-        c.study = images.study;
+        c.study = m_sources.study;
         c.device = device();
         c.time = m_time.toStdString();
         c.description = description;
         const auto& record = m_answers.record();
-        for (const dicomio::SourceImage& image : images.images)
+        for (const dicomio::SourceImage& image : m_sources.images)
             if (record.images && image.seriesUid == record.images->seriesUid) c.sources.push_back(image);
         return c;
     }
@@ -200,23 +211,6 @@ private:
         d.model = "Ostium Gauge";
         d.softwareVersion = GAUGE_VERSION;
         return d;
-    }
-
-    std::vector<dicomio::FoundContour> contours() const {
-        std::vector<dicomio::FoundContour> all;
-        const core::AppendageMeasurement* m = m_answers.session().measurement();
-        if (!m) return all;
-        const auto add = [&all](std::string id, const core::Section& section) {
-            dicomio::FoundContour contour{std::move(id), {}};
-            for (const Eigen::Vector2d& p : section.contour)
-                contour.points.push_back(section.frame.patientFromSection(p));
-            all.push_back(std::move(contour));
-        };
-        add("ostium", m->ostium.section);
-        int number = 1;
-        for (const core::LandingZone& zone : m->landingZones)
-            add("landing-" + std::to_string(number++), zone.section);
-        return all;
     }
 
     std::vector<core::Notice> warnings() const {
@@ -235,6 +229,7 @@ private:
     fs::path m_folder, m_pdf;
     ReportRequest m_request;
     QString m_time;
+    dicomio::ReportSources m_sources;
     dicomio::ReportPatient m_patient;
     std::vector<MeasurementPicture> m_pictures;
     ReportFiles m_files;
@@ -243,12 +238,13 @@ private:
 } // namespace
 
 PrintedReport printedReport(Answers& answers, bool namesHidden) {
+    const LightTheme paper;
     ComparisonModel comparison;
     comparison.setAnswers(answers);
     CaseReportSource source;
     source.answers = &answers;
     source.comparison = &comparison;
-    source.pictures = forPaper(keyPictures(answers.session(), PictureTitle::None));
+    source.pictures = forPaper(keyPictures(answers.session(), PictureUse::Paper));
     source.namesHidden = namesHidden;
     source.program = programName();
     source.time = currentTime();

@@ -2,6 +2,7 @@
 
 #include <QAbstractTextDocumentLayout>
 #include <QCoreApplication>
+#include <QFontMetricsF>
 #include <QLocale>
 #include <QPageSize>
 #include <QPainter>
@@ -22,7 +23,7 @@ namespace {
 // Sizes here are points, 1/72 inch. The text is laid out in tenths of them, so that letters of every size keep their
 // proportions on every device.
 constexpr double kTenths = 10.0;
-constexpr double kMarginSide = 48.0, kMarginTop = 42.0, kMarginBottom = 66.0;
+constexpr double kMarginSide = 48.0, kMarginTop = 42.0, kMarginBottom = 66.0, kCellPadding = 3.0;
 constexpr double kTextPt = 9.5, kSmallPt = 8.0, kTitlePt = 17.0, kSectionPt = 12.0, kFootPt = 7.0;
 const QColor kInk(0x15, 0x19, 0x1D), kSoft(0x44, 0x4E, 0x58), kRule(0xB8, 0xC0, 0xC8), kShade(0xEE, 0xF1, 0xF4),
     kHeed(0x75, 0x48, 0x00);
@@ -40,6 +41,8 @@ QFont fontOf(double points, bool strong = false) {
     QFont font(QStringLiteral("DejaVu Sans"));
     font.setPixelSize(static_cast<int>(std::lround(kTenths * points)));
     font.setHintingPreference(QFont::PreferNoHinting);
+    // Ligatures would hide words from a search ("ﬁlling" for "filling"); any spacing of letters switches them off.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     return font;
 }
@@ -147,12 +150,13 @@ private:
             const bool heading =
                 std::find(content.headings.begin(), content.headings.end(), static_cast<std::size_t>(row - 1)) !=
                 content.headings.end();
-            if (heading && columns > 1) table->mergeCells(row, 0, 1, columns);
             for (int column = 0; column < (heading ? 1 : columns); ++column)
                 cell(*table, row, column, cells.value(column), letters(kSmallPt, kInk, heading),
                      heading ? Qt::AlignLeft : alignment(content, column), heading ? kShade : QColor());
             ++row;
         }
+        for (const std::size_t heading : content.headings)
+            if (columns > 1) table->mergeCells(static_cast<int>(heading) + 1, 0, 1, columns);
         endTable();
     }
 
@@ -214,29 +218,42 @@ private:
         return numeric ? Qt::AlignRight : Qt::AlignLeft;
     }
 
-    /// Widths after the longest word and the mean length of each column's texts.
-    static std::vector<double> shares(const ReportTable& table) {
-        constexpr double kLongestCell = 48.0, kShortestCell = 6.0; // letters
-        std::vector<double> weights;
+    /// Each column gets the room of its longest word; what is left goes by how much longer its lines are.
+    std::vector<double> shares(const ReportTable& table) const {
+        const QFontMetricsF letters(fontOf(kSmallPt, true));
+        const double padding = 2 * kTenths * kCellPadding + kTenths;
+        std::vector<double> words, lines;
+        double used = 0.0, wanted = 0.0;
         for (int column = 0; column < table.header.size(); ++column) {
-            double most = 0.0;
-            const auto count = [&](const QString& text) {
-                for (const QString& line : text.split(QChar::LineSeparator))
-                    most = std::max<double>(most, std::min<double>(kLongestCell, static_cast<double>(line.size())));
+            double word = 0.0, line = 0.0;
+            const auto look = [&](const QString& text) {
+                for (const QString& one : text.split(QChar::LineSeparator)) {
+                    line = std::max(line, letters.horizontalAdvance(one) + padding);
+                    for (const QString& part : one.split(QLatin1Char(' '))) // non-breaking spaces stay within
+                        word = std::max(word, letters.horizontalAdvance(part) + padding);
+                }
             };
-            count(table.header[column]);
+            look(table.header[column]);
             for (std::size_t row = 0; row < table.rows.size(); ++row)
                 if (std::find(table.headings.begin(), table.headings.end(), row) == table.headings.end())
-                    count(table.rows[row].value(column));
-            weights.push_back(std::max(kShortestCell, most));
+                    look(table.rows[row].value(column));
+            line = std::min(line, 0.5 * m_width);
+            word = std::min(word, line);
+            words.push_back(word);
+            lines.push_back(line - word);
+            used += word;
+            wanted += line - word;
         }
-        return weights;
+        const double left = std::max(0.0, m_width - used);
+        for (std::size_t column = 0; column < words.size(); ++column)
+            words[column] += wanted > 0.0 ? left * lines[column] / wanted : left / static_cast<double>(words.size());
+        return words;
     }
 
     QTextTable* beginTable(int rows, int columns, const std::vector<double>& shares, double border) {
         m_cursor.movePosition(QTextCursor::End);
         QTextTableFormat format;
-        format.setCellPadding(kTenths * 3.0);
+        format.setCellPadding(kTenths * kCellPadding);
         format.setCellSpacing(0.0);
         format.setBorder(border > 0 ? kTenths * 0.5 : 0.0);
         format.setBorderBrush(kRule);

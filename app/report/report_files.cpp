@@ -9,6 +9,7 @@
 #include "app/report/value_table.h"
 #include "dicomio/report/new_object.h"
 #include "dicomio/report/report_from_record.h"
+#include "core/anatomy/appendage_surface.h"
 #include "dicomio/report/gather_sources.h"
 
 #include <QCoreApplication>
@@ -184,6 +185,27 @@ private:
             ++where.instanceNumber;
         }
         return {};
+    }
+
+    /// The blood's surface, plain and as an object. A measurement from a test has no working data: then there is none.
+    core::Result<void> surface() {
+        const core::Volume* volume = m_answers.session().volume();
+        const core::AppendageMeasurement* measurement = m_answers.session().measurement();
+        if (!volume || !measurement) return {};
+        const auto made = core::appendageSurface(*volume, *measurement);
+        if (!made) {
+            m_files.notices.push_back({"report-without-surface", "There is no surface: " + made.error().message, {}});
+            return {};
+        }
+        dicomio::TriangleMesh mesh;
+        for (const Eigen::Vector3f& point : made->mesh.points)
+            mesh.corners.push_back({point.cast<double>()});
+        mesh.triangles.assign(made->mesh.triangles.begin(), made->mesh.triangles.end());
+        const fs::path plain = m_folder / "surface.stl";
+        return add(plain, dicomio::writeStl(mesh, plain)).and_then([&] {
+            return keep(dicomio::writeEncapsulatedStl(context("Surface"), mesh, volume->frameOfReferenceUid(),
+                                                      "Blood of the left atrium and its appendage", m_folder / "surface-stl.dcm"));
+        });
     }
 
     core::Result<void> keep(const core::Result<dicomio::WrittenObject>& object) {

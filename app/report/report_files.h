@@ -3,6 +3,7 @@
 //   report.pdf          the printed report             report-pdf.dcm    the same as Encapsulated PDF
 //   report-sr.dcm       Structured Report, TID 1500    values.csv        every value, a line each
 //   report.json         values, answer and decision    pictures/         key images: NAME.png, NAME.dcm
+//   surface.stl         surface of the blood, mm       surface-stl.dcm   the same as Encapsulated STL
 //
 // With names hidden nothing is written as DICOM: an object without its patient could not be filed (there is
 // export_without_identity.h for passing images on).

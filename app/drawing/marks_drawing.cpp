@@ -5,6 +5,7 @@
 
 #include <QFontMetricsF>
 #include <QPainterPath>
+#include <algorithm>
 #include <array>
 
 namespace gauge::app {
@@ -58,16 +59,20 @@ double labelWidth(const QString& text, int pixelSize) {
     return QFontMetricsF(labelFont(pixelSize)).horizontalAdvance(text) + 10;
 }
 
-QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
-                 LabelSide side, const QRectF& bounds, int pixelSize) {
-    const QFont font = labelFont(pixelSize);
-    const QFontMetricsF metrics(font);
-    const QSizeF size(labelWidth(text, pixelSize), metrics.height() + 4);
+QRectF labelPlate(const QPointF& anchor, const QString& text, LabelSide side, const QRectF& bounds, int pixelSize) {
+    const QSizeF size(labelWidth(text, pixelSize), QFontMetricsF(labelFont(pixelSize)).height() + 4);
     QRectF plate(plateCorner(anchor, size, side), size);
     plate.moveLeft(std::clamp(plate.left(), bounds.left() + 2,
                               std::max(bounds.left() + 2, bounds.right() - 2 - size.width())));
     plate.moveTop(std::clamp(plate.top(), bounds.top() + 2,
                              std::max(bounds.top() + 2, bounds.bottom() - 2 - size.height())));
+    return plate;
+}
+
+QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
+                 LabelSide side, const QRectF& bounds, int pixelSize) {
+    const QFont font = labelFont(pixelSize);
+    const QRectF plate = labelPlate(anchor, text, side, bounds, pixelSize);
     painter.save();
     painter.setPen(Qt::NoPen);
     painter.setBrush(QColor(8, 10, 12, 200));
@@ -77,6 +82,18 @@ QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, 
     painter.drawText(plate, Qt::AlignCenter, text);
     painter.restore();
     return plate;
+}
+
+bool LabelPlaces::draw(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
+                       std::initializer_list<LabelSide> sides, const QRectF& bounds, int pixelSize) {
+    for (const LabelSide side : sides) {
+        const QRectF plate = labelPlate(anchor, text, side, bounds, pixelSize);
+        const bool free = std::none_of(m_taken.begin(), m_taken.end(), [&](const QRectF& r) { return r.intersects(plate); });
+        if (!free) continue;
+        m_taken.push_back(drawLabel(painter, anchor, text, colour, side, bounds, pixelSize));
+        return true;
+    }
+    return false;
 }
 
 void drawMarker(QPainter& painter, const QPointF& at, Role role, double opacity, double radius) {

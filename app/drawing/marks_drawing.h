@@ -6,6 +6,8 @@
 
 #include <QPainter>
 #include <QRectF>
+#include <initializer_list>
+#include <vector>
 
 namespace gauge::app {
 
@@ -15,6 +17,23 @@ enum class LabelSide { Right, Left, Above, Below };
 /// Text on a dark plate beside `anchor`, kept inside `bounds`. Returns the plate.
 QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
                  LabelSide side, const QRectF& bounds, int pixelSize = 12);
+
+/// Where drawLabel puts its plate.
+QRectF labelPlate(const QPointF& anchor, const QString& text, LabelSide side, const QRectF& bounds, int pixelSize = 12);
+
+/// Labels that keep off each other.
+class LabelPlaces {
+public:
+    /// Nothing is written here.
+    void keepFree(const QRectF& place) { m_taken.push_back(place); }
+    /// Draws the label on the first side where it covers no other; false, and nothing drawn, where there is none.
+    bool draw(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
+              std::initializer_list<LabelSide> sides, const QRectF& bounds, int pixelSize = 12);
+    const std::vector<QRectF>& taken() const { return m_taken; }
+
+private:
+    std::vector<QRectF> m_taken;
+};
 
 /// Width of the plate that drawLabel makes for a text.
 double labelWidth(const QString& text, int pixelSize = 12);

@@ -5,6 +5,7 @@
 #include "app/views/depth_strip_view.h"
 #include "app/views/long_section_view.h"
 #include "app/views/shown_section.h"
+#include "app/views/surface_view.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -15,27 +16,31 @@ namespace gauge::app {
 
 AppendagePage::AppendagePage(Session& session, ViewState& state, QWidget* parent)
     : QWidget(parent), m_longSection(new LongSectionView(session, state)),
-      m_crossSection(new CrossSectionView(session, state)), m_strip(new DepthStripView(session, state)) {
+      m_crossSection(new CrossSectionView(session, state)), m_surface(new SurfaceView(session, state)),
+      m_strip(new DepthStripView(session, state)) {
     auto* readout = new DepthReadout(session, state);
     readout->setMinimumSize(272, 160);
     connect(m_strip, &DepthStripView::hovered, readout, &DepthReadout::setHover);
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(1);
-    grid->addWidget(m_longSection, 0, 0);
+    grid->addWidget(m_longSection, 0, 0, 2, 1);
     grid->addWidget(m_crossSection, 0, 1);
-    grid->addWidget(m_strip, 1, 0);
-    grid->addWidget(readout, 1, 1);
+    grid->addWidget(m_surface, 1, 1);
+    grid->addWidget(m_strip, 2, 0);
+    grid->addWidget(readout, 2, 1);
     grid->setColumnStretch(0, 3);
     grid->setColumnStretch(1, 2);
     grid->setRowStretch(0, 5);
-    grid->setRowStretch(1, 2);
+    grid->setRowStretch(1, 5);
+    grid->setRowStretch(2, 4);
     setFocusProxy(m_longSection);
 }
 
 void AppendagePage::resetViews() {
     m_longSection->resetView();
     m_crossSection->resetView();
+    m_surface->resetView();
 }
 
 CrossSectionChoice::CrossSectionChoice(Session& session, ViewState& state, QWidget* parent)

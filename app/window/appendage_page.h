@@ -1,4 +1,4 @@
-// The page of the appendage: long section, cross-section, depth strip and what the pointer reads there.
+// The page of the appendage: long section, cross-section, surface, depth strip and what the pointer reads there.
 #pragma once
 
 #include "app/document/session.h"
@@ -13,6 +13,7 @@ namespace gauge::app {
 class CrossSectionView;
 class DepthStripView;
 class LongSectionView;
+class SurfaceView;
 
 class AppendagePage : public QWidget {
     Q_OBJECT
@@ -21,10 +22,12 @@ public:
 
     void resetViews();
     LongSectionView& longSection() { return *m_longSection; }
+    SurfaceView& surface() { return *m_surface; }
 
 private:
     LongSectionView* m_longSection;
     CrossSectionView* m_crossSection;
+    SurfaceView* m_surface;
     DepthStripView* m_strip;
 };
 

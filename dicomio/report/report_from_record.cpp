@@ -54,9 +54,8 @@ core::Result<ReportPatient> patientOf(const core::CaseRecord& record, const Repo
     const ReportPatient& images = sources.imagePatient;
     if (!patient.id.empty() && !images.id.empty() && patient.id != images.id)
         return failure(ErrorCode::InvalidArgument,
-                       "Cannot make the report of the case: it is about patient ID " + patient.id +
-                           ", but its images are of patient ID " + images.id +
-                           ". Choose the folder with the images of this case.");
+                       "Cannot make the report of the case: the case and its images name different patient IDs. "
+                       "Choose the folder with the images of this case.");
     return ReportPatient{patient.name, patient.id, images.issuerOfId, patient.birthDate, patient.sex};
 }
 

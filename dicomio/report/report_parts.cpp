@@ -236,7 +236,7 @@ private:
             ++m_ignored;
             return {};
         }
-        if (!item.code)
+        if (!item.code || item.code->value.empty())
             return failure(ErrorCode::AttributeInvalid,
                            "\"" + item.name->meaning +
                                "\" has no unit (MeasurementUnitsCodeSequence (0040,08EA)).");

@@ -10,6 +10,7 @@ using namespace gauge;
 using namespace gauge::dicomio;
 using namespace gauge::test;
 using testing::HasSubstr;
+using testing::Not;
 
 namespace {
 
@@ -88,7 +89,8 @@ TEST_F(GatherSources, AReportIsNotMadeOfOnePatientOnAnothersImages) {
     m_record.patient = core::Entry<core::Patient>{{"Somebody^Else", "P2", "", "", "", {}}, 2};
     const auto error = errorOf(reportFromRecord(m_record, sources));
     EXPECT_EQ(error.code, core::ErrorCode::InvalidArgument);
-    EXPECT_THAT(error.message, HasSubstr("it is about patient ID P2, but its images are of patient ID P1"));
+    EXPECT_THAT(error.message, HasSubstr("the case and its images name different patient IDs"));
+    EXPECT_THAT(error.message, Not(HasSubstr("P2"))); // messages may end in a log
 }
 
 TEST_F(GatherSources, AnImageThatIsNotAtHandIsToldInWords) {

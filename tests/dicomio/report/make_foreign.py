@@ -4,7 +4,7 @@
 foreign.dcm   a TID 1500 report with a planar group, a loose number, a retired SRT code and concepts nobody here knows
 spatial.dcm   a contour in the patient, with a pressure
 no-group.dcm  a structured report without any measurement
-From OURS.dcm, one fault each: unit-absent, number-text, number-contradicted, deviation-unit, coordinate-nan, coordinate-odd,
+From OURS.dcm, one fault each: unit-absent, unit-without-code, number-text, number-contradicted, deviation-unit, coordinate-nan, coordinate-odd,
 frame-zero, frame-of-reference-absent, deep, ct-class.
 """
 import copy
@@ -150,6 +150,9 @@ def broken(ours):
     def drop_unit(made):
         del first(made, "NUM").MeasuredValueSequence[0].MeasurementUnitsCodeSequence
 
+    def code_of_unit(made):
+        del first(made, "NUM").MeasuredValueSequence[0].MeasurementUnitsCodeSequence[0].CodeValue
+
     def as_text(made):
         measured = first(made, "NUM").MeasuredValueSequence[0]
         measured.add_new(0x0040A30A, "LO", "about 20")
@@ -182,7 +185,7 @@ def broken(ours):
     def ct_class(made):
         made.SOPClassUID = made.file_meta.MediaStorageSOPClassUID = "1.2.840.10008.5.1.4.1.1.2"
 
-    for name, edit in {"unit-absent": drop_unit, "number-text": as_text, "number-contradicted": contradict,
+    for name, edit in {"unit-absent": drop_unit, "unit-without-code": code_of_unit, "number-text": as_text, "number-contradicted": contradict,
                        "deviation-unit": deviation_unit, "coordinate-nan": nan, "coordinate-odd": odd, "frame-zero": frame_zero,
                        "frame-of-reference-absent": no_frame_of_reference, "deep": deep, "ct-class": ct_class}.items():
         change(name, edit)

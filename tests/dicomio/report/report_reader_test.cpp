@@ -208,6 +208,8 @@ TEST_F(ReadReportFile, RefusesInWordsWhatIsWrong) {
            "it is no Enhanced, Comprehensive or Comprehensive 3D structured report");
     expect("unit-absent", AttributeInvalid,
            "\"Area\" has no unit (MeasurementUnitsCodeSequence (0040,08EA))");
+    expect("unit-without-code", AttributeInvalid,
+           "\"Area\" has no unit (MeasurementUnitsCodeSequence (0040,08EA))");
     expect("number-text", AttributeInvalid,
            "\"Area\": NumericValue (0040,A30A) is \"about 20\", which is no number");
     expect("number-contradicted", AttributeInvalid,

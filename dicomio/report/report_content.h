@@ -72,6 +72,9 @@ struct FrameReference {
 /// axis, then those of the shorter one.
 enum class RegionKind { Point, Points, Polyline, Polygon, Ellipse };
 
+/// Whether a region of that kind can have that many points.
+bool fits(RegionKind kind, std::size_t points);
+
 /// On one frame; (column, row) in pixels, whole numbers at pixel centres as everywhere here. (In the file the
 /// corner of the first pixel is 0\0, PS3.3 C.18.6.1.2; writer and reader shift by half a pixel.)
 struct PictureRegion {

@@ -30,7 +30,8 @@ RegionKind regionKind(DrawingKind kind) {
 
 /// Centre and the ends of two half-axes become the ends of the longer axis and those of the shorter one.
 std::vector<Eigen::Vector2d> regionPoints(DrawingKind kind, const std::vector<Eigen::Vector2d>& points) {
-    if (kind != DrawingKind::Ellipse || points.size() != 3) return points;
+    if (kind != DrawingKind::Ellipse) return points;
+    if (points.size() != 3) return {};
     Eigen::Vector2d a = points[1] - points[0], b = points[2] - points[0];
     if (b.norm() > a.norm()) std::swap(a, b);
     return {points[0] - a, points[0] + a, points[0] - b, points[0] + b};

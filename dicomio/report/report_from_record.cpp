@@ -48,15 +48,26 @@ std::string counted(std::size_t n, const char* one, const char* many) {
     return std::to_string(n) + (n == 1 ? one : many);
 }
 
+/// Dates and sexes that are none are as good as unknown; DICOM has no place for them.
+std::string dateOrNothing(const std::string& text) {
+    return text.size() == 8 && text.find_first_not_of("0123456789") == std::string::npos ? text
+                                                                                         : std::string();
+}
+std::string sexOrNothing(const std::string& text) {
+    return text == "F" || text == "M" || text == "O" ? text : std::string();
+}
+
 core::Result<ReportPatient> patientOf(const core::CaseRecord& record, const ReportSources& sources) {
     if (!record.patient) return sources.imagePatient;
     const core::Patient& patient = record.patient->content;
     const ReportPatient& images = sources.imagePatient;
     if (!patient.id.empty() && !images.id.empty() && patient.id != images.id)
-        return failure(ErrorCode::InvalidArgument,
-                       "Cannot make the report of the case: the case and its images name different patient IDs. "
-                       "Choose the folder with the images of this case.");
-    return ReportPatient{patient.name, patient.id, images.issuerOfId, patient.birthDate, patient.sex};
+        return failure(
+            ErrorCode::InvalidArgument,
+            "Cannot make the report of the case: the case and its images name different patient IDs. "
+            "Choose the folder with the images of this case.");
+    return ReportPatient{patient.name, patient.id, images.issuerOfId, dateOrNothing(patient.birthDate),
+                         sexOrNothing(patient.sex)};
 }
 
 void addDecision(const core::CaseRecord& record, const ReportSources& sources, ReportContent& out) {
@@ -104,7 +115,8 @@ core::Result<ReportContent> reportFromRecord(const core::CaseRecord& record, con
     if (maker.regionsLeftOut() > 0)
         out.warnings.push_back(
             counted(maker.regionsLeftOut(), " drawing or point is", " drawings or points are") +
-            " told without its place: its image, or the frame of reference of the CT, was not at hand.");
+            " told without its place: its image or the frame of reference of the CT is not at hand, or it "
+            "is not drawn to its end.");
     if (!out.signature) out.warnings.push_back("The decision is not signed: this report is a draft.");
     out.cautions = sources.cautions;
     return out;

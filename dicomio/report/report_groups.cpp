@@ -16,6 +16,13 @@ bool hasFrames(const std::string& sopClassUid) {
            sopClassUid != "1.2.840.10008.5.1.4.1.1.7";
 }
 
+bool finite(const Eigen::Vector2d& p) {
+    return p.allFinite();
+}
+bool finite(const core::PatientPoint& p) {
+    return p.mm.allFinite();
+}
+
 /// "ostium", "landing", "landing-2", or "appendage" for what belongs to no section.
 std::string sectionOf(const std::string& id) {
     const std::string where = id.substr(0, id.find('/'));
@@ -74,7 +81,34 @@ std::vector<MeasurementGroup> GroupMaker::make() {
     addStasis();
     addSizing();
     addScores();
+    for (MeasurementGroup& group : m_groups)
+        leaveOutUnusable(group);
     return std::move(m_groups);
+}
+
+/// One thing that cannot be said must not keep the rest from being reported.
+void GroupMaker::leaveOutUnusable(MeasurementGroup& group) {
+    const auto usable = [](double uncertainty) { return std::isfinite(uncertainty) && uncertainty >= 0.0; };
+    m_unmeasured +=
+        std::erase_if(group.measurements, [](const ReportMeasurement& m) { return !std::isfinite(m.value); });
+    for (ReportMeasurement& m : group.measurements)
+        if (m.standardUncertainty && !usable(*m.standardUncertainty)) m.standardUncertainty.reset();
+    if (group.pressure && group.pressure->standardUncertaintyMmHg &&
+        !usable(*group.pressure->standardUncertaintyMmHg))
+        group.pressure->standardUncertaintyMmHg.reset();
+    for (std::optional<double>* pressure : {group.pressure ? &group.pressure->meanMmHg : nullptr,
+                                            group.pressure ? &group.pressure->vWaveMmHg : nullptr})
+        if (pressure != nullptr && *pressure && !std::isfinite(**pressure)) pressure->reset();
+    std::erase_if(group.findings, [](const ReportFinding& f) { return !f.value && f.text.empty(); });
+    const auto notDrawn = [](const auto& region) {
+        return !fits(region.kind, region.points.size()) ||
+               std::any_of(region.points.begin(), region.points.end(),
+                           [](const auto& p) { return !finite(p); });
+    };
+    m_regionsLeftOut +=
+        std::erase_if(group.pictureRegions, notDrawn) + std::erase_if(group.patientRegions, notDrawn);
+    for (ReportMeasurement& m : group.measurements)
+        m_regionsLeftOut += std::erase_if(m.pictureRegions, notDrawn);
 }
 
 std::vector<SourceImage> GroupMaker::used() const {

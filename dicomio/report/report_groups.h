@@ -31,6 +31,8 @@ private:
     std::optional<FrameReference> imageOf(const std::string& uid, std::optional<int> frame);
     void addImages(MeasurementGroup& group, const core::Provenance& provenance);
 
+    void leaveOutUnusable(MeasurementGroup& group);
+
     void addValues();
     MeasurementGroup& groupOf(const core::RecordedValue& value);
     ReportMeasurement measurementOf(const core::RecordedValue& value, const MeasurementGroup& group);

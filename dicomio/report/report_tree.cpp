@@ -29,22 +29,6 @@ std::string_view graphicWord(RegionKind kind, bool inPatient) {
     return "POINT";
 }
 
-bool enoughPoints(RegionKind kind, std::size_t count) {
-    switch (kind) {
-    case RegionKind::Point:
-        return count == 1;
-    case RegionKind::Points:
-        return count >= 1;
-    case RegionKind::Polyline:
-        return count >= 2;
-    case RegionKind::Polygon:
-        return count >= 3;
-    case RegionKind::Ellipse:
-        return count == 4;
-    }
-    return false;
-}
-
 class TreeMaker {
 public:
     explicit TreeMaker(const ReportContent& content) : m_content(content) {
@@ -169,7 +153,7 @@ private:
 
     Fault addPictureRegion(ContentItem& parent, Relation relation, const Code& name,
                            const PictureRegion& region, const std::string& where) const {
-        if (!enoughPoints(region.kind, region.points.size()))
+        if (!fits(region.kind, region.points.size()))
             return fault(where + " has a region with " + std::to_string(region.points.size()) +
                          " points, which are too few or too many.");
         if (auto bad = known(region.image, where)) return bad;
@@ -193,7 +177,7 @@ private:
 
     static Fault addPatientRegion(ContentItem& parent, const PatientRegion& region,
                                   const std::string& where) {
-        if (!enoughPoints(region.kind, region.points.size()))
+        if (!fits(region.kind, region.points.size()))
             return fault(where + " has a region with " + std::to_string(region.points.size()) +
                          " points, which are too few or too many.");
         if (region.frameOfReferenceUid.empty())
@@ -343,6 +327,22 @@ private:
 };
 
 } // namespace
+
+bool fits(RegionKind kind, std::size_t points) {
+    switch (kind) {
+    case RegionKind::Point:
+        return points == 1;
+    case RegionKind::Points:
+        return points >= 1;
+    case RegionKind::Polyline:
+        return points >= 2;
+    case RegionKind::Polygon:
+        return points >= 3;
+    case RegionKind::Ellipse:
+        return points == 4;
+    }
+    return false;
+}
 
 bool hasPatientRegions(const ReportContent& content) {
     return std::any_of(content.groups.begin(), content.groups.end(),

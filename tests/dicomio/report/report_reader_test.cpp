@@ -1,7 +1,9 @@
 #include "dicomio/report/report_reader.h"
 
+#include "core/record/journal.h"
 #include "dicomio/report/report_codes.h"
 #include "dicomio/report/structured_report.h"
+#include "tests/core/record/random_edits.h"
 #include "tests/dicomio/report/outside_tools.h"
 #include "tests/dicomio/report/report_fixture.h"
 #include "tests/dicomio/support/dicom_bytes.h"
@@ -9,6 +11,7 @@
 
 #include <fstream>
 #include <gmock/gmock.h>
+#include <map>
 #include <random>
 #include <rapidcheck.h>
 
@@ -136,6 +139,41 @@ TEST_F(ReadReportFile, KeepsEveryNumberExactAndEveryContourInItsPlace) {
         RC_ASSERT(a.size() == b.size());
         for (std::size_t i = 0; i < a.size(); ++i)
             RC_ASSERT(core::distanceMm(a[i], b[i]) < kContourMm);
+    }));
+}
+
+// Whatever a case holds, half-drawn, nameless or strange, its report is valid and gives back every number.
+TEST_F(ReadReportFile, OfAnyCaseHoldsEachOfItsCurrentValues) {
+    EXPECT_TRUE(rc::check("any record", [this] {
+        core::CaseRecord record = core::replay(core::testing_edits::journal());
+        if (record.decision && !record.decision->content.signedBy.empty())
+            record.decision->content.time = "2031-02-03T10:00:00Z"; // without a time nothing is signed
+        ReportSources sources = sourcesOf(record);
+        sources.contours.clear();
+        sources.images.push_back({kStudy, "2.25.70", "1.2.840.10008.5.1.4.1.1.3.1", "2.25.77", "US"});
+        const auto content = reportFromRecord(record, sources);
+        RC_ASSERT(content.has_value());
+        std::map<std::string, double> expected;
+        for (const MeasurementGroup& group : content->groups)
+            for (const ReportMeasurement& m : group.measurements)
+                expected[m.trackingId] = m.value;
+        for (const core::RecordedValue& value : record.values)
+            if (!core::isStale(record, value))
+                RC_ASSERT(expected.at(value.group + ":" + value.id) == value.estimate.value);
+        const auto written = writeStructuredReport(*content, m_folder.path() / "any.dcm");
+        if (content->groups.empty()) {
+            RC_ASSERT(!written.has_value());
+            return;
+        }
+        if (!written) RC_FAIL(written.error().message);
+        const auto read = readReport(m_folder.path() / "any.dcm");
+        if (expected.empty()) return; // nothing but marks: no report for a table of numbers
+        if (!read) RC_FAIL(read.error().message);
+        std::map<std::string, double> found;
+        for (const MeasurementGroup& group : read->content.groups)
+            for (const ReportMeasurement& m : group.measurements)
+                found[m.trackingId] = m.value;
+        RC_ASSERT(found == expected);
     }));
 }
 

@@ -70,7 +70,8 @@ void GroupMaker::addContours() {
         const bool corrected = m_record.contours.count(contour.id) != 0;
         add(contour.id, contour.points, corrected ? "The contour was corrected by hand." : nullptr);
     }
-    for (const auto& [id, entry] : m_record.contours) {
+    for (const auto& [key, entry] : m_record.contours) {
+        const std::string& id = key; // clang 14 captures no structured binding
         const bool found = std::any_of(m_sources.contours.begin(), m_sources.contours.end(),
                                        [&](const FoundContour& c) { return c.id == id; });
         if (!found)

@@ -279,14 +279,24 @@ private:
                            where(out) + ": ReferencedSOPSequence (0008,1199) is absent");
         out.sopClassUid = text(*reference, DCM_ReferencedSOPClassUID);
         out.sopInstanceUid = text(*reference, DCM_ReferencedSOPInstanceUID);
-        Sint32 frame = 0;
-        for (unsigned long i = 0; reference->findAndGetSint32(DCM_ReferencedFrameNumber, frame, i).good();
-             ++i) {
+        return frames(text(*reference, DCM_ReferencedFrameNumber), out);
+    }
+
+    /// Read in one go: the toolkit would parse the whole string for each of its values.
+    static Result<void> frames(const std::string& list, ContentItem& out) {
+        for (std::size_t at = 0; at < list.size();) {
+            const std::size_t end = std::min(list.find('\\', at), list.size());
+            std::size_t start = list.find_first_not_of(" +", at);
+            start = std::min(start, end);
+            int frame = 0;
+            std::from_chars(list.data() + start, list.data() + end, frame);
             if (frame < 1)
                 return failure(ErrorCode::AttributeInvalid,
                                where(out) + ": ReferencedFrameNumber (0008,1160) is " +
-                                   std::to_string(frame) + "; frames count from 1");
+                                   list.substr(at, std::min<std::size_t>(end - at, 20)) +
+                                   "; frames count from 1");
             out.frames.push_back(frame);
+            at = end + 1;
         }
         return {};
     }

@@ -30,9 +30,13 @@ std::string textOf(DcmItem& from, const DcmTagKey& tag, const std::vector<std::s
 
 std::vector<std::string> characterSets(DcmItem& from) {
     std::vector<std::string> sets;
-    OFString value;
-    for (unsigned long i = 0; from.findAndGetOFString(DCM_SpecificCharacterSet, value, i).good(); ++i)
-        sets.emplace_back(value.c_str());
+    const std::string all = textOf(from, DCM_SpecificCharacterSet, {});
+    for (std::size_t at = 0; at < all.size();) {
+        const std::size_t end = std::min(all.find('\\', at), all.size());
+        sets.push_back(all.substr(at, end - at));
+        sets.back().erase(sets.back().find_last_not_of(' ') + 1);
+        at = end + 1;
+    }
     return sets;
 }
 

@@ -9,8 +9,10 @@
 #include "tests/dicomio/support/dicom_bytes.h"
 #include "tests/dicomio/support/result_of.h"
 
+#include <algorithm>
 #include <fstream>
 #include <gmock/gmock.h>
+#include <iostream>
 #include <map>
 #include <random>
 #include <rapidcheck.h>
@@ -226,6 +228,33 @@ TEST_F(ReadReportFile, TakesContoursAndPressureFromReportsOfOthers) {
     ASSERT_TRUE(group.pressure);
     EXPECT_EQ(group.pressure->meanMmHg, 14.0);
     EXPECT_EQ(group.measurements.at(0).value, 34.1);
+}
+
+// Reports that other programs wrote: pydicom's own and those of the real data, number by number against
+// pydicom.
+TEST_F(ReadReportFile, FindsEveryNumberOfRealReports) {
+    std::vector<fs::path> files{pydicomData() / "test_files" / "test-SR.dcm"};
+    if (fs::is_directory(realDataFolder() / "sr"))
+        for (const auto& entry : fs::directory_iterator(realDataFolder() / "sr"))
+            if (entry.path().extension() == ".dcm") files.push_back(entry.path());
+    if (files.size() == 1) std::cout << "no real reports in " << realDataFolder() << "\n";
+    for (const fs::path& file : files) {
+        SCOPED_TRACE(file);
+        const auto read = readReport(file);
+        std::vector<std::string> found;
+        for (const ReportRow& row : rowsOf(valueOf(read))) {
+            char text[200];
+            std::snprintf(text, sizeof text, "%s %.9g %s", row.name.value.c_str(), row.value,
+                          row.unit.value.c_str());
+            found.emplace_back(text);
+        }
+        std::sort(found.begin(), found.end());
+        std::string lines;
+        for (const std::string& line : found)
+            lines += line + "\n";
+        EXPECT_GT(found.size(), 0u);
+        EXPECT_EQ(lines, runScript("list_numbers.py", quoted(file), m_folder.path()).out);
+    }
 }
 
 TEST_F(ReadReportFile, RefusesInWordsWhatIsWrong) {

@@ -1,8 +1,10 @@
 #include "app/drawing/depth_strip_drawing.h"
 
+#include "app/drawing/depth_strip_bands.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/format/quantity.h"
 
+#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QPainterPath>
 #include <algorithm>
@@ -13,7 +15,84 @@ namespace gauge::app {
 namespace {
 
 constexpr std::array kCurves{StripCurve::Longest, StripCurve::PerimeterDerived, StripCurve::Shortest};
-constexpr double kHeadPx = 26.0, kFootPx = 24.0;
+constexpr double kHeadLinePx = 22.0, kHeadPx = 4.0, kFootPx = 24.0;
+
+/// One entry of the legend: its line and its words.
+struct LegendEntry {
+    QPen pen;
+    QString words;
+};
+
+std::vector<LegendEntry> legendOf(const DepthStripScene& scene) {
+    std::vector<LegendEntry> entries;
+    if (scene.answer)
+        for (const StripBand band : kStripBands)
+            entries.push_back({penOf(band), wordsOf(*scene.answer, band)});
+    else
+        for (const StripCurve curve : kCurves)
+            entries.push_back({penOf(curve), wordOf(curve)});
+    return entries;
+}
+
+QString titleOf(const DepthStripScene& scene) {
+    return scene.answer ? QCoreApplication::translate("DepthStrip", "Perimeter-derived width and its 95 % interval at")
+                        : QCoreApplication::translate("DepthStrip", "Width against depth along the axis, mm");
+}
+
+/// Title and legend in lines from the left; what does not fit begins a new line.
+struct HeadItem {
+    QRectF place;
+    std::optional<QPen> pen; ///< of a sample before the words
+    QString words;
+};
+
+constexpr double kSamplePx = 26.0, kSampleGapPx = 5.0, kItemGapPx = 16.0, kSidePx = 10.0;
+
+std::vector<HeadItem> headOf(const DepthStripScene& scene, const QRectF& area) {
+    const QFontMetricsF metrics(labelFont(11));
+    std::vector<HeadItem> items;
+    double x = area.left() + kSidePx, y = area.top() + kHeadPx;
+    const auto add = [&](const std::optional<QPen>& pen, const QString& words) {
+        const double width = metrics.horizontalAdvance(words) + (pen ? kSamplePx + kSampleGapPx : 0.0);
+        if (x + width > area.right() - kSidePx && x > area.left() + kSidePx) {
+            x = area.left() + kSidePx;
+            y += kHeadLinePx;
+        }
+        items.push_back({QRectF(x, y, width, kHeadLinePx), pen, words});
+        x += width + kItemGapPx;
+    };
+    add(std::nullopt, titleOf(scene));
+    for (const LegendEntry& entry : legendOf(scene))
+        add(entry.pen, entry.words);
+    return items;
+}
+
+void drawHead(QPainter& painter, const DepthStripScene& scene, const QRectF& area) {
+    painter.setFont(labelFont(11));
+    for (const HeadItem& item : headOf(scene, area)) {
+        QRectF words = item.place;
+        if (item.pen) {
+            painter.setPen(*item.pen);
+            painter.drawLine(QPointF(words.left(), words.center().y()),
+                             QPointF(words.left() + kSamplePx, words.center().y()));
+            words.setLeft(words.left() + kSamplePx + kSampleGapPx);
+        }
+        painter.setPen(tone::soft);
+        painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, item.words);
+    }
+}
+
+/// A line of a role on the page, without the halo of pictures.
+void drawPageLine(QPainter& painter, const QPointF& from, const QPointF& to, Role role, double width) {
+    painter.setPen(penOf(role, width, Ground::Page));
+    painter.drawLine(from, to);
+}
+
+QColor pagePlate() {
+    QColor plate = tone::panel;
+    plate.setAlpha(225);
+    return plate;
+}
 
 double niceStep(double pixelsPerMm, double leastPixels) {
     for (const double step : {1.0, 2.0, 5.0, 10.0, 20.0, 50.0})
@@ -77,49 +156,12 @@ void drawCurve(QPainter& painter, const WidthScale& widths, const DepthScale& de
     }
 }
 
-void drawLegend(QPainter& painter, const QRectF& area) {
-    const QFont font = labelFont(11);
-    painter.setFont(font);
-    const QFontMetricsF metrics(font);
-    double words = 0;
-    for (const StripCurve curve : kCurves)
-        words += metrics.horizontalAdvance(wordOf(curve));
-    // Samples and gaps give way first where the strip is narrow.
-    const double room = (area.width() - words - 20) / static_cast<double>(kCurves.size());
-    const double sample = std::clamp(0.5 * room, 12.0, 26.0), gap = std::clamp(0.3 * room, 6.0, 18.0);
-    double x = area.right() - 10;
-    for (auto it = kCurves.rbegin(); it != kCurves.rend(); ++it) {
-        const QString word = wordOf(*it);
-        x -= metrics.horizontalAdvance(word);
-        painter.setPen(tone::soft);
-        painter.drawText(QPointF(x, area.top() + 17), word);
-        x -= sample + 5;
-        painter.setPen(penOf(*it));
-        painter.drawLine(QPointF(x, area.top() + 13), QPointF(x + sample, area.top() + 13));
-        x -= gap;
-    }
-}
-
-/// What the strip shows; a narrow one has room for the legend only.
-void drawTitle(QPainter& painter, const QRectF& area) {
-    constexpr double kRoomPx = 640.0;
-    if (area.width() < kRoomPx) return;
-    painter.setFont(labelFont(11));
-    painter.setPen(tone::soft);
-    painter.drawText(QPointF(area.left() + 10, area.top() + 17),
-                     QStringLiteral("Width against depth along the axis, mm"));
-}
-
-void drawUpright(QPainter& painter, const QRectF& plot, double x, const QPen& pen) {
-    drawHaloLine(painter, {x, plot.top()}, {x, plot.bottom()}, pen);
-}
-
 void drawGrip(QPainter& painter, const QRectF& plot, double x, bool active) {
     const QRectF grip(x - 6, plot.top() + plot.height() * 0.5 - 14, 12, 28);
     painter.setPen(QPen(QColor(0, 0, 0, 170), 1));
-    painter.setBrush(active ? colourOf(Role::Landing).lighter(125) : colourOf(Role::Landing));
+    painter.setBrush(active ? colourOf(Role::Landing, Ground::Page).lighter(125) : colourOf(Role::Landing, Ground::Page));
     painter.drawRoundedRect(grip, 4, 4);
-    painter.setPen(QPen(QColor(10, 20, 30), 1.4));
+    painter.setPen(QPen(tone::panel, 1.4));
     for (const double dx : {-2.0, 2.0})
         painter.drawLine(QPointF(x + dx, grip.top() + 8), QPointF(x + dx, grip.bottom() - 8));
 }
@@ -133,48 +175,86 @@ void drawCursor(QPainter& painter, const QRectF& plot, double x) {
         QPolygonF{{x, plot.bottom() - 7}, {x + 5, plot.bottom() + 1}, {x - 5, plot.bottom() + 1}});
 }
 
-void drawHover(QPainter& painter, const WidthScale& widths, const DepthScale& depth,
-               const core::ProfileSection& at) {
-    const double x = depth.xFromMm(at.sMm);
+void drawHover(QPainter& painter, const WidthScale& widths, const DepthScale& depth, const DepthStripScene& scene) {
+    const auto* at = nearestProfile(*scene.measurement, *scene.hoverMm);
+    if (!at) return;
+    const double x = depth.xFromMm(at->sMm);
     painter.setPen(QPen(tone::soft, 1));
     painter.drawLine(QPointF(x, widths.plot.top()), QPointF(x, widths.plot.bottom()));
     painter.setPen(Qt::NoPen);
     painter.setBrush(tone::text);
-    for (const StripCurve curve : kCurves)
-        painter.drawEllipse(QPointF(x, widths.yFromMm(estimateOf(at.section, curve).value)), 3, 3);
+    const auto dot = [&](double mm) { painter.drawEllipse(QPointF(x, widths.yFromMm(mm)), 3, 3); };
+    if (scene.answer) {
+        const auto i = scene.answer->nearest(at->sMm);
+        for (const StripBand band : kStripBands)
+            dot(scene.answer->band(band).widths[*i].medianMm);
+    } else {
+        for (const StripCurve curve : kCurves)
+            dot(estimateOf(at->section, curve).value);
+    }
 }
 
 /// Ostium, tip, landing zones and the shown depth as upright lines.
 void drawPlaces(QPainter& painter, const QRectF& plot, const DepthScale& depth,
                 const DepthStripScene& scene) {
-    drawUpright(painter, plot, depth.xFromMm(0), penOf(Role::Ostium, 2.0));
-    drawUpright(painter, plot, depth.xFromMm(scene.measurement->axis.lengthMm), penOf(Role::Tip, 2.0));
+    const auto upright = [&](double mm, Role role) {
+        const double x = depth.xFromMm(mm);
+        drawPageLine(painter, {x, plot.top()}, {x, plot.bottom()}, role, 2.0);
+    };
+    upright(0.0, Role::Ostium);
+    upright(scene.measurement->axis.lengthMm, Role::Tip);
     if (scene.cursorMm) drawCursor(painter, plot, depth.xFromMm(*scene.cursorMm));
     for (std::size_t i = 0; i < scene.landingsMm.size(); ++i) {
         const double x = depth.xFromMm(scene.landingsMm[i]);
-        drawUpright(painter, plot, x, penOf(Role::Landing, 2.0));
+        upright(scene.landingsMm[i], Role::Landing);
         if (i == 0) drawGrip(painter, plot, x, scene.active);
     }
 }
 
-/// Their words, over every line: ostium to the left of its line, the others where there is room.
-void drawPlaceWords(QPainter& painter, const QRectF& area, const QRectF& plot, const DepthScale& depth,
-                    const DepthStripScene& scene) {
-    constexpr double kRoomPx = 160.0;
+/// From the landing zone as far as it goes straight on: a line with ends, above the axis of depths.
+QRectF usableLine(const DepthStripScene& scene, const QRectF& plot, const DepthScale& depth) {
+    const double from = depth.xFromMm(scene.landingsMm.front());
+    return {QPointF(from, plot.bottom() - 8), QPointF(depth.xFromMm(scene.landingsMm.front() + scene.usableMm->value),
+                                                      plot.bottom() - 8)};
+}
+
+void drawUsable(QPainter& painter, const QRectF& line) {
+    painter.setPen(QPen(colourOf(Role::Axis, Ground::Page), 1.6));
+    painter.drawLine(line.topLeft(), line.topRight());
+    for (const double x : {line.left(), line.right()})
+        painter.drawLine(QPointF(x, line.top() - 4), QPointF(x, line.top() + 4));
+}
+
+/// Their words, over every line, each where it covers no other.
+void drawPlaceWords(QPainter& painter, const WidthScale& widths, const DepthScale& depth, const DepthStripScene& scene) {
+    using enum LabelSide;
+    const QRectF& plot = widths.plot;
     const core::AppendageMeasurement& m = *scene.measurement;
-    const auto side = [&](double x) {
-        return x + kRoomPx < area.right() ? LabelSide::Right : LabelSide::Left;
+    LabelPlaces places;
+    const auto label = [&](const QPointF& anchor, const QString& words, Role role, bool leftFirst) {
+        const QColor colour = colourOf(role, Ground::Page);
+        if (leftFirst)
+            places.draw(painter, anchor, words, colour, {Left, Right, Above, Below}, plot, 12, pagePlate());
+        else
+            places.draw(painter, anchor, words, colour, {Right, Left, Below, Above}, plot, 12, pagePlate());
     };
-    drawLabel(painter, {depth.xFromMm(0), plot.top() + 12}, wordOf(Role::Ostium), colourOf(Role::Ostium),
-              LabelSide::Left, area);
-    const double tipX = depth.xFromMm(m.axis.lengthMm);
-    drawLabel(painter, {tipX, plot.top() + 12},
-              wordOf(Role::Tip) + QLatin1Char(' ') + estimate(m.depthAlongAxisMm, Unit::Millimetre),
-              colourOf(Role::Tip), side(tipX), area);
     for (const double mm : scene.landingsMm)
-        drawLabel(painter, {depth.xFromMm(mm), plot.bottom() - 14},
-                  wordOf(Role::Landing) + QLatin1Char(' ') + quantity(mm, Unit::Millimetre),
-                  colourOf(Role::Landing), side(depth.xFromMm(mm)), area);
+        label({depth.xFromMm(mm), plot.bottom() - 26}, wordOf(Role::Landing) + QLatin1Char(' ') +
+                                                           quantity(mm, Unit::Millimetre), Role::Landing, true);
+    label({depth.xFromMm(0), plot.top() + 12}, wordOf(Role::Ostium), Role::Ostium, true);
+    label({depth.xFromMm(m.axis.lengthMm), plot.top() + 12},
+          wordOf(Role::Tip) + QLatin1Char(' ') + estimate(m.depthAlongAxisMm, Unit::Millimetre), Role::Tip, false);
+    if (scene.usableMm && !scene.landingsMm.empty()) {
+        const QRectF line = usableLine(scene, plot, depth);
+        label({line.left(), line.top() - 18}, QCoreApplication::translate("DepthStrip", "usable depth %1").arg(estimate(*scene.usableMm, Unit::Millimetre)),
+              Role::Axis, false);
+    }
+    if (scene.answer && scene.answer->device) {
+        const auto& body = scene.answer->device->body;
+        const auto& middle = body[body.size() / 2];
+        label({depth.xFromMm(middle.depthMm), widths.yFromMm(0.5 * middle.widthMm)},
+              QCoreApplication::translate("DepthStrip", "size %1").arg(scene.answer->deviceName), Role::Device, false);
+    }
 }
 
 } // namespace
@@ -182,11 +262,11 @@ void drawPlaceWords(QPainter& painter, const QRectF& area, const QRectF& plot, c
 QString wordOf(StripCurve curve) {
     switch (curve) {
     case StripCurve::PerimeterDerived:
-        return QStringLiteral("perimeter-derived");
+        return QCoreApplication::translate("DepthStrip", "perimeter-derived");
     case StripCurve::Longest:
-        return QStringLiteral("longest");
+        return QCoreApplication::translate("DepthStrip", "longest");
     case StripCurve::Shortest:
-        return QStringLiteral("shortest");
+        return QCoreApplication::translate("DepthStrip", "shortest");
     }
     return {};
 }
@@ -221,12 +301,15 @@ const core::Estimate& estimateOf(const core::Section& section, StripCurve curve)
     return section.metrics.perimeterDerivedDiameterMm;
 }
 
-WidthScale widthScale(const core::AppendageMeasurement& measurement, const QRectF& area) {
-    WidthScale scale{area.adjusted(0, kHeadPx, 0, -kFootPx), 20.0};
-    for (const auto& entry : measurement.profile) {
-        const core::Estimate& e = entry.section.metrics.longestDiameterMm;
+WidthScale widthScale(const DepthStripScene& scene, const QRectF& area) {
+    const double head = headOf(scene, area).back().place.bottom() - area.top() + kHeadPx;
+    WidthScale scale{area.adjusted(0, head, 0, -kFootPx), 20.0};
+    for (const auto& entry : scene.measurement->profile) {
+        const core::Estimate& e = scene.answer ? entry.section.metrics.perimeterDerivedDiameterMm
+                                               : entry.section.metrics.longestDiameterMm;
         scale.topMm = std::max(scale.topMm, e.value + e.standardUncertainty());
     }
+    if (scene.answer) scale.topMm = std::max(scale.topMm, greatestWidthMm(*scene.answer));
     scale.topMm = 10.0 * std::ceil(scale.topMm * 1.1 / 10.0);
     return scale;
 }
@@ -241,24 +324,26 @@ const core::ProfileSection* nearestProfile(const core::AppendageMeasurement& mea
 
 void drawDepthStrip(QPainter& painter, const QRectF& area, const DepthScale& depth,
                     const DepthStripScene& scene) {
-    const core::AppendageMeasurement& m = *scene.measurement;
-    const WidthScale widths = widthScale(m, area);
+    const WidthScale widths = widthScale(scene, area);
     const QRectF& plot = widths.plot;
     painter.save();
-    painter.fillRect(area, tone::image);
+    painter.fillRect(area, tone::panel);
     painter.setClipRect(area);
     painter.setRenderHint(QPainter::Antialiasing);
     drawGrid(painter, widths, depth);
-    for (const StripCurve curve : kCurves)
-        drawCurve(painter, widths, depth, m, curve);
-    drawTitle(painter, area);
-    drawLegend(painter, area);
-
-    drawPlaces(painter, plot, depth, scene);
-    drawPlaceWords(painter, area, plot, depth, scene);
-    if (scene.hoverMm) {
-        if (const auto* at = nearestProfile(m, *scene.hoverMm)) drawHover(painter, widths, depth, *at);
+    drawHead(painter, scene, area);
+    painter.setClipRect(plot.adjusted(0, 0, 0, 1));
+    if (scene.answer) {
+        drawBands(painter, widths, depth, *scene.answer);
+        if (scene.answer->device) drawDevice(painter, widths, depth, *scene.answer->device);
+    } else {
+        for (const StripCurve curve : kCurves)
+            drawCurve(painter, widths, depth, *scene.measurement, curve);
     }
+    drawPlaces(painter, plot, depth, scene);
+    if (scene.usableMm && !scene.landingsMm.empty()) drawUsable(painter, usableLine(scene, plot, depth));
+    drawPlaceWords(painter, widths, depth, scene);
+    if (scene.hoverMm) drawHover(painter, widths, depth, scene);
     painter.restore();
 }
 

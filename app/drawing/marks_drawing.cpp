@@ -70,12 +70,12 @@ QRectF labelPlate(const QPointF& anchor, const QString& text, LabelSide side, co
 }
 
 QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
-                 LabelSide side, const QRectF& bounds, int pixelSize) {
+                 LabelSide side, const QRectF& bounds, int pixelSize, const QColor& plateColour) {
     const QFont font = labelFont(pixelSize);
     const QRectF plate = labelPlate(anchor, text, side, bounds, pixelSize);
     painter.save();
     painter.setPen(Qt::NoPen);
-    painter.setBrush(QColor(8, 10, 12, 200));
+    painter.setBrush(plateColour);
     painter.drawRoundedRect(plate, 3, 3);
     painter.setFont(font);
     painter.setPen(colour);
@@ -85,12 +85,13 @@ QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, 
 }
 
 bool LabelPlaces::draw(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
-                       std::initializer_list<LabelSide> sides, const QRectF& bounds, int pixelSize) {
+                       std::initializer_list<LabelSide> sides, const QRectF& bounds, int pixelSize,
+                       const QColor& plateColour) {
     for (const LabelSide side : sides) {
         const QRectF plate = labelPlate(anchor, text, side, bounds, pixelSize);
         const bool free = std::none_of(m_taken.begin(), m_taken.end(), [&](const QRectF& r) { return r.intersects(plate); });
         if (!free) continue;
-        m_taken.push_back(drawLabel(painter, anchor, text, colour, side, bounds, pixelSize));
+        m_taken.push_back(drawLabel(painter, anchor, text, colour, side, bounds, pixelSize, plateColour));
         return true;
     }
     return false;

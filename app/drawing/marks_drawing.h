@@ -14,9 +14,12 @@ namespace gauge::app {
 /// Side of an anchor on which a label stands.
 enum class LabelSide { Right, Left, Above, Below };
 
-/// Text on a dark plate beside `anchor`, kept inside `bounds`. Returns the plate.
+/// Behind labels on pictures of the patient.
+inline const QColor kImagePlate{8, 10, 12, 200};
+
+/// Text on a plate beside `anchor`, kept inside `bounds`. Returns the plate.
 QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
-                 LabelSide side, const QRectF& bounds, int pixelSize = 12);
+                 LabelSide side, const QRectF& bounds, int pixelSize = 12, const QColor& plate = kImagePlate);
 
 /// Where drawLabel puts its plate.
 QRectF labelPlate(const QPointF& anchor, const QString& text, LabelSide side, const QRectF& bounds, int pixelSize = 12);
@@ -28,7 +31,8 @@ public:
     void keepFree(const QRectF& place) { m_taken.push_back(place); }
     /// Draws the label on the first side where it covers no other; false, and nothing drawn, where there is none.
     bool draw(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
-              std::initializer_list<LabelSide> sides, const QRectF& bounds, int pixelSize = 12);
+              std::initializer_list<LabelSide> sides, const QRectF& bounds, int pixelSize = 12,
+              const QColor& plate = kImagePlate);
     const std::vector<QRectF>& taken() const { return m_taken; }
 
 private:

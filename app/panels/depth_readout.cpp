@@ -1,5 +1,6 @@
 #include "app/panels/depth_readout.h"
 
+#include "app/drawing/depth_strip_bands.h"
 #include "app/drawing/depth_strip_drawing.h"
 #include "app/format/quantity.h"
 #include "app/views/shown_section.h"
@@ -14,6 +15,7 @@ constexpr StripCurve kCurves[] = {StripCurve::PerimeterDerived, StripCurve::Long
 struct Reading {
     QString where;
     const core::Section* section;
+    double depthMm;
 };
 
 std::optional<Reading> reading(const Session& session, const ViewState& state, std::optional<double> hover) {
@@ -21,10 +23,10 @@ std::optional<Reading> reading(const Session& session, const ViewState& state, s
     if (!m) return std::nullopt;
     if (hover && *hover >= 0.0 && *hover <= m->axis.lengthMm && !session.isPreviewing())
         if (const auto* at = nearestProfile(*m, *hover))
-            return Reading{QStringLiteral("pointer, depth ") + quantity(at->sMm, Unit::Millimetre),
-                           &at->section};
+            return Reading{DepthReadout::tr("pointer, depth %1").arg(quantity(at->sMm, Unit::Millimetre)), &at->section,
+                           at->sMm};
     const auto shown = shownSection(session, state);
-    return shown ? std::optional(Reading{shown->title, shown->section}) : std::nullopt;
+    return shown ? std::optional(Reading{shown->title, shown->section, shown->depthMm}) : std::nullopt;
 }
 
 } // namespace
@@ -42,14 +44,38 @@ void DepthReadout::setHover(std::optional<double> mm) {
     update();
 }
 
+void DepthReadout::setAnswers(Answers& answers) {
+    m_answers = &answers;
+    const auto repaint = [this] { update(); };
+    connect(&answers, &Answers::changed, this, repaint);
+    connect(&answers, &Answers::sizingChanged, this, repaint);
+}
+
+std::optional<DepthReadout::Content> DepthReadout::content() const {
+    const auto r = reading(m_session, m_state, m_hover);
+    if (!r) return std::nullopt;
+    Content content{r->where, {}};
+    for (const StripCurve curve : kCurves)
+        content.lines.push_back({std::nullopt, wordOf(curve), estimate(estimateOf(*r->section, curve), Unit::Millimetre)});
+    content.lines.push_back({std::nullopt, tr("area"), estimate(r->section->metrics.areaMm2, Unit::SquareMillimetre)});
+    const auto answer = m_answers ? stripAnswer(m_session, *m_answers) : std::nullopt;
+    if (!answer) {
+        for (std::size_t i = 0; i < std::size(kCurves); ++i)
+            content.lines[i].pen = penOf(kCurves[i]);
+        return content;
+    }
+    if (const auto at = answer->nearest(r->depthMm))
+        for (const StripBand band : kStripBands)
+            content.lines.push_back({penOf(band), wordsOf(*answer, band), wordsOf(answer->band(band).widths[*at])});
+    return content;
+}
+
 QStringList DepthReadout::lines() const {
     QStringList text;
-    if (const auto r = reading(m_session, m_state, m_hover)) {
-        text << r->where;
-        for (const StripCurve curve : kCurves)
-            text << wordOf(curve) + QLatin1Char(' ') +
-                        estimate(estimateOf(*r->section, curve), Unit::Millimetre);
-        text << QStringLiteral("area ") + estimate(r->section->metrics.areaMm2, Unit::SquareMillimetre);
+    if (const auto shown = content()) {
+        text << shown->title;
+        for (const Line& line : shown->lines)
+            text << line.words + QLatin1Char(' ') + line.value;
     }
     return text;
 }
@@ -57,30 +83,33 @@ QStringList DepthReadout::lines() const {
 void DepthReadout::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), tone::panel);
-    const auto r = reading(m_session, m_state, m_hover);
-    if (!r) return;
+    const auto shown = content();
+    if (!shown) return;
     painter.setRenderHint(QPainter::Antialiasing);
-    constexpr int kLinePx = 24, kLeft = 12, kSample = 22;
-    int y = 12;
+    constexpr double kLeft = 12, kSample = 22, kTop = 8, kMostLine = 24;
+    const double line = std::min(kMostLine, (height() - 1.5 * kTop) / static_cast<double>(shown->lines.size() + 1));
+    const auto metrics = QFontMetricsF(labelFont(12));
+    double y = kTop;
     painter.setFont(labelFont(12, true));
     painter.setPen(tone::text);
-    painter.drawText(QRect(kLeft, y, width() - 2 * kLeft, kLinePx), Qt::AlignVCenter, r->where);
-    const auto line = [&](const QString& word, const QString& value) {
-        painter.setFont(labelFont(12));
+    painter.drawText(QRectF(kLeft, y, width() - 2 * kLeft, line), Qt::AlignVCenter, shown->title);
+    for (const Line& entry : shown->lines) {
+        y += line;
+        const QRectF row(kLeft, y, width() - 2 * kLeft, line);
+        if (entry.pen) {
+            painter.setPen(*entry.pen);
+            painter.drawLine(QPointF(row.left(), row.center().y()), QPointF(row.left() + kSample, row.center().y()));
+        }
+        // Where both do not fit in full size, both shrink.
+        const double wanted = kSample + 8 + metrics.horizontalAdvance(entry.words) + 10 +
+                              metrics.horizontalAdvance(entry.value);
+        const int size = std::clamp(static_cast<int>(12.0 * row.width() / wanted), 8, 12);
+        painter.setFont(labelFont(size));
         painter.setPen(tone::soft);
-        painter.drawText(QRect(kLeft + kSample + 8, y, width() - 2 * kLeft, kLinePx), Qt::AlignVCenter, word);
+        painter.drawText(row.adjusted(kSample + 8, 0, 0, 0), Qt::AlignVCenter, entry.words);
         painter.setPen(tone::text);
-        painter.drawText(QRect(kLeft, y, width() - 2 * kLeft, kLinePx), Qt::AlignVCenter | Qt::AlignRight,
-                         value);
-    };
-    y += kLinePx + 2;
-    for (const StripCurve curve : kCurves) {
-        painter.setPen(penOf(curve));
-        painter.drawLine(QPointF(kLeft, y + kLinePx / 2.0), QPointF(kLeft + kSample, y + kLinePx / 2.0));
-        line(wordOf(curve), estimate(estimateOf(*r->section, curve), Unit::Millimetre));
-        y += kLinePx;
+        painter.drawText(row, Qt::AlignVCenter | Qt::AlignRight, entry.value);
     }
-    line(tr("area"), estimate(r->section->metrics.areaMm2, Unit::SquareMillimetre));
 }
 
 } // namespace gauge::app

@@ -1,11 +1,15 @@
-// Beside the depth strip: the widths at the depth under the pointer, or at the shown depth.
+// Beside the depth strip: the widths at the depth under the pointer, or at the shown depth; as read on CT, and at three
+// pressures once those are known.
 #pragma once
 
 #include "app/document/session.h"
+#include "app/models/strip_answer.h"
 #include "app/models/view_state.h"
 
+#include <QPen>
 #include <QWidget>
 #include <optional>
+#include <vector>
 
 namespace gauge::app {
 
@@ -14,6 +18,7 @@ class DepthReadout : public QWidget {
 public:
     DepthReadout(Session& session, ViewState& state, QWidget* parent = nullptr);
 
+    void setAnswers(Answers& answers);
     void setHover(std::optional<double> mm);
     /// What is written, line by line.
     QStringList lines() const;
@@ -24,6 +29,17 @@ protected:
 private:
     Session& m_session;
     ViewState& m_state;
+    struct Line {
+        std::optional<QPen> pen; ///< of a sample before the words
+        QString words, value;
+    };
+    struct Content {
+        QString title;
+        std::vector<Line> lines;
+    };
+    std::optional<Content> content() const;
+
+    Answers* m_answers = nullptr;
     std::optional<double> m_hover;
 };
 

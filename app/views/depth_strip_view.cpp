@@ -15,11 +15,26 @@ DepthStripView::DepthStripView(Session& session, ViewState& state, QWidget* pare
     : QWidget(parent), m_session(session), m_state(state) {
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Width against depth along the axis"));
+    setToolTip(tr("Click or left and right keys show a depth; drag the landing zone's marker, or hold Shift with the keys, to "
+                  "move it."));
     const auto repaint = [this] { update(); };
-    connect(&session, &Session::measurementChanged, this, repaint);
-    connect(&session, &Session::landingChanged, this, repaint);
+    connect(&session, &Session::measurementChanged, this, &DepthStripView::refreshAnswer);
+    connect(&session, &Session::landingChanged, this, &DepthStripView::refreshAnswer);
     connect(&state, &ViewState::depthChanged, this, repaint);
     connect(&state, &ViewState::scaleChanged, this, repaint);
+}
+
+void DepthStripView::setAnswers(Answers& answers) {
+    m_answers = &answers;
+    connect(&answers, &Answers::changed, this, &DepthStripView::refreshAnswer);
+    connect(&answers, &Answers::sizingChanged, this, &DepthStripView::refreshAnswer);
+    refreshAnswer();
+}
+
+void DepthStripView::refreshAnswer() {
+    m_answer = m_answers ? stripAnswer(m_session, *m_answers) : std::nullopt;
+    update();
 }
 
 std::optional<double> DepthStripView::landingX() const {
@@ -31,7 +46,7 @@ void DepthStripView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const auto* m = m_session.measurement();
     if (!m) {
-        painter.fillRect(rect(), tone::image);
+        painter.fillRect(rect(), tone::panel);
         painter.setFont(labelFont(12));
         painter.setPen(tone::faint);
         painter.drawText(rect(), Qt::AlignCenter, tr("Width against depth along the axis"));
@@ -39,7 +54,11 @@ void DepthStripView::paintEvent(QPaintEvent*) {
     }
     DepthStripScene scene;
     scene.measurement = m;
-    if (const auto* landing = m_session.landing()) scene.landingsMm.push_back(landing->depthMm);
+    scene.answer = answer();
+    if (const auto* landing = m_session.landing()) {
+        scene.landingsMm.push_back(landing->depthMm);
+        scene.usableMm = landing->straightDepthMm;
+    }
     if (const auto shown = shownSection(m_session, m_state); shown && shown->role == Role::Section)
         scene.cursorMm = shown->depthMm;
     scene.hoverMm = m_dragFromMm ? std::nullopt : m_hover;

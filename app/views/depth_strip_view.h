@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/document/session.h"
+#include "app/models/strip_answer.h"
 #include "app/models/view_state.h"
 
 #include <QWidget>
@@ -15,6 +16,9 @@ class DepthStripView : public QWidget {
 public:
     DepthStripView(Session& session, ViewState& state, QWidget* parent = nullptr);
 
+    /// From then on the strip shows widths at three pressures as soon as they are known.
+    void setAnswers(Answers& answers);
+    const StripAnswer* answer() const { return m_answer ? &*m_answer : nullptr; }
     QSize minimumSizeHint() const override { return {320, 150}; }
     /// Pixel of the landing-zone marker; nothing when there is none.
     std::optional<double> landingX() const;
@@ -34,10 +38,13 @@ protected:
 
 private:
     bool isOnMarker(double x) const;
+    void refreshAnswer();
     void setHover(std::optional<double> mm);
 
     Session& m_session;
     ViewState& m_state;
+    Answers* m_answers = nullptr;
+    std::optional<StripAnswer> m_answer;
     std::optional<double> m_hover;
     std::optional<double> m_dragFromMm; ///< depth of the marker minus that under the pointer, while dragging
     int m_gesture = 0;

@@ -18,7 +18,7 @@ AppendagePage::AppendagePage(Session& session, ViewState& state, QWidget* parent
     : QWidget(parent), m_longSection(new LongSectionView(session, state)),
       m_crossSection(new CrossSectionView(session, state)), m_surface(new SurfaceView(session, state)),
       m_strip(new DepthStripView(session, state)) {
-    auto* readout = new DepthReadout(session, state);
+    auto* readout = m_readout = new DepthReadout(session, state);
     readout->setMinimumSize(272, 160);
     connect(m_strip, &DepthStripView::hovered, readout, &DepthReadout::setHover);
     auto* grid = new QGridLayout(this);
@@ -35,6 +35,11 @@ AppendagePage::AppendagePage(Session& session, ViewState& state, QWidget* parent
     grid->setRowStretch(1, 5);
     grid->setRowStretch(2, 4);
     setFocusProxy(m_longSection);
+}
+
+void AppendagePage::setAnswers(Answers& answers) {
+    m_strip->setAnswers(answers);
+    m_readout->setAnswers(answers);
 }
 
 void AppendagePage::resetViews() {

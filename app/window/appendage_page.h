@@ -10,7 +10,9 @@ class QToolButton;
 
 namespace gauge::app {
 
+class Answers;
 class CrossSectionView;
+class DepthReadout;
 class DepthStripView;
 class LongSectionView;
 class SurfaceView;
@@ -20,6 +22,8 @@ class AppendagePage : public QWidget {
 public:
     AppendagePage(Session& session, ViewState& state, QWidget* parent = nullptr);
 
+    /// Gives depth strip and readout the widths at other pressures.
+    void setAnswers(Answers& answers);
     void resetViews();
     LongSectionView& longSection() { return *m_longSection; }
     SurfaceView& surface() { return *m_surface; }
@@ -29,6 +33,7 @@ private:
     CrossSectionView* m_crossSection;
     SurfaceView* m_surface;
     DepthStripView* m_strip;
+    DepthReadout* m_readout;
 };
 
 /// "Cross-section at: ostium, landing zone": for the bar above the page.

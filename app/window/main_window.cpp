@@ -71,6 +71,7 @@ void MainWindow::makePages() {
     m_start = new StartPage;
     connect(m_start, &StartPage::openRequested, this, &MainWindow::chooseFolder);
     m_appendage = new AppendagePage(m_session, m_state);
+    m_appendage->setAnswers(m_answers);
     m_scanner = new ScannerPage(m_session, m_state);
     m_shelf->add(Page::Appendage, tr("Appendage axis"), tr("Long section, cross-section and depth strip"),
                  QKeySequence(Qt::CTRL | Qt::Key_1), m_appendage);

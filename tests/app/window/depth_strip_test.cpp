@@ -2,6 +2,7 @@
 #include "app/commands/decision_commands.h"
 #include "app/drawing/depth_strip_bands.h"
 #include "app/drawing/depth_strip_drawing.h"
+#include "app/drawing/palette.h"
 #include "app/panels/depth_readout.h"
 #include "app/views/depth_strip_view.h"
 #include "tests/app/support/decision_case.h"

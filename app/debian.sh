@@ -6,9 +6,10 @@ readonly BUILD_PACKAGES=(
     libdcmtk-dev libopenjp2-7-dev libeigen3-dev libexpected-dev nlohmann-json3-dev libboost-dev zlib1g-dev
     libssl-dev
 )
-readonly WINDOW_PACKAGES=(fonts-dejavu-core qt6-wayland libqt6sql6-sqlite libgl1-mesa-dri)
+readonly WINDOW_PACKAGES=(fonts-dejavu-core qt6-wayland libqt6sql6-sqlite libqt6sql6-psql libgl1-mesa-dri)
 readonly TEST_PACKAGES=(
     clang libclang-rt-14-dev llvm-14
+    postgresql
     libgtest-dev libgmock-dev librapidcheck-dev libvalijson-dev fonts-dejavu-core
     dicom3tools libgdcm-tools poppler-utils python3-numpy python3-scipy python3-skimage python3-pydicom python3-pil python3-gdcm
 )

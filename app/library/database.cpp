@@ -208,6 +208,9 @@ core::Error Database::errorOf(const QSqlError& error) const {
 
 core::Error Database::sqliteError(int code) const {
     // Result codes: sqlite.org/rescode.html. The low byte is the group.
+    if (code == 778) // SQLITE_IOERR_WRITE: a quota or a limit on the size of files, where the disk itself has space
+        return errorWith(ErrorCode::OutputUnwritable, tr("the disk is full for you, or does not let us write. Free some space, then "
+                                                         "try again."));
     switch (code & 0xff) {
     case 5:
     case 6:

@@ -9,7 +9,10 @@ QString folded(const QString& text) {
     QString plain;
     const QString decomposed = text.normalized(QString::NormalizationForm_KD).toCaseFolded();
     for (const QChar character : decomposed)
-        if (character.category() != QChar::Mark_NonSpacing) plain += character;
+        if (character == QChar(0xDF))
+            plain += QLatin1String("ss"); // sharp s
+        else if (character.category() != QChar::Mark_NonSpacing)
+            plain += character;
     static const QRegularExpression separators(QStringLiteral("[\\^\\s]+"));
     return plain.replace(separators, QStringLiteral(" ")).trimmed();
 }

@@ -2,6 +2,7 @@
 
 #include "app/drawing/depth_strip_bands.h"
 #include "app/drawing/marks_drawing.h"
+#include "app/format/decision_words.h"
 #include "app/format/quantity.h"
 
 #include <QCoreApplication>
@@ -15,7 +16,7 @@ namespace gauge::app {
 namespace {
 
 constexpr std::array kCurves{StripCurve::Longest, StripCurve::PerimeterDerived, StripCurve::Shortest};
-constexpr double kHeadLinePx = 22.0, kHeadPx = 4.0, kFootPx = 24.0;
+constexpr double kHeadLinePx = 17.0, kHeadPx = 4.0, kFootPx = 24.0;
 
 /// One entry of the legend: its line and its words.
 struct LegendEntry {
@@ -23,11 +24,13 @@ struct LegendEntry {
     QString words;
 };
 
-std::vector<LegendEntry> legendOf(const DepthStripScene& scene) {
+/// `brief`: pressures alone; which is which, the readout says in full.
+std::vector<LegendEntry> legendOf(const DepthStripScene& scene, bool brief) {
     std::vector<LegendEntry> entries;
     if (scene.answer)
         for (const StripBand band : kStripBands)
-            entries.push_back({penOf(band), wordsOf(*scene.answer, band)});
+            entries.push_back({penOf(band), brief ? pressureWords(scene.answer->band(band).pressureMmHg)
+                                                  : wordsOf(*scene.answer, band)});
     else
         for (const StripCurve curve : kCurves)
             entries.push_back({penOf(curve), wordOf(curve)});
@@ -61,8 +64,20 @@ std::vector<HeadItem> headOf(const DepthStripScene& scene, const QRectF& area) {
         items.push_back({QRectF(x, y, width, kHeadLinePx), pen, words});
         x += width + kItemGapPx;
     };
+    const auto widthOf = [&](const std::vector<LegendEntry>& entries) {
+        double width = 2 * kSidePx - kItemGapPx;
+        for (const LegendEntry& entry : entries)
+            width += metrics.horizontalAdvance(entry.words) + kSamplePx + kSampleGapPx + kItemGapPx;
+        return width;
+    };
+    auto legend = legendOf(scene, false);
+    if (widthOf(legend) > area.width()) legend = legendOf(scene, true);
     add(std::nullopt, titleOf(scene));
-    for (const LegendEntry& entry : legendOf(scene))
+    if (x + widthOf(legend) - kSidePx > area.right()) { // the legend stays together
+        x = area.left() + kSidePx;
+        y += kHeadLinePx;
+    }
+    for (const LegendEntry& entry : legend)
         add(entry.pen, entry.words);
     return items;
 }
@@ -246,8 +261,11 @@ void drawPlaceWords(QPainter& painter, const WidthScale& widths, const DepthScal
           wordOf(Role::Tip) + QLatin1Char(' ') + estimate(m.depthAlongAxisMm, Unit::Millimetre), Role::Tip, false);
     if (scene.usableMm && !scene.landingsMm.empty()) {
         const QRectF line = usableLine(scene, plot, depth);
-        label({line.left(), line.top() - 18}, QCoreApplication::translate("DepthStrip", "usable depth %1").arg(estimate(*scene.usableMm, Unit::Millimetre)),
-              Role::Axis, false);
+        const QString words = QCoreApplication::translate("DepthStrip", "usable depth %1")
+                                  .arg(estimate(*scene.usableMm, Unit::Millimetre));
+        const QColor colour = colourOf(Role::Axis, Ground::Page);
+        if (!places.draw(painter, {line.center().x(), line.top() - 2}, words, colour, {Above}, plot, 12, pagePlate()))
+            places.draw(painter, line.topRight(), words, colour, {Right}, plot, 12, pagePlate());
     }
     if (scene.answer && scene.answer->device) {
         const auto& body = scene.answer->device->body;

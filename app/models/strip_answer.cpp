@@ -31,9 +31,13 @@ QString wordsOf(const StripAnswer& answer, StripBand which) {
 }
 
 QString wordsOf(const core::BandWidth& width) {
-    return QCoreApplication::translate("DepthStrip", "%1 (%2 to %3)")
-        .arg(quantity(width.medianMm, Unit::Millimetre), quantity(width.lower95Mm, Unit::Millimetre),
-             quantity(width.upper95Mm, Unit::Millimetre));
+    const auto bare = [](double mm) {
+        QString text = quantity(mm, Unit::Millimetre);
+        text.remove(symbol(Unit::Millimetre));
+        return text.trimmed();
+    };
+    return QCoreApplication::translate("DepthStrip", "%1 (%2–%3) mm", "width and its interval of 95 %")
+        .arg(bare(width.medianMm), bare(width.lower95Mm), bare(width.upper95Mm));
 }
 
 std::optional<StripAnswer> stripAnswer(const Session& session, const Answers& answers) {

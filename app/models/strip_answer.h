@@ -29,7 +29,7 @@ struct StripAnswer {
 
 /// "5 mmHg, lowest", "12 mmHg, decision", "20 mmHg, highest"; a pressure outside the model's range says so.
 QString wordsOf(const StripAnswer& answer, StripBand which);
-/// "19.2 mm (18.1 to 20.3 mm)": median and the interval of 95 %.
+/// "19.2 (18.1–20.3) mm": median and the interval of 95 %.
 QString wordsOf(const core::BandWidth& width);
 
 /// Nothing without a measurement or a decision pressure.

@@ -86,9 +86,16 @@ void DepthReadout::paintEvent(QPaintEvent*) {
     const auto shown = content();
     if (!shown) return;
     painter.setRenderHint(QPainter::Antialiasing);
-    constexpr double kLeft = 12, kSample = 22, kTop = 8, kMostLine = 24;
+    constexpr double kLeft = 10, kSample = 20, kTop = 8, kMostLine = 24;
     const double line = std::min(kMostLine, (height() - 1.5 * kTop) / static_cast<double>(shown->lines.size() + 1));
     const auto metrics = QFontMetricsF(labelFont(12));
+    // Where words and value do not fit beside each other in full size, all lines shrink alike.
+    int size = 12;
+    for (const Line& entry : shown->lines) {
+        const double wanted = kSample + 6 + metrics.horizontalAdvance(entry.words) + 8 +
+                              metrics.horizontalAdvance(entry.value);
+        size = std::clamp(static_cast<int>(12.0 * (width() - 2 * kLeft) / wanted), 8, size);
+    }
     double y = kTop;
     painter.setFont(labelFont(12, true));
     painter.setPen(tone::text);
@@ -100,13 +107,9 @@ void DepthReadout::paintEvent(QPaintEvent*) {
             painter.setPen(*entry.pen);
             painter.drawLine(QPointF(row.left(), row.center().y()), QPointF(row.left() + kSample, row.center().y()));
         }
-        // Where both do not fit in full size, both shrink.
-        const double wanted = kSample + 8 + metrics.horizontalAdvance(entry.words) + 10 +
-                              metrics.horizontalAdvance(entry.value);
-        const int size = std::clamp(static_cast<int>(12.0 * row.width() / wanted), 8, 12);
         painter.setFont(labelFont(size));
         painter.setPen(tone::soft);
-        painter.drawText(row.adjusted(kSample + 8, 0, 0, 0), Qt::AlignVCenter, entry.words);
+        painter.drawText(row.adjusted(kSample + 6, 0, 0, 0), Qt::AlignVCenter, entry.words);
         painter.setPen(tone::text);
         painter.drawText(row, Qt::AlignVCenter | Qt::AlignRight, entry.value);
     }

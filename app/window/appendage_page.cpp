@@ -31,9 +31,9 @@ AppendagePage::AppendagePage(Session& session, ViewState& state, QWidget* parent
     grid->addWidget(readout, 2, 1);
     grid->setColumnStretch(0, 3);
     grid->setColumnStretch(1, 2);
-    grid->setRowStretch(0, 5);
-    grid->setRowStretch(1, 5);
-    grid->setRowStretch(2, 4);
+    grid->setRowStretch(0, 1);
+    grid->setRowStretch(1, 1);
+    grid->setRowStretch(2, 1);
     setFocusProxy(m_longSection);
 }
 

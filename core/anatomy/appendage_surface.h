@@ -26,8 +26,8 @@ struct AppendageSurface {
 /// @param measurement  made from `volume`.
 /// @errors InvalidArgument without the measurement's working data or for another coarseness; NothingUsable when no
 /// surface results; Cancelled.
-/// Accuracy: points within 0.1 mm of the true wall where the blur is that of the scanner and noise is at most 25 HU on
-/// 400 HU of contrast (standard deviation, phantoms); the lids are no anatomy.
+/// Accuracy: that of isoSurface for the place where the voxels cross the half level; noise moves single points, and no figure
+/// on phantoms of appendages is established yet. The lids are no anatomy.
 Result<AppendageSurface> appendageSurface(const Volume& volume, const AppendageMeasurement& measurement,
                                           const AppendageSurfaceOptions& options = {}, const WorkContext& work = {});
 

@@ -34,7 +34,7 @@ Result<DeviceOutline> deviceOutline(const DeviceChart& chart, const ChartSize& s
     outline.seatMm = landingMm - size.landingOffsetMm;
     outline.discMm = size.discDiameterMm;
     const double from = chart.kind == DeviceKind::Plug ? outline.seatMm : landingMm;
-    const double to = size.leastDepthMm + (chart.depthFrom == DepthFrom::Ostium ? outline.seatMm : landingMm);
+    const double to = size.leastDepthMm + (chart.depthFrom == DepthFrom::Ostium ? 0.0 : landingMm);
     if (!(to > from))
         return failure(ErrorCode::InvalidArgument, "Cannot draw size " + size.name +
                                                        ": its least depth ends before it begins; check the chart.");

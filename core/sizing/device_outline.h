@@ -24,7 +24,7 @@ struct DeviceOutline {
     };
     std::vector<Place> body; ///< width of plug or lobe, compressed to the appendage, from near to far
     double freeMm = 0.0;     ///< its width without compression
-    /// Disc of a lobe-and-disc, where the chart gives its width; it spans `discThicknessMm` before the seat.
+    /// Disc of a lobe-and-disc, where the chart gives its width; it stands before the seat, `kDrawnDiscMm` thick.
     std::optional<double> discMm;
     double seatMm = 0.0; ///< depth of the landing zone less the size's landing offset
     /// Charts give no thickness: drawn so thick.
@@ -32,7 +32,7 @@ struct DeviceOutline {
 };
 
 /// The outline of `size` with its landing plane at `landingMm`: a plug reaches from its seat, a lobe from the landing
-/// plane, to the least depth that the chart asks for. Where the appendage is narrower than the free width it is as
+/// plane, to the least depth that the chart asks for (from the ostium or from the landing plane, as the chart measures it). Where the appendage is narrower than the free width it is as
 /// wide as the appendage.
 /// @param profile  widths at the pressure of interest, ascending by depth, median in `band`; beyond its ends the free width.
 /// @errors InvalidArgument when profile and band have different lengths, or the least depth leaves nothing to draw.

@@ -212,6 +212,22 @@ def consistency_correlation(readings):
     return [(x - 1) / (x + k - 1) for x in (ratio, low, high)]
 
 
+def surface(values, shape, level, places):
+    """Marching cubes: area, volume, and distances from given places to the surface's vertices and back."""
+    from scipy.spatial import cKDTree
+    from skimage.measure import marching_cubes, mesh_surface_area
+
+    block = np.array(values, dtype=float).reshape(shape[::-1])
+    points, faces, _, _ = marching_cubes(block, level, method="lorensen", gradient_direction="descent")
+    a, b, c = (points[faces[:, i]] for i in range(3))
+    volume = abs(np.einsum("ij,ij->i", a, np.cross(b, c)).sum()) / 6
+    ours = np.array(places)[:, ::-1]
+    there, _ = cKDTree(points).query(ours)
+    back, _ = cKDTree(ours).query(points)
+    return {"area": float(mesh_surface_area(points, faces)), "volume": float(volume), "points": len(points),
+            "there": float(there.max()), "back": float(back.max())}
+
+
 def main():
     function, arguments, answer = sys.argv[1:]
     with open(arguments, encoding="utf-8") as file:

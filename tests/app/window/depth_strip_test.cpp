@@ -77,7 +77,7 @@ TEST_F(DepthStripTest, TheReadoutSaysEachBandWithPressureAndInterval) {
     }
     EXPECT_TRUE(text.contains("5 mmHg, lowest"));
     EXPECT_TRUE(text.contains("12 mmHg, decision"));
-    EXPECT_TRUE(text.contains(" to "));
+    EXPECT_TRUE(text.contains(QString::fromUtf8("–"))) << "the interval";
 }
 
 TEST_F(DepthStripTest, DrawsInBothThemesOnTheirOwnGround) {

@@ -20,4 +20,12 @@ void setFirstImages(CaseDocument& document, core::ImagesUsed images) {
     document.apply(choosing(document, std::move(images)));
 }
 
+void setPatient(CaseDocument& document, core::Patient patient) {
+    if (patient.name.empty() && patient.id.empty()) return;
+    core::Entry<core::Patient> entry;
+    entry.content = std::move(patient);
+    entry.revision = document.nextRevision();
+    document.apply(core::SetSingle<core::Patient>{std::move(entry)});
+}
+
 } // namespace gauge::app

@@ -13,4 +13,7 @@ public:
 /// The images of a newly opened folder: the first edit of a case, not undoable.
 void setFirstImages(CaseDocument& document, core::ImagesUsed images);
 
+/// Who the images say the case is about; nothing when they name nobody. Not undoable.
+void setPatient(CaseDocument& document, core::Patient patient);
+
 } // namespace gauge::app

@@ -16,13 +16,23 @@ core::Result<LoadedImages> read(std::shared_ptr<const dicomio::SeriesIndex> inde
                                 std::size_t phase, const core::WorkContext& work) {
     auto ct = dicomio::readCtPhase(index->series[series], phase, work);
     if (!ct) return tl::unexpected(ct.error());
-    return LoadedImages{std::move(index), series, phase, std::move(*ct)};
+    return LoadedImages{std::move(index), series, phase, std::move(*ct), {}};
 }
 
 } // namespace
 
 core::ImagesUsed LoadedImages::used() const {
     return imagesUsed(*index, series, phase);
+}
+
+core::Patient LoadedImages::patient() const {
+    const dicomio::SeriesEntry& entry = index->series[series];
+    core::Patient patient;
+    patient.name = entry.patientName;
+    patient.id = entry.patientId;
+    patient.birthDate = entry.patientBirthDate;
+    patient.sex = entry.patientSex;
+    return patient;
 }
 
 core::ImagesUsed imagesUsed(const dicomio::SeriesIndex& index, std::size_t series, std::size_t phase) {
@@ -44,7 +54,33 @@ core::Result<LoadedImages> loadFolder(const std::filesystem::path& folder, const
     const auto phase = dicomio::choosePhase(**series, std::nullopt);
     if (!phase) return tl::unexpected(phase.error());
     const auto at = static_cast<std::size_t>(*series - index->series.data());
-    return read(index, at, *phase, part(work, kIndexShare, 1.0));
+    auto images = read(index, at, *phase, part(work, kIndexShare, 1.0));
+    if (images) images->folder = folder;
+    return images;
+}
+
+core::Result<LoadedImages> loadImagesOf(const core::ImagesUsed& images,
+                                        const std::vector<std::filesystem::path>& folders,
+                                        const core::WorkContext& work) {
+    std::string places;
+    for (const auto& folder : folders) {
+        places += (places.empty() ? "" : " or ") + folder.string();
+        auto found = dicomio::listFolder(folder, {}, part(work, 0.0, kIndexShare));
+        if (!found && found.error().code == core::ErrorCode::Cancelled) return tl::unexpected(found.error());
+        if (!found) continue; // a hint that is no longer right
+        const auto index = std::make_shared<const dicomio::SeriesIndex>(std::move(*found));
+        const auto place = find(*index, images);
+        if (!place) continue;
+        auto loaded = read(index, place->first, place->second, part(work, kIndexShare, 1.0));
+        if (loaded) loaded->folder = folder;
+        return loaded;
+    }
+    return core::failure(core::ErrorCode::NotFound,
+                         "Cannot show the images of the case: its CT series " + images.seriesUid +
+                             (images.phaseLabel.empty() ? "" : ", phase " + images.phaseLabel) + ", is not below " + places +
+                             ". Everything that was recorded is there; tell in which folder the images are to see and "
+                             "measure them again.",
+                         {{"series_uid", images.seriesUid}});
 }
 
 core::Result<LoadedImages> loadPhase(std::shared_ptr<const dicomio::SeriesIndex> index, std::size_t series,

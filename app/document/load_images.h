@@ -16,7 +16,11 @@ struct LoadedImages {
     std::size_t phase = 0;  ///< in that series
     dicomio::CtVolume ct;
 
+    std::filesystem::path folder{}; ///< that was looked through; empty when not known
+
     core::ImagesUsed used() const;
+    /// Who the series is about, as its headers say.
+    core::Patient patient() const;
 };
 
 /// Looks through the folder, chooses the series with most slices and the phase nearest 45 %, and loads it.
@@ -27,6 +31,12 @@ core::Result<LoadedImages> loadFolder(const std::filesystem::path& folder, const
 /// Loads one phase of a series of the index. @errors those of readCtPhase; InvalidArgument beyond the lists.
 core::Result<LoadedImages> loadPhase(std::shared_ptr<const dicomio::SeriesIndex> index, std::size_t series,
                                      std::size_t phase, const core::WorkContext& work);
+
+/// Looks for the images of a case in the folders, one after the other, and loads them.
+/// @errors NotFound when none has them: the message names the folders and the series; those of readCtPhase; Cancelled.
+core::Result<LoadedImages> loadImagesOf(const core::ImagesUsed& images,
+                                        const std::vector<std::filesystem::path>& folders,
+                                        const core::WorkContext& work);
 
 /// Place of the images in the index, if they are there.
 std::optional<std::pair<std::size_t, std::size_t>> find(const dicomio::SeriesIndex& index,

@@ -10,6 +10,7 @@
 
 #include <QDir>
 #include <algorithm>
+#include <iterator>
 
 namespace gauge::app {
 namespace {
@@ -21,6 +22,22 @@ constexpr double kUsualPhasePercent = 45.0;
 
 QString text(const core::Error& error) {
     return QString::fromStdString(error.message);
+}
+
+/// The same values of the CT from the same inputs, whoever measured them and when.
+bool sameMeasurement(const std::vector<core::RecordedValue>& recorded, const std::vector<core::RecordedValue>& now) {
+    std::vector<core::RecordedValue> before;
+    std::copy_if(recorded.begin(), recorded.end(), std::back_inserter(before),
+                 [](const auto& value) { return value.group == core::kCtValues; });
+    return std::equal(before.begin(), before.end(), now.begin(), now.end(), [](auto a, const auto& b) {
+        core::Provenance source = *b.provenance;
+        source.author = a.provenance->author;
+        source.time = a.provenance->time;
+        if (!(source == *a.provenance)) return false;
+        a.provenance = b.provenance;
+        a.unknown = b.unknown;
+        return a == b;
+    });
 }
 
 /// Measures, then cuts the landing planes one by one: a depth beyond a short appendage must not spoil the
@@ -50,6 +67,14 @@ measureWithLandings(const Session::Engine& engine, const std::shared_ptr<const c
 
 Session::Session(QObject* parent) : QObject(parent), m_engine{core::measureAppendage, core::landingZoneAt} {
     connect(&m_document, &CaseDocument::changed, this, &Session::onChanged);
+    connect(&m_document, &CaseDocument::refused, this, [this](const QString& reason) {
+        say(Kind::Warning, tr("Nothing was changed: %1 Save the case under another name to go on with it.").arg(reason));
+    });
+    connect(&m_document, &CaseDocument::savingFailed, this, [this](const QString& finding) {
+        say(Kind::Error, tr("The last edits are not on disk yet. %1 They stay in this window and are tried again every "
+                            "second.")
+                             .arg(finding));
+    });
     for (const JobRunner* job : {&m_load, &m_measureJob}) {
         connect(job, &JobRunner::started, this, &Session::workChanged);
         connect(job, &JobRunner::finished, this, &Session::workChanged);
@@ -100,8 +125,11 @@ void Session::open(LoadedImages images) {
     m_preview.reset();
     m_failure.reset();
     m_images = std::move(images);
+    m_notices.clear();
     m_document.clear();
+    m_document.setImagesFolder(QString::fromStdString(m_images->folder.string()));
     setFirstImages(m_document, m_images->used());
+    setPatient(m_document, m_images->patient());
     say(Kind::Information, tr("Loaded %1. Mark the atrium and the tip of the appendage: then it is measured.")
                                .arg(phaseWords()));
     emit imagesChanged();
@@ -305,8 +333,11 @@ void Session::recordValues() {
     provenance.state = "before the procedure";
     provenance.author = currentAuthor().toStdString();
     provenance.time = currentTime().toStdString();
-    m_document.apply(core::SetValues{core::recordedValues(
-        *m_measurement, record(), std::make_shared<const core::Provenance>(std::move(provenance)))});
+    core::SetValues values{core::recordedValues(*m_measurement, record(),
+                                                std::make_shared<const core::Provenance>(std::move(provenance)))};
+    // Measured again from the same inputs with the same result, as after opening a case: who measured it first, and when,
+    // stays.
+    if (!sameMeasurement(record().values, values.values)) m_document.apply(std::move(values));
 }
 
 QString Session::phaseWords() const {

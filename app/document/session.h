@@ -26,6 +26,12 @@ struct Message {
     bool operator==(const Message&) const = default;
 };
 
+/// Where the working journals of cases that were never saved live, in the person's own data.
+QString unsavedFolder();
+
+/// By its name: *.json, or an earlier version of a case; no folder.
+bool isCaseFile(const QString& path);
+
 class Session : public QObject {
     Q_OBJECT
 public:
@@ -50,6 +56,18 @@ public:
     void openFolder(const QString& folder);
     /// The same from images that are already loaded.
     void open(LoadedImages images);
+
+    // Case files (session_case.cpp). What happened is said in the message line.
+    /// Opens a case file, then looks for its images: in the folder that the case remembers, then below the case file's own.
+    /// A case whose images are not found is open all the same; `imagesMissing` asks for them. False when it cannot be read:
+    /// what was open stays.
+    bool openCase(const QString& path);
+    /// Goes on with a case that was never saved (leftCases in case_file.h).
+    bool openLeftCase(const QString& journal);
+    /// Looks for the images of the open case in another folder.
+    void findImagesIn(const QString& folder);
+    /// Writes the case file; with a path as that file, which is then the case's own. False when it cannot be written.
+    bool saveCase(const QString& path = {});
     /// Measures another phase; undoable. Marks are kept within one frame of reference and removed with
     /// another.
     void chooseImages(std::size_t series, std::size_t phase);
@@ -88,6 +106,8 @@ signals:
     void imagesChanged();
     void measurementChanged();
     void landingChanged();
+    /// The images of an opened case are not where they were.
+    void imagesMissing();
     void workChanged();
     void progressed(double share);
     void messageChanged();
@@ -95,6 +115,11 @@ signals:
 private:
     void loaded(core::Result<LoadedImages> images, bool asNewCase);
     void placeTeachingMarks();
+    bool showCase(core::Result<std::vector<core::Notice>> opened, std::optional<LoadedImages> before);
+    void findImages(std::vector<std::filesystem::path> folders);
+    void imagesFound(core::Result<LoadedImages> images);
+    std::optional<LoadedImages> putImagesAway();
+    void sayNotices(const QString& otherwise);
     void onChanged(CaseDocument::Part part);
     bool imagesAreThoseOfTheRecord() const;
     void reloadIfImagesDiffer();
@@ -114,6 +139,7 @@ private:
     Engine m_engine;
     Message m_message;
     QString m_folder;
+    QString m_notices; ///< on the case that was opened last: said again when its images are there
 };
 
 } // namespace gauge::app

@@ -17,10 +17,15 @@ int runWorkstation(int& argumentCount, char** arguments) {
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/ostium-gauge.svg")));
     applyTheme(application, themeFrom(Settings().theme()));
     MainWindow window;
+    if (Settings().autosave()) window.session().document().keepUnsavedIn(unsavedFolder());
     window.show();
-    // Qt has taken its own options out by now; what is left names the folder.
-    if (const QStringList rest = QApplication::arguments().mid(1); !rest.isEmpty())
-        window.openFolder(rest.front());
+    // Qt has taken its own options out by now; what is left names a folder or a case file.
+    if (const QStringList rest = QApplication::arguments().mid(1); !rest.isEmpty()) {
+        if (isCaseFile(rest.front()))
+            window.session().openCase(rest.front());
+        else
+            window.openFolder(rest.front());
+    }
     return QApplication::exec();
 }
 

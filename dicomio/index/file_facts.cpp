@@ -97,6 +97,8 @@ core::Result<FileFacts> fileFacts(const ScannedFile& scanned) {
     facts.studyUid = text(tags::StudyInstanceUid);
     facts.patientId = text(tags::PatientId);
     facts.patientName = text(tags::PatientName);
+    facts.patientBirthDate = text(tags::PatientBirthDate);
+    facts.patientSex = text(tags::PatientSex);
     facts.issuerOfPatientId = text(tags::IssuerOfPatientId);
     facts.modality = text(tags::Modality);
     facts.kind = kindOf(scanned.sopClassUid());

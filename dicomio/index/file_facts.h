@@ -21,6 +21,7 @@ struct FileFacts {
     std::string patientId; ///< UTF-8
     std::string issuerOfPatientId;
     std::string patientName; ///< UTF-8
+    std::string patientBirthDate, patientSex;
     std::string modality;
     std::string kind;        ///< see SeriesEntry::kind
     std::string description; ///< UTF-8

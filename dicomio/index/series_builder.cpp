@@ -319,6 +319,8 @@ void identify(const std::vector<FileFacts>& files, SeriesEntry& series) {
     series.patientId = first.patientId;
     series.issuerOfPatientId = first.issuerOfPatientId;
     series.patientName = first.patientName;
+    series.patientBirthDate = first.patientBirthDate;
+    series.patientSex = first.patientSex;
     series.modality = first.modality;
     series.kind = first.kind;
     series.description = first.description;

@@ -70,6 +70,8 @@ struct SeriesEntry {
         pictures; ///< of ultrasound and X-ray: one an object, in the order of the images
     SeriesStatus status = SeriesStatus::Ok;
     std::vector<core::Notice> messages;
+    std::string patientBirthDate{}; ///< YYYYMMDD, or empty
+    std::string patientSex{};       ///< "F", "M", "O", or empty
 };
 
 struct SkippedFile {

@@ -56,6 +56,8 @@ inline constexpr Tag SeriesDescription{0x0008, 0x103E};
 inline constexpr Tag RecommendedDisplayFrameRate{0x0008, 0x2144};
 inline constexpr Tag FrameType{0x0008, 0x9007};
 inline constexpr Tag PatientName{0x0010, 0x0010};
+inline constexpr Tag PatientBirthDate{0x0010, 0x0030};
+inline constexpr Tag PatientSex{0x0010, 0x0040};
 inline constexpr Tag PatientId{0x0010, 0x0020};
 inline constexpr Tag IssuerOfPatientId{0x0010, 0x0021};
 inline constexpr Tag CineRate{0x0018, 0x0040};

@@ -50,7 +50,7 @@ if [ ! -e "$said" ] || [ "$program" -nt "$said" ]; then
 fi
 
 if [ -n "${DISPLAY-}" ] || [ -n "${WAYLAND_DISPLAY-}" ]; then
-    exec "$program" "$sample/dicom"
+    exec "$program" "$sample/sample.case.json"
 fi
 
 # `ostium-gauge sample` prints the command that measures what it wrote; its marks are in there.

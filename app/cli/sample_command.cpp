@@ -1,4 +1,5 @@
 #include "app/cli/command_line.h"
+#include "app/document/sample_record.h"
 #include "sample-data/case/sample_case.h"
 
 #include <QCommandLineParser>
@@ -23,6 +24,8 @@ Writes the invented teaching case into a folder:
                                      runs (about 200 MB together)
   FOLDER/answers.json                the exact answers: sections phase by phase, the places to mark, the widths that
                                      each view shows, the pressures
+  FOLDER/sample.case.json            the case on these images, as the workstation keeps it: marks, widths drawn on echo
+                                     and X-ray, pressures, a demonstration chart, looks at the implant, a draft
   FOLDER/observations-passing.json   readings under anaesthesia, the pressure low for a while
   FOLDER/observations-lasting.json   readings after the repair, the pressure low for good
 A sample case that an earlier run left in the same folder is replaced; other files are never touched.
@@ -67,7 +70,8 @@ const sample_case::SamplePhase& preferredPhase(const sample_case::SampleCase& sa
                              [&](const auto& a, const auto& b) { return distance(a) < distance(b); });
 }
 
-void report(const sample_case::SampleCase& sample, const sample_case::SampleFiles& files, std::ostream& out) {
+void report(const sample_case::SampleCase& sample, const sample_case::SampleFiles& files,
+            const std::filesystem::path& caseFile, std::ostream& out) {
     const sample_case::Marks& marks = preferredPhase(sample).marks;
     out << "Wrote " << files.images << " images in " << sample.phases.size() << " phases to "
         << files.dicomFolder.string();
@@ -76,7 +80,9 @@ void report(const sample_case::SampleCase& sample, const sample_case::SampleFile
     out << "\nWrote the exact answers to " << files.answersFile.string();
     for (const auto& file : files.observationFiles)
         out << "\nWrote observations to " << file.string();
-    out << "\n\nThe patient is invented. To measure:\n  ostium-gauge measure "
+    out << "\nWrote the case to " << caseFile.string();
+    out << "\n\nThe patient is invented. To open the case:\n  ostium-gauge " << inQuotes(caseFile.string())
+        << "\nTo measure without a window:\n  ostium-gauge measure "
         << inQuotes(files.dicomFolder.string()) << " --atrium " << coordinates(marks.atrium) << " --tip "
         << coordinates(marks.tip) << " --circumflex " << coordinates(marks.circumflex) << " --ridge "
         << coordinates(marks.ridge) << " --aorta " << coordinates(marks.aorta) << '\n';
@@ -110,7 +116,12 @@ ExitCode sampleCommand(const QStringList& arguments, std::ostream& out, std::ost
         err << "ostium-gauge sample: " << files.error().message << '\n';
         return exitCodeFor(files.error().code);
     }
-    report(*sample, *files, out);
+    const auto caseFile = writeSampleRecord(*sample, folder);
+    if (!caseFile) {
+        err << "ostium-gauge sample: " << caseFile.error().message << '\n';
+        return exitCodeFor(caseFile.error().code);
+    }
+    report(*sample, *files, *caseFile, out);
     return ExitCode::Ok;
 }
 

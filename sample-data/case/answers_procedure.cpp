@@ -149,13 +149,7 @@ json widthJson(const TrueSection& section, const CArm& arm) {
 json fluoroJson(const Procedure& procedure, const FluoroRun& run) {
     const CArm& arm = run.arm;
     const Heart heart = procedure.heartIn(run.state).at(procedure.law.percent);
-    int frame = run.times.frameNearest(procedure.law.percent);
-    for (int later = frame; later < run.times.frames; ++later) // the first at that phase with a full appendage
-        if (run.fillingAt(later) >= 1.0 &&
-            std::abs(run.times.percentAt(later) - run.times.percentAt(frame)) < 1e-6) {
-            frame = later;
-            break;
-        }
+    const int frame = run.fullFrameNearest(procedure.law.percent);
     json result = seriesJson(procedure, run.state, run.facts);
     result["primary_deg"] = arm.primaryDeg;
     result["secondary_deg"] = arm.secondaryDeg;

@@ -283,6 +283,13 @@ std::vector<double> CineTimes::rWavesMs() const {
     return waves;
 }
 
+int FluoroRun::fullFrameNearest(double percent) const {
+    const int nearest = times.frameNearest(percent);
+    for (int later = nearest; later < times.frames; ++later)
+        if (fillingAt(later) >= 1.0 && std::abs(times.percentAt(later) - times.percentAt(nearest)) < 1e-6) return later;
+    return nearest;
+}
+
 int CineTimes::frameNearest(double percent) const {
     int best = 0;
     double least = 1e9;

@@ -91,6 +91,8 @@ struct FluoroRun {
     double contrastArrivesMs = 0.0, contrastFullMs = 0.0;
     RadiographOptions options;
     double fillingAt(int frame) const;
+    /// The first frame at the phase nearest to `percent` in which the appendage is full; without one, the nearest alone.
+    int fullFrameNearest(double percent) const;
 };
 
 struct Procedure {

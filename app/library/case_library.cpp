@@ -5,11 +5,18 @@
 #include "app/library/process_mark.h"
 
 #include <QDateTime>
+#include <algorithm>
 
 namespace gauge::app {
 namespace {
 
 constexpr qint64 kCheckedAtOpening = 64 << 20; // bytes; integrity_check reads about 1 GB/s from the page cache
+
+QString damageOf(const LibraryPlace& place) {
+    return CaseLibrary::tr("The case library at %1 is damaged. It is read only as far as it is whole, and nothing is written to it. "
+                           "Rescue the whole cases into a new library, or bring back a copy.")
+        .arg(place.shown());
+}
 
 } // namespace
 
@@ -36,9 +43,7 @@ core::Result<std::unique_ptr<CaseLibrary>> CaseLibrary::open(const LibraryPlace&
             return libraryFailure(found.error().code, tr("Cannot open the case library at %1: %2")
                                                           .arg(place.shown(), QString::fromStdString(found.error().message)));
         if (!found || !found->isEmpty())
-            damage = tr("The case library at %1 is damaged. It is read only as far as it is whole, and nothing is written to it. "
-                        "Rescue the whole cases into a new library, or bring back a copy.")
-                         .arg(place.shown());
+            damage = damageOf(place);
     }
     if (damage.isEmpty())
         if (auto done = migrate(**database); !done) return tl::make_unexpected(done.error());
@@ -58,6 +63,9 @@ core::Result<QString> CaseLibrary::now() {
 }
 
 tl::unexpected<core::Error> CaseLibrary::told(const QString& attempted, const core::Error& cause) {
+    const bool pages = std::any_of(cause.facts.begin(), cause.facts.end(),
+                                   [](const core::Fact& fact) { return fact.key == kPagesDamaged; });
+    if (pages) m_damage = damageOf(place()); // the next look may not stumble over it: it stays damaged
     return tl::make_unexpected(core::Error{
         cause.code, (attempted + QLatin1String(": ") + QString::fromStdString(cause.message)).toStdString(), cause.facts,
         std::make_shared<const core::Error>(cause)});

@@ -11,6 +11,8 @@ core::Result<QStringList> CaseLibrary::check() {
     QStringList wrong;
     const auto pages = m_database->damageFound();
     if (!pages && pages.error().code != ErrorCode::FileDamaged) return told(tr("Cannot check the library"), pages.error());
+    if (!pages || !pages->isEmpty())
+        told({}, core::Error{ErrorCode::FileDamaged, {}, {{kPagesDamaged, {}}}, {}}); // nothing is written any more
     if (!pages || !pages->isEmpty()) wrong << tr("The file's pages are damaged.");
     const auto ids = m_database->rows(QStringLiteral("SELECT id FROM cases ORDER BY id"));
     if (!ids) {
@@ -26,10 +28,6 @@ core::Result<QStringList> CaseLibrary::check() {
                 if (version.damaged) wrong << tr("Case %1: version %2 is damaged.").arg(caseId.left(8)).arg(version.number);
         }
     }
-    if (!wrong.isEmpty() && m_damage.isEmpty() && (!pages || !pages->isEmpty()))
-        m_damage = tr("The case library at %1 is damaged. It is read only as far as it is whole, and nothing is written to it. "
-                      "Rescue the whole cases into a new library, or bring back a copy.")
-                       .arg(place().shown());
     return wrong;
 }
 

@@ -81,6 +81,7 @@ core::Result<StoredCase> CaseLibrary::openAsFarAsWhole(const QString& caseId) {
     auto stored = readStored(known, **whole);
     if (!stored) return told(attempted, stored.error());
     if (!stored->damage.isEmpty()) missing << stored->damage;
+    if (!m_damage.isEmpty()) missing << tr("the library's file itself is damaged");
     if (known.version > **whole) missing << tr("version %1 is damaged; this is version %2").arg(known.version).arg(**whole);
     stored->damage = missing.join(QLatin1String("; "));
     return stored;

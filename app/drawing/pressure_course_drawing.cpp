@@ -60,7 +60,7 @@ Frame frameOf(const QRectF& area, const std::vector<CoursePoint>& course, const 
             most = std::max(most, read(point.moment).value_or(0.0));
     frame.mostMmHg = 10.0 * std::ceil(most / 10.0 + 0.25);
     frame.plot = area.adjusted(metrics.horizontalAdvance(QStringLiteral("100 ")) + 10, 2.2 * frame.lineHeight, -12,
-                               -4.6 * frame.lineHeight);
+                               -3.8 * frame.lineHeight);
     return frame;
 }
 

@@ -36,12 +36,12 @@ QString readingCell(const core::ExpectedReading& reading) {
 }
 
 QString headCell(const QString& text) {
-    return QStringLiteral("<th align='right'>%1</th>").arg(text.toHtmlEscaped());
+    return QStringLiteral("<th align='right'><small>%1</small></th>").arg(text.toHtmlEscaped());
 }
 
 QString table(const core::RoomCard& card) {
     const core::CardLine& first = card.lines.front();
-    QString html = QStringLiteral("<table cellspacing='0' cellpadding='5' width='100%'><tr>") +
+    QString html = QStringLiteral("<table cellspacing='0' cellpadding='3' width='100%'><tr>") +
                    headCell(CardPanel::tr("Pressure")) + headCell(CardPanel::tr("Width itself")) +
                    headCell(CardPanel::tr("2D echo, ellipse"));
     html += headCell(CardPanel::tr("3D echo")) + headCell(CardPanel::tr("Fluoroscopy"));

@@ -56,6 +56,7 @@ ComparisonPanel::ComparisonPanel(Answers& answers, ViewState& state, QWidget* pa
 
     auto* top = new QHBoxLayout;
     top->setContentsMargins(8, 8, 8, 4);
+    top->setSpacing(6);
     top->addWidget(heading, 1);
     m_confirmButton = buttonFor(m_confirm, this);
     top->addWidget(m_confirmButton);

@@ -15,8 +15,8 @@ namespace gauge::app {
 namespace {
 
 constexpr int kMargin = 8;
-constexpr int kLeastColumn = 118;
-constexpr int kWidestColumn = 168; ///< longer texts wrap
+constexpr int kLeastColumn = 110;
+constexpr int kWidestColumn = 142; ///< longer texts wrap
 
 /// A text in a cell or header with its font and colour.
 struct Line {

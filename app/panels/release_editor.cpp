@@ -8,6 +8,7 @@
 #include "app/panels/number_edit.h"
 
 #include <QCheckBox>
+#include <QEvent>
 #include <QFormLayout>
 #include <QHeaderView>
 #include <QLineEdit>
@@ -61,8 +62,9 @@ ReleaseEditor::ReleaseEditor(Answers& answers, QWidget* parent)
     m_rows->setRootIsDecorated(false);
     m_rows->setFrameShape(QFrame::NoFrame);
     m_rows->setWordWrap(true);
+    m_rows->header()->setStretchLastSection(false);
     m_rows->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_rows->header()->setStretchLastSection(true);
+    m_rows->setIndentation(12);
     m_rows->setMinimumHeight(10 * fontMetrics().height());
     auto* fields = new QVBoxLayout(m_fields);
     fields->setContentsMargins(0, 0, 0, 0);
@@ -168,6 +170,12 @@ QWidget* ReleaseEditor::makeForm() {
     return part;
 }
 
+/// The rows carry colours of the theme.
+void ReleaseEditor::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) refreshLook();
+}
+
 void ReleaseEditor::addLook() {
     CaseDocument& document = m_answers.session().document();
     core::ReleaseState state;
@@ -247,10 +255,12 @@ void ReleaseEditor::refreshLook() {
             view = title;
         }
         QString verdict = verdictWords(row.verdict);
-        if (row.nearLimit) verdict = tr("%1; near the limit, either may be true").arg(verdict);
+        if (row.nearLimit) verdict = tr("%1, near the limit").arg(verdict);
         const QString unit = QString::fromStdString(row.unit);
         auto* item = new QTreeWidgetItem(group, {QString::fromStdString(row.what), valueOf(one->state, row),
                                                  rangeWords(row.range, unit), verdict, QString::fromStdString(row.seenBy)});
+        for (int column = 0; column < m_rows->columnCount(); ++column)
+            item->setToolTip(column, item->text(column));
         item->setData(0, Qt::UserRole, findingOf(one->state, row));
         if (row.verdict == core::RangeVerdict::Outside)
             for (const int column : {1, 3})
@@ -262,10 +272,6 @@ void ReleaseEditor::refreshLook() {
     if (one->report) {
         for (const core::Notice& n : one->report->notices)
             lines << QString::fromStdString(n.text);
-        QStringList unseen;
-        for (const core::ReleaseQuantity q : one->report->notSeen)
-            unseen << releaseQuantityName(q);
-        if (!unseen.isEmpty()) lines << tr("Not looked at yet: %1.").arg(unseen.join(QStringLiteral(", ")));
     }
     for (const core::ReleaseChange& change : one->changes)
         lines << (change.worse ? tr("Worse: %1").arg(QString::fromStdString(change.sentence))

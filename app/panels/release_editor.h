@@ -30,6 +30,9 @@ public:
     void removeFinding();
     QTreeWidget& rows() { return *m_rows; }
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     QWidget* makeForm();
     void refresh();

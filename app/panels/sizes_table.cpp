@@ -120,14 +120,22 @@ void SizesTable::keyPressEvent(QKeyEvent* event) {
 
 /// Columns share the width by what their texts need; rows grow with wrapped texts.
 void SizesTable::fit() {
-    static constexpr int kShares[]{26, 15, 17, 24, 22};
+    static constexpr int kShares[]{34, 2, 2, 22, 40};
     const int whole = std::max(200, viewport()->width());
     int sum = 0, used = 0;
     for (const int share : kShares)
         sum += share;
+    const auto headerWidth = [&](int column) {
+        const QString words = m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        return horizontalHeader()->fontMetrics().horizontalAdvance(words) + 18;
+    };
+    int least = 0;
+    for (int column = 0; column < m_model.columnCount(); ++column)
+        least += headerWidth(column);
+    const int spare = std::max(0, whole - least);
     for (int column = 0; column < m_model.columnCount(); ++column) {
         const bool last = column == m_model.columnCount() - 1;
-        const int width = last ? whole - used : whole * kShares[column] / sum;
+        const int width = last ? whole - used : headerWidth(column) + spare * kShares[column] / sum;
         setColumnWidth(column, width);
         used += width;
     }

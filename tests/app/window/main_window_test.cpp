@@ -50,9 +50,13 @@ QStringList cutOff(const MainWindow& window) {
                 const QModelIndex index = model->index(row, column);
                 constexpr int kMargins = 16;
                 const QFontMetrics metrics(labelFont(row == 1 && column > 0 ? 13 : 12, row == 1));
-                if (table->isVisible() && table->columnSpan(row, column) == 1 &&
-                    metrics.horizontalAdvance(index.data().toString()) + kMargins >
-                        table->columnWidth(column))
+                if (!table->isVisible() || table->isRowHidden(row) || table->isColumnHidden(column) ||
+                    table->columnSpan(row, column) != 1)
+                    continue;
+                // Cells wrap between words, and their row is as high as that needs.
+                const QRect box = metrics.boundingRect(QRect(0, 0, table->columnWidth(column) - kMargins, 10000),
+                                                       Qt::TextWordWrap, index.data().toString());
+                if (box.width() > table->columnWidth(column) - kMargins + 1 || box.height() > table->rowHeight(row))
                     found << "cell: " + index.data().toString();
             }
     }

@@ -60,7 +60,8 @@ public:
                           2000.0))) {}
 
     Field make(const WorkContext& work) const {
-        const auto [first, last] = voxelsOfBox();
+        const auto box = voxelsOfBox();
+        const Eigen::Vector3i &first = box.first, &last = box.second;
         Field field;
         constexpr int kMargin = 1;
         field.size = (last - first).array() + 1 + 2 * kMargin;

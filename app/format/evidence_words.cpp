@@ -1,0 +1,70 @@
+#include "app/format/evidence_words.h"
+
+#include "app/format/decision_words.h"
+#include "app/format/quantity.h"
+#include "app/format/terms.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
+
+namespace gauge::app {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Evidence", text);
+}
+
+} // namespace
+
+QString capitalised(QString text) {
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text;
+}
+
+QString pressureWords(const core::CaseRecord& record, const core::Evidence& evidence) {
+    const auto moment = record.moments.find(evidence.moment);
+    if (moment == record.moments.end() || !moment->second.content.circulation.meanPressureMmHg)
+        return tr("pressure unknown");
+    const core::HaemodynamicState& c = moment->second.content.circulation;
+    const QString mean = pressureWords(*c.meanPressureMmHg);
+    return c.vWaveMmHg ? tr("LA mean %1, v wave %2").arg(mean, pressureWords(*c.vWaveMmHg)) : tr("LA mean %1").arg(mean);
+}
+
+QString timeWords(const std::string& iso) {
+    const QString text = QString::fromStdString(iso);
+    if (!text.contains(QLatin1Char('T'))) {
+        const QDate day = QDate::fromString(text, Qt::ISODate);
+        return day.isValid() ? QLocale().toString(day, QLocale::ShortFormat) : QString();
+    }
+    const QDateTime time = QDateTime::fromString(text, Qt::ISODateWithMs);
+    return time.isValid() ? QLocale().toString(time.date(), QLocale::ShortFormat) + QLatin1Char(' ') +
+                                time.time().toString(QStringLiteral("HH:mm"))
+                          : QString();
+}
+
+QString evidenceTitle(const core::Evidence& evidence) {
+    const QString kind = capitalised(evidenceName(evidence.kind));
+    const QString what = QString::fromStdString(evidence.description);
+    if (evidence.kind == core::EvidenceKind::EchoCine) {
+        if (evidence.probeAngleDeg)
+            return QStringLiteral("%1 %2").arg(kind, quantity(*evidence.probeAngleDeg, Unit::Degree));
+        return tr("%1, angle unknown").arg(kind);
+    }
+    return what.isEmpty() ? kind : tr("%1: %2").arg(kind, what);
+}
+
+QString momentWords(const core::CaseRecord& record, const std::string& key) {
+    if (const auto moment = record.moments.find(key); moment != record.moments.end()) {
+        const core::Stage stage = moment->second.content.circulation.stage;
+        int ofStage = 0;
+        for (const auto& [id, entry] : record.moments)
+            ofStage += entry.content.circulation.stage == stage;
+        const QString words = capitalised(stageName(stage));
+        return ofStage > 1 ? tr("%1 (%2)").arg(words, QString::fromStdString(key)) : words;
+    }
+    const auto stage = core::stageFrom(key);
+    return stage ? capitalised(stageName(*stage)) : QString::fromStdString(key);
+}
+
+} // namespace gauge::app

@@ -1,5 +1,8 @@
 #include "app/document/load_images.h"
 
+#include <algorithm>
+#include <set>
+
 namespace gauge::app {
 namespace {
 
@@ -17,6 +20,22 @@ core::Result<LoadedImages> read(std::shared_ptr<const dicomio::SeriesIndex> inde
     auto ct = dicomio::readCtPhase(index->series[series], phase, work);
     if (!ct) return tl::unexpected(ct.error());
     return LoadedImages{std::move(index), series, phase, std::move(*ct), {}};
+}
+
+bool isUsable(const dicomio::SeriesEntry& series) {
+    return series.status == dicomio::SeriesStatus::Ok || series.status == dicomio::SeriesStatus::Notice;
+}
+
+bool hasPictures(const dicomio::SeriesIndex& index) {
+    return std::any_of(index.series.begin(), index.series.end(),
+                       [](const auto& series) { return isUsable(series) && !series.pictures.empty(); });
+}
+
+std::size_t patientCount(const dicomio::SeriesIndex& index) {
+    std::set<std::string> patients;
+    for (const auto& series : index.series)
+        if (isUsable(series)) patients.insert(dicomio::patientKey(series));
+    return patients.size();
 }
 
 } // namespace
@@ -81,6 +100,34 @@ core::Result<LoadedImages> loadImagesOf(const core::ImagesUsed& images,
                              ". Everything that was recorded is there; tell in which folder the images are to see and "
                              "measure them again.",
                          {{"series_uid", images.seriesUid}});
+}
+
+core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const core::WorkContext& work) {
+    auto found = dicomio::indexFolder(folder, {}, part(work, 0.0, kIndexShare));
+    if (!found && found.error().code == core::ErrorCode::NothingUsable) {
+        // Without a CT there may still be pictures to measure on.
+        auto listed = dicomio::listFolder(folder, {}, part(work, 0.0, kIndexShare));
+        if (!listed || !hasPictures(*listed)) return tl::unexpected(found.error());
+        found = std::move(listed);
+    }
+    if (!found) return tl::unexpected(found.error());
+    OpenedFolder opened;
+    opened.index = std::make_shared<const dicomio::SeriesIndex>(std::move(*found));
+    const auto series = dicomio::chooseCtSeries(*opened.index, std::nullopt);
+    if (!series) {
+        opened.reason = series.error();
+        opened.mustChoose = series.error().code == core::ErrorCode::InvalidArgument ||
+                            (hasPictures(*opened.index) && patientCount(*opened.index) > 1);
+        if (!opened.mustChoose && !hasPictures(*opened.index)) return tl::unexpected(series.error());
+        return opened;
+    }
+    const auto phase = dicomio::choosePhase(**series, std::nullopt);
+    if (!phase) return tl::unexpected(phase.error());
+    const auto at = static_cast<std::size_t>(*series - opened.index->series.data());
+    auto images = read(opened.index, at, *phase, part(work, kIndexShare, 1.0));
+    if (!images) return tl::unexpected(images.error());
+    opened.images = std::move(*images);
+    return opened;
 }
 
 core::Result<LoadedImages> loadPhase(std::shared_ptr<const dicomio::SeriesIndex> index, std::size_t series,

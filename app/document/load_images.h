@@ -28,6 +28,18 @@ struct LoadedImages {
 /// readCtPhase.
 core::Result<LoadedImages> loadFolder(const std::filesystem::path& folder, const core::WorkContext& work);
 
+/// What opening a folder gives: the images of the one CT that it holds; or the index alone, with the reason, where the person
+/// must choose (several patients or frames of reference) or where there are echo views and X-ray runs but no CT.
+struct OpenedFolder {
+    std::shared_ptr<const dicomio::SeriesIndex> index; ///< never null
+    std::optional<LoadedImages> images;
+    std::optional<core::Error> reason; ///< why there are no images
+    bool mustChoose = false;           ///< several patients or several CT series are possible
+};
+
+/// As loadFolder. @errors those of indexFolder when nothing at all can be shown; those of reading the CT.
+core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const core::WorkContext& work);
+
 /// Loads one phase of a series of the index. @errors those of readCtPhase; InvalidArgument beyond the lists.
 core::Result<LoadedImages> loadPhase(std::shared_ptr<const dicomio::SeriesIndex> index, std::size_t series,
                                      std::size_t phase, const core::WorkContext& work);

@@ -4,6 +4,7 @@
 #include "app/commands/landing_commands.h"
 #include "app/commands/mark_commands.h"
 #include "app/commands/ostium_commands.h"
+#include "app/document/propose_evidence.h"
 #include "app/document/teaching_case.h"
 #include "app/drawing/mark_roles.h"
 #include "core/record/measurement_values.h"
@@ -91,9 +92,60 @@ void Session::openFolder(const QString& folder) {
     m_folder = QDir::toNativeSeparators(QDir(folder).absolutePath());
     say(Kind::Working, tr("Looking through %1 …").arg(m_folder));
     const std::filesystem::path path = m_folder.toStdString();
+    m_load.start<OpenedFolder>(
+        [path](const core::WorkContext& work) { return app::openFolder(path, work); },
+        [this](core::Result<OpenedFolder> opened) { folderOpened(std::move(opened)); });
+}
+
+void Session::folderOpened(core::Result<OpenedFolder> folder) {
+    if (!folder) {
+        loaded(tl::unexpected(folder.error()), true);
+    } else if (folder->images) {
+        loaded(std::move(*folder->images), true);
+    } else if (folder->mustChoose) {
+        offer(folder->index);
+        say(Kind::Warning, tr("%1 Choose one in the evidence list: double click, or Enter.").arg(text(*folder->reason)));
+    } else {
+        const auto& all = folder->index->series;
+        const auto first = std::find_if(all.begin(), all.end(), [](const auto& s) { return !s.pictures.empty(); });
+        openPictures(folder->index, dicomio::patientKey(*first));
+    }
+}
+
+void Session::offer(std::shared_ptr<const dicomio::SeriesIndex> index) {
+    if (index == m_offered) return;
+    m_offered = std::move(index);
+    emit offeredChanged();
+}
+
+void Session::openChosen(std::size_t series, std::size_t phase) {
+    if (!m_offered || series >= m_offered->series.size()) return;
+    const dicomio::SeriesEntry& chosen = m_offered->series[series];
+    if (!chosen.measurable) {
+        openPictures(m_offered, dicomio::patientKey(chosen));
+        return;
+    }
+    say(Kind::Working, tr("Loading %1 …").arg(QString::fromStdString(chosen.description)));
     m_load.start<LoadedImages>(
-        [path](const core::WorkContext& work) { return loadFolder(path, work); },
+        [index = m_offered, series, phase](const core::WorkContext& work) { return loadPhase(index, series, phase, work); },
         [this](core::Result<LoadedImages> images) { loaded(std::move(images), true); });
+}
+
+void Session::openPictures(std::shared_ptr<const dicomio::SeriesIndex> index, const std::string& patientKey) {
+    m_measureJob.drop();
+    m_measurement.reset();
+    m_preview.reset();
+    m_failure.reset();
+    m_images.reset();
+    m_pictures = std::move(index);
+    m_patientKey = patientKey;
+    m_document.clear();
+    proposeEvidence(m_document, *m_pictures, m_patientKey);
+    say(Kind::Information, tr("There is no CT to measure in this folder. Echo views and X-ray runs can be measured; what "
+                              "compares them with CT stays empty."));
+    offer(nullptr);
+    emit imagesChanged();
+    emit measurementChanged();
 }
 
 void Session::loaded(core::Result<LoadedImages> images, bool asNewCase) {
@@ -126,10 +178,14 @@ void Session::open(LoadedImages images) {
     m_failure.reset();
     m_images = std::move(images);
     m_notices.clear();
+    m_pictures.reset();
+    m_patientKey = dicomio::patientKey(m_images->index->series[m_images->series]);
     m_document.clear();
     m_document.setImagesFolder(QString::fromStdString(m_images->folder.string()));
     setFirstImages(m_document, m_images->used());
     setPatient(m_document, m_images->patient());
+    proposeEvidence(m_document, *m_images->index, m_patientKey);
+    offer(nullptr);
     say(Kind::Information, tr("Loaded %1. Mark the atrium and the tip of the appendage: then it is measured.")
                                .arg(phaseWords()));
     emit imagesChanged();

@@ -6,6 +6,7 @@
 
 #include "app/document/case_document.h"
 #include "app/document/load_images.h"
+#include "app/document/picture_values.h"
 #include "app/jobs/job_runner.h"
 #include "core/anatomy/appendage.h"
 
@@ -50,6 +51,7 @@ public:
     void setEngine(Engine engine) { m_engine = std::move(engine); }
 
     CaseDocument& document() { return m_document; }
+    PictureValues& pictureValues() { return m_pictureValues; }
     const core::CaseRecord& record() const { return m_document.record(); }
 
     /// Opens the images of a folder as a new case. What was open stays until they are there.
@@ -71,6 +73,8 @@ public:
     /// Measures another phase; undoable. Marks are kept within one frame of reference and removed with
     /// another.
     void chooseImages(std::size_t series, std::size_t phase);
+    /// While the folder that was opened needs a choice (offered()): opens this series as the case.
+    void openChosen(std::size_t series, std::size_t phase);
     void cancel();
 
     // Edits of the person; undoable.
@@ -86,6 +90,13 @@ public:
     double heldLandingDepth(double depthMm) const;
 
     const LoadedImages* images() const { return m_images ? &*m_images : nullptr; }
+    /// What the open folder holds; null when nothing is open. There may be an index without images: echo and X-ray alone.
+    std::shared_ptr<const dicomio::SeriesIndex> index() const { return m_images ? m_images->index : m_pictures; }
+    /// The patient of the case (dicomio::patientKey); empty when no folder is open.
+    const std::string& patientKey() const { return m_patientKey; }
+    /// A folder of several patients or frames of reference, waiting for the person to choose; null when none does. What was open
+    /// before stays meanwhile.
+    std::shared_ptr<const dicomio::SeriesIndex> offered() const { return m_offered; }
     const core::Volume* volume() const { return m_images ? m_images->ct.volume.get() : nullptr; }
     const core::AppendageMeasurement* measurement() const {
         return m_measurement ? &*m_measurement : nullptr;
@@ -104,6 +115,8 @@ public:
 
 signals:
     void imagesChanged();
+    /// offered() is another one.
+    void offeredChanged();
     void measurementChanged();
     void landingChanged();
     /// The images of an opened case are not where they were.
@@ -114,6 +127,9 @@ signals:
 
 private:
     void loaded(core::Result<LoadedImages> images, bool asNewCase);
+    void folderOpened(core::Result<OpenedFolder> folder);
+    void openPictures(std::shared_ptr<const dicomio::SeriesIndex> index, const std::string& patientKey);
+    void offer(std::shared_ptr<const dicomio::SeriesIndex> index);
     void placeTeachingMarks();
     bool showCase(core::Result<std::vector<core::Notice>> opened, std::optional<LoadedImages> before);
     void findImages(std::vector<std::filesystem::path> folders);
@@ -130,7 +146,11 @@ private:
     QString phaseWords() const;
 
     CaseDocument m_document;
+    PictureValues m_pictureValues{m_document}; ///< what the drawings on pictures say together
     std::optional<LoadedImages> m_images;
+    std::shared_ptr<const dicomio::SeriesIndex> m_pictures; ///< of a folder without CT
+    std::shared_ptr<const dicomio::SeriesIndex> m_offered;
+    std::string m_patientKey;
     std::optional<core::AppendageMeasurement> m_measurement;
     std::optional<core::LandingZone> m_preview;
     std::optional<core::Error> m_failure;

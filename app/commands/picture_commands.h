@@ -1,0 +1,41 @@
+// What the person does to pictures besides drawing on them: a scale by hand, and places seen on both CT and echo.
+#pragma once
+
+#include "app/commands/entry_command.h"
+
+namespace gauge::app {
+
+/// A line drawn on a frame of a picture.
+class DrawOnPicture : public EntryCommand<core::Drawing> {
+public:
+    DrawOnPicture(CaseDocument& document, const std::string& id, core::Drawing drawing);
+};
+
+class RemoveFromPicture : public EntryCommand<core::Drawing> {
+public:
+    RemoveFromPicture(CaseDocument& document, const std::string& id);
+};
+
+/// Id: the SOP Instance UID of the picture.
+class CalibratePicture : public EntryCommand<core::PictureScale> {
+public:
+    CalibratePicture(CaseDocument& document, const std::string& sopInstanceUid, const core::PictureScale& scale);
+};
+
+/// The picture's own scale, if its file tells one, holds again.
+class RemoveCalibration : public EntryCommand<core::PictureScale> {
+public:
+    RemoveCalibration(CaseDocument& document, const std::string& sopInstanceUid);
+};
+
+class MarkPoseLandmark : public EntryCommand<core::PoseLandmark> {
+public:
+    MarkPoseLandmark(CaseDocument& document, const std::string& id, const core::PoseLandmark& landmark);
+};
+
+class RemovePoseLandmark : public EntryCommand<core::PoseLandmark> {
+public:
+    RemovePoseLandmark(CaseDocument& document, const std::string& id);
+};
+
+} // namespace gauge::app

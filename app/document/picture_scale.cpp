@@ -1,0 +1,93 @@
+#include "app/document/picture_scale.h"
+
+#include "core/fluoro/catheter_profile.h"
+#include "core/fluoro/object_scale.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+namespace gauge::app {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("PictureScale", text);
+}
+
+core::ObjectScaleOptions optionsFor(const CineData& cine, int frame) {
+    core::ObjectScaleOptions options;
+    options.pixelAspect = cine.pixelAspect;
+    if (cine.xray && frame >= 0 && static_cast<std::size_t>(frame) < cine.xray->facts.frames.size())
+        if (const auto sod = cine.xray->facts.frames[static_cast<std::size_t>(frame)].sourceToIsocentreMm)
+            options.sourceToObjectMm = *sod;
+    return options;
+}
+
+core::Result<core::HandScale> catheterScale(const core::PictureScale& scale, const CineData& cine) {
+    core::ScaleObject object;
+    object.outerDiameterMm = scale.knownMm;
+    const auto diameter = core::outerDiameter(object);
+    if (!diameter) return tl::unexpected(diameter.error());
+    core::PixelLength width = core::betweenClicks(scale.from, scale.to, cine.pixelAspect);
+    if (scale.byEdgeProfile) {
+        const auto grey = cine.frames->grey(scale.frame);
+        if (!grey) return tl::unexpected(grey.error());
+        const auto profile = core::catheterProfile(*grey, scale.from, scale.to);
+        if (!profile) return tl::unexpected(profile.error());
+        width = profile->width;
+    }
+    const auto made = core::objectScale(width, *diameter, optionsFor(cine, scale.frame));
+    if (!made) return tl::unexpected(made.error());
+    return core::HandScale{made->planar, scale.within};
+}
+
+QString words(const core::PlanarScale& scale) {
+    const QString origin = QString::fromUtf8(core::words(scale.origin).data(),
+                                             static_cast<qsizetype>(core::words(scale.origin).size()));
+    return tr("Scale: %1\u00A0mm a pixel ±\u00A0%2\u00A0% (%3)")
+        .arg(QString::number(scale.mmPerPixel.x(), 'f', 3),
+             QString::number(std::ceil(1000.0 * scale.relativeUncertainty - 1e-9) / 10.0, 'f', 1), origin);
+}
+
+const core::EchoRegion* firstScaled(const CineData& cine) {
+    const auto found = std::find_if(cine.regions.begin(), cine.regions.end(),
+                                    [](const core::EchoRegion& region) { return region.scale.has_value(); });
+    return found == cine.regions.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+core::Result<core::HandScale> handScale(const core::PictureScale& scale, const CineData& cine) {
+    if (scale.origin == core::ScaleOrigin::Catheter) return catheterScale(scale, cine);
+    auto marked = core::markedScale(scale.from, scale.to, scale.knownMm, cine.pixelAspect);
+    if (!marked) return tl::unexpected(marked.error());
+    marked->origin = scale.origin;
+    return core::HandScale{*marked, scale.within};
+}
+
+std::optional<core::PlanarScale> scaleOfFile(const CineData& cine, int frame) {
+    if (!cine.xray || frame < 0 || static_cast<std::size_t>(frame) >= cine.xray->facts.frames.size()) return std::nullopt;
+    const auto& scale = cine.xray->facts.frames[static_cast<std::size_t>(frame)].scale;
+    return scale ? std::optional(scale->planar) : std::nullopt;
+}
+
+bool hasScale(const CineData& cine, int frame, const std::optional<core::Result<core::HandScale>>& byHand) {
+    return (byHand && *byHand) || firstScaled(cine) || scaleOfFile(cine, frame);
+}
+
+QString scaleWords(const CineData& cine, int frame, const std::optional<core::Result<core::HandScale>>& byHand) {
+    if (byHand && !*byHand) return QString::fromStdString(byHand->error().message);
+    if (byHand) return words((*byHand)->scale);
+    if (const core::EchoRegion* region = firstScaled(cine)) return words(*region->scale);
+    if (const auto scale = scaleOfFile(cine, frame)) return words(*scale);
+    QString why;
+    if (cine.xray)
+        why = QString::fromStdString(cine.xray->facts.scaleText);
+    else
+        for (const core::EchoRegion& region : cine.regions)
+            if (!region.scaleFault.empty()) why = QString::fromStdString(region.scaleFault);
+    const QString todo = tr("No scale: calibrate by hand before measuring (key K).");
+    return why.isEmpty() ? todo : tr("%1 %2").arg(why, todo);
+}
+
+} // namespace gauge::app

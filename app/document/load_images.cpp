@@ -126,6 +126,7 @@ core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const
     const auto at = static_cast<std::size_t>(*series - opened.index->series.data());
     auto images = read(opened.index, at, *phase, part(work, kIndexShare, 1.0));
     if (!images) return tl::unexpected(images.error());
+    images->folder = folder;
     opened.images = std::move(*images);
     return opened;
 }

@@ -139,7 +139,9 @@ void Session::openPictures(std::shared_ptr<const dicomio::SeriesIndex> index, co
     m_images.reset();
     m_pictures = std::move(index);
     m_patientKey = patientKey;
+    m_notices.clear();
     m_document.clear();
+    m_document.setImagesFolder(m_folder);
     proposeEvidence(m_document, *m_pictures, m_patientKey);
     say(Kind::Information, tr("There is no CT to measure in this folder. Echo views and X-ray runs can be measured; what "
                               "compares them with CT stays empty."));

@@ -1,6 +1,8 @@
 // Opening and saving case files, and finding the images of an opened case.
 #include "app/document/session.h"
 
+#include "app/document/propose_evidence.h"
+
 #include <QDir>
 #include <QFileInfo>
 #include <QStandardPaths>
@@ -57,6 +59,9 @@ bool Session::showCase(core::Result<std::vector<core::Notice>> opened, std::opti
     m_measurement.reset();
     m_preview.reset();
     m_failure.reset();
+    m_pictures.reset();
+    m_patientKey.clear();
+    offer(nullptr);
     emit imagesChanged();
     emit measurementChanged();
     if (!record().images) {
@@ -97,6 +102,8 @@ void Session::imagesFound(core::Result<LoadedImages> images) {
         return;
     }
     m_images = std::move(*images);
+    m_patientKey = dicomio::patientKey(m_images->index->series[m_images->series]);
+    proposeEvidence(m_document, *m_images->index, m_patientKey); // what the case does not hold yet
     m_document.setImagesFolder(QString::fromStdString(m_images->folder.string()));
     sayNotices(tr("Opened the case and loaded %1.").arg(phaseWords()));
     emit imagesChanged();

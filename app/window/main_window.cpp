@@ -8,6 +8,9 @@
 #include "app/panels/message_line.h"
 #include "app/panels/start_page.h"
 #include "app/views/course_page.h"
+#include "app/views/echo_page.h"
+#include "app/views/fluoro_page.h"
+#include "app/views/same_cut_page.h"
 #include "app/window/appendage_page.h"
 #include "app/window/page_shelf.h"
 #include "app/window/scanner_page.h"
@@ -81,13 +84,19 @@ void MainWindow::makePages() {
     m_shelf->add(Page::Course, tr("Course"), tr("Pressures and stasis over time, release check, scores, decision"),
                  QKeySequence(Qt::CTRL | Qt::Key_7), new CoursePage(m_answers, m_state));
     m_shelf->addBeside(Page::Appendage, new CrossSectionChoice(m_session, m_state));
+    m_shelf->add(Page::Echo, tr("Echo"), tr("Echo views side by side, and the dial of their widths"),
+                 QKeySequence(Qt::CTRL | Qt::Key_3), new EchoPage(m_session, m_state, m_images));
+    m_shelf->add(Page::SameCut, tr("Same cut"), tr("An echo frame beside the CT cut in its own plane"),
+                 QKeySequence(Qt::CTRL | Qt::Key_4), new SameCutPage(m_session, m_state, m_images));
+    m_shelf->add(Page::Fluoroscopy, tr("Fluoroscopy"), tr("X-ray frames, beside what the CT predicts"),
+                 QKeySequence(Qt::CTRL | Qt::Key_5), new FluoroPage(m_session, m_state, m_images));
     m_shelf->setStart(m_start);
 }
 
 QWidget* MainWindow::makeLeft() {
     auto* side = new QFrame;
     side->setObjectName("side");
-    auto* evidence = new EvidencePanel(m_session);
+    auto* evidence = new EvidencePanel(m_session, m_state);
     connect(evidence, &EvidencePanel::openRequested, this, &MainWindow::chooseFolder);
     m_marks = new MarksPanel(m_session, m_state);
     m_left = new QSplitter(Qt::Vertical);
@@ -133,8 +142,8 @@ void MainWindow::onImages() {
         m_state.setCrossing(
             volume->patientFrom({0.5 * (volume->size().array() - 1).cast<double>().matrix()}));
     m_hadMeasurement = m_session.measurement();
-    if (!m_hadMeasurement) m_state.setPage(Page::Scanner);
-    m_shelf->setOpen(m_session.images());
+    if (!m_hadMeasurement) m_state.setPage(volume ? Page::Scanner : Page::Echo);
+    m_shelf->setOpen(m_session.index() != nullptr);
     refreshTitle();
 }
 

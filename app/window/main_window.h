@@ -9,6 +9,7 @@
 #pragma once
 
 #include "app/document/answers.h"
+#include "app/document/picture_drawings.h"
 #include "app/document/session.h"
 #include "app/models/view_state.h"
 #include "app/settings/settings.h"
@@ -77,6 +78,8 @@ private:
 
     // Declared before the widgets that use them.
     Session m_session;
+    EvidenceImages m_images{m_session};
+    PictureDrawings m_pictureDrawings{m_session, m_images};
     Answers m_answers{m_session};
     ViewState m_state;
     Settings m_settings;

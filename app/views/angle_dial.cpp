@@ -1,0 +1,180 @@
+#include "app/views/angle_dial.h"
+
+#include "app/drawing/palette.h"
+#include "app/format/quantity.h"
+#include "app/models/echo_pass.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QScrollArea>
+#include <QTextDocument>
+#include <algorithm>
+#include <cmath>
+
+namespace gauge::app {
+namespace {
+
+Role roleColour(core::DrawingRole role) {
+    return role == core::DrawingRole::OstiumWidth ? Role::Ostium : Role::Landing;
+}
+
+/// A line of the table beside the dial.
+QString line(const QString& what, const core::Estimate& value, Unit unit) {
+    return QStringLiteral("<tr><td style='padding-right:12px'>%1</td><td align='right'><b>%2</b></td></tr>")
+        .arg(what.toHtmlEscaped(), estimate(value, unit));
+}
+
+QString noticesOf(const std::vector<core::Notice>& notices) {
+    QString text;
+    for (const core::Notice& notice : notices)
+        text += QStringLiteral("<p>%1</p>").arg(QString::fromStdString(notice.text).toHtmlEscaped());
+    return text;
+}
+
+QString sectionWords(const QString& title, const core::Result<core::EchoSection>& section,
+                     const std::optional<core::LargestOfViews>& largest) {
+    QString text = QStringLiteral("<p><b>%1</b></p><table>").arg(title.toHtmlEscaped());
+    if (section) {
+        const core::SectionMetrics& m = section->metrics;
+        text += line(AngleDial::tr("longest diameter"), m.longestDiameterMm, Unit::Millimetre) +
+                line(AngleDial::tr("shortest diameter"), m.shortestDiameterMm, Unit::Millimetre) +
+                line(AngleDial::tr("perimeter-derived diameter"), m.perimeterDerivedDiameterMm, Unit::Millimetre) +
+                line(AngleDial::tr("area-derived diameter"), m.areaDerivedDiameterMm, Unit::Millimetre) +
+                line(AngleDial::tr("probe angle of the longest"), section->directionDeg, Unit::Degree);
+    }
+    if (largest) text += line(AngleDial::tr("largest of the views"), largest->valueMm, Unit::Millimetre);
+    text += QStringLiteral("</table>");
+    if (section)
+        text += noticesOf(section->notices);
+    else
+        text += QStringLiteral("<p>%1</p>").arg(QString::fromStdString(section.error().message).toHtmlEscaped());
+    return text;
+}
+
+} // namespace
+
+void DialFace::show(std::vector<Spoke> spokes, std::vector<Oval> ovals) {
+    m_spokes = std::move(spokes);
+    m_ovals = std::move(ovals);
+    update();
+}
+
+void DialFace::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), tone::panel);
+    const QPointF centre = QRectF(rect()).center();
+    const double radius = std::max(40.0, 0.5 * std::min(width(), height()) - 26.0);
+    double greatest = 20.0;
+    for (const Spoke& spoke : m_spokes)
+        greatest = std::max(greatest, spoke.widthMm + spoke.uncertaintyMm);
+    for (const Oval& oval : m_ovals)
+        greatest = std::max(greatest, oval.longestMm);
+    constexpr double kRingMm = 10.0;
+    const double outerMm = kRingMm * std::ceil(greatest / kRingMm);
+    const double perMm = 2.0 * radius / outerMm;
+    painter.setFont(labelFont(10));
+    for (double mm = kRingMm; mm <= outerMm + 0.1; mm += kRingMm) {
+        painter.setPen(QPen(tone::border, 1));
+        painter.drawEllipse(centre, 0.5 * mm * perMm, 0.5 * mm * perMm);
+        painter.setPen(tone::soft);
+        painter.drawText(QRectF(centre.x() + 3, centre.y() + 0.5 * mm * perMm - 14, 60, 14), Qt::AlignLeft,
+                         quantity(mm, Unit::Millimetre));
+    }
+    const auto along = [&](double deg, double lengthPx) {
+        QTransform turn;
+        turn.rotate(-deg); // probe angles count against the clock, screens turn with it
+        return turn.map(QPointF(lengthPx, 0.0));
+    };
+    for (int deg = 0; deg < 180; deg += 45) {
+        painter.setPen(QPen(tone::border, 1, Qt::DotLine));
+        painter.drawLine(centre - along(deg, radius), centre + along(deg, radius));
+        painter.setPen(tone::soft);
+        const QPointF at = centre + along(deg, radius + 14);
+        painter.drawText(QRectF(at.x() - 20, at.y() - 8, 40, 16), Qt::AlignCenter, quantity(deg, Unit::Degree));
+    }
+    for (const Oval& oval : m_ovals) {
+        painter.save();
+        painter.translate(centre);
+        painter.rotate(-oval.directionDeg);
+        painter.setPen(penOf(roleColour(oval.role), 2.0, Ground::Page));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawEllipse(QPointF(0, 0), 0.5 * oval.longestMm * perMm, 0.5 * oval.shortestMm * perMm);
+        painter.restore();
+    }
+    for (const Spoke& spoke : m_spokes) {
+        const QColor colour = colourOf(roleColour(spoke.role), Ground::Page);
+        const QPointF half = along(spoke.angleDeg, 0.5 * spoke.widthMm * perMm);
+        painter.setPen(QPen(colour, 1.5));
+        painter.drawLine(centre - half, centre + half);
+        painter.setBrush(colour);
+        // The ends in the shape of their role: square for the ostium, round for the landing zone.
+        for (const QPointF& end : {centre - half, centre + half})
+            if (spoke.role == core::DrawingRole::OstiumWidth)
+                painter.drawRect(QRectF(end.x() - 3, end.y() - 3, 6, 6));
+            else
+                painter.drawEllipse(end, 3.0, 3.0);
+    }
+}
+
+AngleDial::AngleDial(QWidget* parent) : QWidget(parent), m_face(new DialFace(this)), m_words(new QLabel) {
+    m_words->setWordWrap(true);
+    m_words->setTextFormat(Qt::RichText);
+    m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_words->setContentsMargins(12, 8, 12, 8);
+    m_face->setAccessibleName(tr("Dial of the probe angles"));
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidget(m_words);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(1);
+    layout->addWidget(m_face, 2);
+    layout->addWidget(scroll, 3);
+}
+
+QString AngleDial::text() const {
+    QTextDocument document;
+    document.setHtml(m_words->text());
+    return document.toPlainText();
+}
+
+void AngleDial::setMoment(const core::EchoMoment& moment) {
+    std::vector<DialFace::Spoke> spokes;
+    std::vector<DialFace::Oval> ovals;
+    QString text;
+    if (!moment.measurement) {
+        text = QStringLiteral("<p>%1</p>").arg(
+            tr("No width is drawn on the echo views of this moment yet. Press M to measure them in one pass.").toHtmlEscaped());
+    } else {
+        const core::EchoMeasurement& m = *moment.measurement;
+        const auto take = [&](core::DrawingRole role, const QString& title,
+                              const std::optional<core::Result<core::EchoSection>>& section,
+                              const std::optional<core::LargestOfViews>& largest, std::optional<double> core::EchoView::*width) {
+            for (const core::EchoView& view : moment.study.views)
+                if (view.*width)
+                    spokes.push_back({role, view.angleDeg, *(view.*width),
+                                      moment.study.widthUncertaintyMm.value_or(core::kAssumedWidthUncertaintyMm)});
+            if (!section) return;
+            if (*section)
+                ovals.push_back({role, (**section).metrics.longestDiameterMm.value, (**section).metrics.shortestDiameterMm.value,
+                                 (**section).directionDeg.value});
+            text += sectionWords(title, *section, largest);
+        };
+        take(core::DrawingRole::LandingWidth, tr("Landing zone (round ends)"), m.landingZone, m.largestLandingZone,
+             &core::EchoView::landingZoneMm);
+        take(core::DrawingRole::OstiumWidth, tr("Ostium (square ends)"), m.ostium, m.largestOstium, &core::EchoView::ostiumMm);
+        if (m.depth)
+            text += QStringLiteral("<p><b>%1</b></p><table>").arg(tr("Depth").toHtmlEscaped()) +
+                    line(tr("greatest of the views"), m.depth->greatestMm, Unit::Millimetre) + QStringLiteral("</table>");
+        text += noticesOf(m.notices);
+    }
+    text += noticesOf(moment.notices);
+    m_words->setText(text);
+    m_face->show(std::move(spokes), std::move(ovals));
+}
+
+} // namespace gauge::app

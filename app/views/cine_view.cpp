@@ -1,0 +1,707 @@
+#include "app/views/cine_view.h"
+
+#include "app/commands/picture_commands.h"
+#include "app/document/picture_drawings.h"
+#include "app/drawing/marks_drawing.h"
+#include "app/format/evidence_words.h"
+#include "app/format/quantity.h"
+#include "app/models/echo_pass.h"
+#include "core/cine/beat_position.h"
+
+#include <QDoubleSpinBox>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <QPushButton>
+#include <QWheelEvent>
+#include <algorithm>
+#include <cmath>
+
+namespace gauge::app {
+namespace {
+
+constexpr double kScrubberHeight = 26.0;
+constexpr double kMargin = 10.0;
+
+/// The strip of a picture that has no calibrated regions, above and below, in which names are usually burned in.
+constexpr double kNameStrip = 0.12;
+
+QPointF pointOf(const Eigen::Vector2d& p) {
+    return {p.x(), p.y()};
+}
+
+} // namespace
+
+CineView::CineView(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent)
+    : QWidget(parent), m_session(session), m_state(state), m_images(images), m_ask(new QFrame(this)),
+      m_askText(new QLabel(m_ask)), m_askMm(new QDoubleSpinBox(m_ask)) {
+    setMouseTracking(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    setAccessibleName(tr("Cine"));
+    m_ask->setObjectName("side");
+    m_ask->setFrameShape(QFrame::StyledPanel);
+    m_ask->setAutoFillBackground(true);
+    m_askText->setWordWrap(true);
+    m_askMm->setRange(0.1, 500.0);
+    m_askMm->setDecimals(2);
+    m_askMm->setSuffix(tr(" mm"));
+    m_askMm->setAccessibleName(tr("Known length"));
+    auto* use = new QPushButton(tr("Use it (Enter)"), m_ask);
+    auto* leave = new QPushButton(tr("Cancel (Esc)"), m_ask);
+    auto* layout = new QGridLayout(m_ask);
+    layout->setContentsMargins(8, 6, 8, 6);
+    layout->addWidget(m_askText, 0, 0, 1, 3);
+    layout->addWidget(m_askMm, 1, 0);
+    layout->addWidget(use, 1, 1);
+    layout->addWidget(leave, 1, 2);
+    m_ask->hide();
+    connect(use, &QPushButton::clicked, this, [this] { finishCalibration(m_askMm->value()); });
+    connect(leave, &QPushButton::clicked, this, &CineView::leaveCalibration);
+
+    connect(&m_player, &CinePlayer::frameChanged, this, [this](int frame) {
+        update();
+        emit frameShown(frame);
+    });
+    connect(&m_player, &CinePlayer::playingChanged, this, [this] { update(); });
+    connect(&session.document(), &CaseDocument::changed, this, [this] { update(); });
+    connect(&state, &ViewState::namesHiddenChanged, this, [this] { update(); });
+}
+
+const core::Evidence* CineView::content() const {
+    const auto found = m_session.record().evidence.find(m_evidence.toStdString());
+    return found == m_session.record().evidence.end() ? nullptr : &found->second.content;
+}
+
+void CineView::setEvidence(const QString& id) {
+    if (id == m_evidence && m_cine) return;
+    if (m_cine) m_cine->disconnect(this);
+    m_evidence = id;
+    leaveCalibration();
+    disarm();
+    m_selected.clear();
+    m_window.reset();
+    resetView();
+    m_player.setCine({}, 0);
+    m_cine = m_images.cine(id.toStdString());
+    if (m_cine) {
+        connect(m_cine.get(), &EvidenceCine::opened, this, &CineView::onOpened);
+        connect(m_cine.get(), &EvidenceCine::failed, this, [this] { update(); });
+        connect(m_cine.get(), &EvidenceCine::frameDecoded, this, [this](int frame) {
+            if (frame == m_player.frame()) update();
+        });
+        if (m_cine->data()) onOpened();
+    }
+    const core::Evidence* evidence = content();
+    setAccessibleName(evidence ? evidenceTitle(*evidence) : tr("Cine"));
+    update();
+}
+
+void CineView::onOpened() {
+    m_player.setCine(data()->times, m_cine->frameCount());
+    update();
+    emit opened();
+}
+
+void CineView::setOverlay(std::function<void(QPainter&, const QTransform&)> overlay) {
+    m_overlay = std::move(overlay);
+    update();
+}
+
+void CineView::pickPlace(std::function<void(const Eigen::Vector2d&)> picked) {
+    m_picked = std::move(picked);
+    setCursor(m_picked ? Qt::CrossCursor : Qt::ArrowCursor);
+}
+
+void CineView::resetView() {
+    m_zoom = 1.0;
+    m_pan = {};
+    update();
+}
+
+QRectF CineView::scrubberArea() const {
+    return {0.0, height() - kScrubberHeight, static_cast<double>(width()), kScrubberHeight};
+}
+
+QRectF CineView::pictureArea() const {
+    return QRectF(rect()).adjusted(0, 0, 0, m_player.count() > 1 ? -kScrubberHeight : 0);
+}
+
+QTransform CineView::screenFromPixel() const {
+    const QRectF area = pictureArea();
+    const CineData* cine = data();
+    if (!cine) return {};
+    const double columns = cine->frames->columns(), rows = cine->frames->rows() * cine->pixelAspect;
+    const double fit = std::min(area.width() / columns, area.height() / rows) * m_zoom;
+    QTransform screen;
+    screen.translate(area.center().x() + m_pan.x(), area.center().y() + m_pan.y());
+    screen.scale(fit, fit * cine->pixelAspect);
+    // Whole numbers are pixel centres.
+    screen.translate(-0.5 * (columns - 1.0), -0.5 * (cine->frames->rows() - 1.0));
+    return screen;
+}
+
+std::optional<core::Result<core::HandScale>> CineView::byHand() const {
+    const core::Evidence* evidence = content();
+    return evidence && data() ? scaleByHand(m_session.record(), evidence->sopInstanceUid, *data()) : std::nullopt;
+}
+
+QString CineView::scaleText() const {
+    return data() ? scaleWords(*data(), m_player.frame(), byHand()) : QString();
+}
+
+QString CineView::problem() const {
+    if (m_evidence.isEmpty()) return tr("Choose evidence in the list on the left.");
+    if (!m_cine) return tr("This evidence has no frames to show here.");
+    if (m_cine->failure()) return QString::fromStdString(m_cine->failure()->message);
+    return {};
+}
+
+bool CineView::showsDrawing(const core::Drawing& drawing) const {
+    const auto* site = std::get_if<core::PictureSite>(&drawing.site);
+    return site && data() && drawing.evidence == m_evidence.toStdString() && site->frame == m_player.frame() &&
+           drawing.points.size() > 1;
+}
+
+void CineView::armLine(core::DrawingRole role) {
+    if (!data()) return;
+    leaveCalibration();
+    m_player.setPlaying(false);
+    m_role = role;
+    m_armed = true;
+    m_from.reset();
+    m_crosshair.reset();
+    m_selected.clear();
+    setCursor(Qt::CrossCursor);
+    setFocus();
+    update();
+}
+
+void CineView::disarm() {
+    if (!m_armed) return;
+    m_armed = false;
+    m_from.reset();
+    m_crosshair.reset();
+    setCursor(Qt::ArrowCursor);
+    update();
+    emit disarmed();
+}
+
+void CineView::select(const std::string& drawing) {
+    m_selected = drawing;
+    update();
+}
+
+/// One end of the line that is being drawn; with the second it becomes a drawing of the record.
+void CineView::setEnd(const Eigen::Vector2d& pixel) {
+    const core::Evidence* evidence = content();
+    if (!m_from || !evidence) {
+        m_from = pixel;
+        m_crosshair = pixel;
+        update();
+        return;
+    }
+    core::Drawing drawing;
+    drawing.kind = core::DrawingKind::Straight;
+    drawing.role = m_role;
+    drawing.site = core::PictureSite{evidence->sopInstanceUid, m_player.frame()};
+    drawing.evidence = m_evidence.toStdString();
+    drawing.points = {*m_from, pixel};
+    const std::string id = core::freshId<core::Drawing>(m_session.record());
+    m_selected = id;
+    disarm();
+    m_session.document().push(std::make_unique<DrawOnPicture>(m_session.document(), id, std::move(drawing)));
+}
+
+QString CineView::captionOf(const std::string& id, const core::Drawing& drawing) const {
+    const std::string group = core::entryInput<core::Drawing>(id);
+    QString value = tr("not measured");
+    for (const core::RecordedValue& recorded : m_session.record().values)
+        if (recorded.group == group && recorded.unit == "mm")
+            value = core::isStale(m_session.record(), recorded)
+                        ? tr("%1, stale").arg(estimate(recorded.estimate, Unit::Millimetre))
+                        : estimate(recorded.estimate, Unit::Millimetre);
+    return drawing.role == core::DrawingRole::None ? value : tr("%1 %2").arg(roleWords(drawing.role), value);
+}
+
+void CineView::paintLine(QPainter& painter, const QPointF& from, const QPointF& to, core::DrawingRole role, bool chosen) {
+    const Role colour = role == core::DrawingRole::OstiumWidth    ? Role::Ostium
+                        : role == core::DrawingRole::LandingWidth ? Role::Landing
+                        : role == core::DrawingRole::Depth        ? Role::Axis
+                                                                  : Role::Drawing;
+    drawHaloLine(painter, from, to, penOf(colour, chosen ? 2.5 : 1.5));
+    painter.setPen(QPen(colourOf(colour), 1.5));
+    painter.setBrush(chosen ? QBrush(colourOf(colour)) : QBrush(Qt::NoBrush));
+    painter.drawEllipse(from, 3.5, 3.5);
+    painter.drawEllipse(to, 3.5, 3.5);
+}
+
+void CineView::paintDrawings(QPainter& painter, const QTransform& screen) {
+    for (const auto& [id, entry] : m_session.record().drawings) {
+        if (!showsDrawing(entry.content)) continue;
+        const auto& points = entry.content.points;
+        const QPointF from = screen.map(pointOf(points[0])), to = screen.map(pointOf(points[1]));
+        paintLine(painter, from, to, entry.content.role, id == m_selected);
+        drawLabel(painter, from.x() > to.x() ? from : to, captionOf(id, entry.content), tone::onImage, LabelSide::Right,
+                  pictureArea(), 11);
+    }
+    if (!m_armed || !m_crosshair) return;
+    const QPointF at = screen.map(pointOf(*m_crosshair));
+    if (m_from) {
+        paintLine(painter, screen.map(pointOf(*m_from)), at, m_role, true);
+        const auto length = pictureLength(*data(), m_player.frame(), *m_from, *m_crosshair, byHand());
+        if (length && length->value > 0.0)
+            drawLabel(painter, at, estimate(*length, Unit::Millimetre), tone::onImage, LabelSide::Right, pictureArea(), 11);
+    }
+    painter.setPen(QPen(tone::onImage, 1));
+    painter.drawLine(at - QPointF(9, 0), at + QPointF(9, 0));
+    painter.drawLine(at - QPointF(0, 9), at + QPointF(0, 9));
+}
+
+std::string CineView::drawingAt(const QPointF& at) const {
+    constexpr double kReach = 6.0;
+    const QTransform screen = screenFromPixel();
+    for (const auto& [id, entry] : m_session.record().drawings) {
+        if (!showsDrawing(entry.content)) continue;
+        QPainterPath path(screen.map(pointOf(entry.content.points[0])));
+        path.lineTo(screen.map(pointOf(entry.content.points[1])));
+        QPainterPathStroker stroker;
+        stroker.setWidth(2.0 * kReach);
+        if (stroker.createStroke(path).contains(at)) return id;
+    }
+    return {};
+}
+
+QImage CineView::picture(const CineFrame& frame) {
+    QImage image = frame.colour;
+    if (frame.grey) {
+        const auto& grey = *frame.grey;
+        const auto shades = dicomio::shown(grey.values, data()->xray ? data()->xray->greyscale : dicomio::Greyscale{}, m_window);
+        image = QImage(grey.columns, grey.rows, QImage::Format_Grayscale8);
+        for (int y = 0; y < grey.rows; ++y)
+            std::copy_n(shades.begin() + static_cast<std::ptrdiff_t>(y) * grey.columns, grey.columns, image.scanLine(y));
+    }
+    if (m_state.namesHidden()) hideNames(image);
+    return image;
+}
+
+/// Names are burned in beside the calibrated regions; where an echo picture tells none, in the strips above and below.
+void CineView::hideNames(QImage& image) const {
+    if (data()->xray) return;
+    QRegion outside(image.rect());
+    for (const core::EchoRegion& region : data()->regions)
+        outside -= QRect(QPoint(region.box.minX, region.box.minY), QPoint(region.box.maxX, region.box.maxY));
+    if (data()->regions.empty()) {
+        const int strip = static_cast<int>(std::lround(kNameStrip * image.height()));
+        outside -= QRect(0, strip, image.width(), image.height() - 2 * strip);
+    }
+    QPainter painter(&image);
+    for (const QRect& part : outside)
+        painter.fillRect(part, Qt::black);
+}
+
+void CineView::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::TextAntialiasing);
+    painter.fillRect(rect(), tone::image);
+    const QString why = problem();
+    if (!data() || !why.isEmpty()) {
+        painter.setFont(labelFont(13));
+        painter.setPen(tone::onImageSoft);
+        painter.drawText(rect().adjusted(16, 16, -16, -16), Qt::AlignCenter | Qt::TextWordWrap,
+                         why.isEmpty() ? tr("Opening …") : why);
+        return;
+    }
+    if (const CineFrame frame = m_cine->frame(m_player.frame()); !frame.isNull()) m_shown = picture(frame);
+    const QTransform screen = screenFromPixel();
+    painter.save();
+    painter.setClipRect(pictureArea());
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.drawImage(screen.mapRect(QRectF(-0.5, -0.5, data()->frames->columns(), data()->frames->rows())), m_shown);
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (m_overlay) m_overlay(painter, screen);
+    paintDrawings(painter, screen);
+    paintCalibration(painter, screen);
+    painter.restore();
+    paintWords(painter);
+    if (m_player.count() > 1) paintScrubber(painter);
+    if (hasFocus()) {
+        painter.setPen(QPen(tone::onImageSoft, 1));
+        painter.drawRect(rect().adjusted(0, 0, -1, -1));
+    }
+}
+
+void CineView::paintWords(QPainter& painter) {
+    const QRectF area = pictureArea();
+    const core::Evidence* evidence = content();
+    QString title = evidence ? evidenceTitle(*evidence) : QString();
+    if (data()->xray && static_cast<std::size_t>(m_player.frame()) < data()->xray->facts.frames.size())
+        if (const auto& angles = data()->xray->facts.frames[static_cast<std::size_t>(m_player.frame())].angles)
+            title = QString::fromStdString(core::words(*angles));
+    drawLabel(painter, QPointF(0, 16), title, tone::onImage, LabelSide::Right, area);
+    const bool scaled = hasScale(*data(), m_player.frame(), byHand());
+    QString words = scaleText();
+    if (m_state.namesHidden())
+        words += QLatin1Char('\n') + (data()->xray ? tr("X-ray pictures are shown whole: look for burned-in names.")
+                                                   : tr("Text outside the calibrated regions is blanked."));
+    painter.setFont(labelFont(11));
+    const QRectF box(area.left() + 6, area.top(), area.width() - 12, area.height() - 5);
+    const QRectF needed = painter.boundingRect(box, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, words);
+    painter.fillRect(needed.adjusted(-4, -2, 4, 3), QColor(0, 0, 0, 170));
+    painter.setPen(scaled ? tone::onImageSoft : tone::onImageWarning);
+    painter.drawText(box, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, words);
+}
+
+double CineView::frameX(int frame) const {
+    const double left = kMargin, right = width() - kMargin;
+    return left + (right - left) * frame / std::max(1, m_player.count() - 1);
+}
+
+void CineView::paintScrubber(QPainter& painter) {
+    const QRectF area = scrubberArea();
+    painter.fillRect(area, QColor(0x14, 0x18, 0x1C));
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double line = area.bottom() - 7.0;
+    painter.setPen(QPen(tone::onImageSoft, 1));
+    painter.drawLine(QPointF(frameX(0), line), QPointF(frameX(m_player.count() - 1), line));
+    // R waves, where the file tells them, between the frames that they fall between.
+    const auto& times = m_player.times();
+    for (const double r : times.rWaveMs) {
+        if (times.startMs.size() < 2 || r < 0.0 || r > times.startMs.back()) continue;
+        const auto next = std::lower_bound(times.startMs.begin(), times.startMs.end(), r);
+        const auto frame = static_cast<int>(next - times.startMs.begin());
+        const double x = frameX(frame);
+        painter.setPen(QPen(tone::onImage, 1));
+        painter.drawLine(QPointF(x, line - 5), QPointF(x, line + 2));
+    }
+    // Frames with drawings.
+    painter.setBrush(colourOf(Role::Drawing));
+    painter.setPen(Qt::NoPen);
+    for (const auto& [id, entry] : m_session.record().drawings)
+        if (const auto* site = std::get_if<core::PictureSite>(&entry.content.site);
+            site && entry.content.evidence == m_evidence.toStdString())
+            painter.drawEllipse(QPointF(frameX(site->frame), line), 2.5, 2.5);
+    painter.setBrush(tone::onImage);
+    const double x = frameX(m_player.frame());
+    painter.drawPolygon(QPolygonF{{x, line - 1}, {x - 4, line + 6}, {x + 4, line + 6}});
+    QStringList parts{tr("%1 of %2").arg(m_player.frame() + 1).arg(m_player.count())};
+    if (const auto ms = times.betweenMs(0, m_player.frame())) parts << tr("%1 ms").arg(std::lround(*ms));
+    if (const auto beat = core::beatPosition(times, m_player.frame()))
+        parts << tr("%1 % of R-R").arg(static_cast<int>(100.0 * core::shareOfBeat(*beat)));
+    if (m_player.speed() != 1.0) parts << tr("speed %1").arg(QString::number(m_player.speed(), 'g', 2));
+    painter.setFont(labelFont(10));
+    painter.setPen(tone::onImageSoft);
+    const QString state = m_player.isPlaying() ? QStringLiteral("▶ ") : QString();
+    painter.drawText(area.adjusted(kMargin, 1, -kMargin, -10), Qt::AlignLeft | Qt::AlignVCenter,
+                     state + parts.join(QStringLiteral(" · ")));
+}
+
+void CineView::paintCalibration(QPainter& painter, const QTransform& screen) {
+    if (!m_calibration) return;
+    QPolygonF marks;
+    for (const Eigen::Vector2d& p : m_calibration->points)
+        marks << screen.map(pointOf(p));
+    const QPen pen = penOf(Role::Drawing);
+    if (marks.size() == 2) drawHaloLine(painter, marks[0], marks[1], pen);
+    for (const QPointF& at : marks)
+        drawMarker(painter, at, Role::Drawing, 1.0, 4.0);
+    if (marks.size() == 2) return;
+    QString words;
+    switch (m_calibration->kind) {
+    case Calibration::KnownLength:
+        words = tr("Click both ends of a known length. Escape leaves.");
+        break;
+    case Calibration::CatheterWidth:
+        words = tr("Click both edges of the catheter, square to it. Escape leaves.");
+        break;
+    case Calibration::CatheterShadow:
+        words = tr("Click two places along the middle of a straight piece of the catheter. Escape leaves.");
+        break;
+    }
+    drawLabel(painter, QPointF(pictureArea().left(), pictureArea().top() + 42), words, tone::onImageWarning, LabelSide::Right,
+              pictureArea());
+}
+
+void CineView::startCalibration(Calibration kind) {
+    if (!data()) return;
+    m_player.setPlaying(false);
+    disarm();
+    m_calibration = CalibrationMarks{kind, {}, m_player.frame()};
+    m_ask->hide();
+    setCursor(Qt::CrossCursor);
+    setFocus();
+    update();
+}
+
+void CineView::leaveCalibration() {
+    if (!m_calibration) return;
+    m_calibration.reset();
+    m_ask->hide();
+    setCursor(Qt::ArrowCursor);
+    setFocus();
+    update();
+}
+
+void CineView::askLength() {
+    m_askText->setText(m_calibration->kind == Calibration::KnownLength
+                           ? tr("How long is it between the marks?")
+                           : tr("What is the catheter's outer diameter, as printed? (French divided by 3 is only near it.)"));
+    m_askMm->setValue(m_calibration->kind == Calibration::KnownLength ? 10.0 : 2.0);
+    const int room = std::max(200, width() - 16);
+    m_ask->setFixedWidth(std::min(room, 380));
+    m_ask->adjustSize();
+    m_ask->move(8, std::max(0, height() - m_ask->height() - static_cast<int>(kScrubberHeight) - 8));
+    m_ask->show();
+    m_ask->raise();
+    m_askMm->setFocus();
+    m_askMm->selectAll();
+}
+
+void CineView::finishCalibration(double knownMm) {
+    const core::Evidence* evidence = content();
+    if (!m_calibration || m_calibration->points.size() != 2 || !evidence || !data()) return;
+    core::PictureScale scale;
+    scale.origin = m_calibration->kind == Calibration::KnownLength ? core::ScaleOrigin::HandCalibration
+                                                                   : core::ScaleOrigin::Catheter;
+    scale.byEdgeProfile = m_calibration->kind == Calibration::CatheterShadow;
+    scale.frame = m_calibration->frame;
+    scale.from = m_calibration->points[0];
+    scale.to = m_calibration->points[1];
+    scale.knownMm = knownMm;
+    // A length marked in one region of an echo picture holds there alone.
+    if (const auto region = core::regionAt(data()->regions, scale.from)) scale.within = data()->regions[*region].box;
+    if (const auto made = handScale(scale, *data()); !made) {
+        m_session.say(Message::Kind::Error, QString::fromStdString(made.error().message));
+        m_calibration->points.clear();
+        m_ask->hide();
+        update();
+        return;
+    }
+    const std::string uid = evidence->sopInstanceUid;
+    leaveCalibration();
+    m_session.document().push(std::make_unique<CalibratePicture>(m_session.document(), uid, scale));
+}
+
+bool CineView::isKey(int key) const {
+    switch (key) {
+    case Qt::Key_Space: case Qt::Key_Comma: case Qt::Key_Period: case Qt::Key_Left: case Qt::Key_Right: case Qt::Key_Home:
+    case Qt::Key_End: case Qt::Key_BracketLeft: case Qt::Key_BracketRight: case Qt::Key_R: case Qt::Key_Plus:
+    case Qt::Key_Minus: case Qt::Key_0: case Qt::Key_K:
+        return true;
+    case Qt::Key_Escape: case Qt::Key_Return: case Qt::Key_Enter:
+        return m_calibration.has_value() || m_picked || m_armed;
+    case Qt::Key_X:
+        return m_armed;
+    case Qt::Key_Delete:
+        return !m_selected.empty();
+    default:
+        return false;
+    }
+}
+
+bool CineView::event(QEvent* event) {
+    // While the view has the focus its keys are its own, whatever the menus use them for.
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::ShiftModifier));
+        if ((plain && isKey(key->key())) || (m_armed && key->modifiers() & Qt::ControlModifier)) {
+            event->accept();
+            return true;
+        }
+    }
+    return QWidget::event(event);
+}
+
+void CineView::keyPressEvent(QKeyEvent* event) {
+    if (lineKey(event)) return;
+    if (event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::ShiftModifier) || !isKey(event->key())) {
+        QWidget::keyPressEvent(event);
+        return;
+    }
+    switch (event->key()) {
+    case Qt::Key_Space:
+        m_player.toggle();
+        break;
+    case Qt::Key_Comma: case Qt::Key_Left:
+        m_player.step(-1);
+        break;
+    case Qt::Key_Period: case Qt::Key_Right:
+        m_player.step(1);
+        break;
+    case Qt::Key_Home:
+        m_player.setFrame(0);
+        break;
+    case Qt::Key_End:
+        m_player.setFrame(m_player.count() - 1);
+        break;
+    case Qt::Key_BracketLeft:
+        m_player.setSpeed(m_player.speed() / 2.0);
+        break;
+    case Qt::Key_BracketRight:
+        m_player.setSpeed(m_player.speed() * 2.0);
+        break;
+    case Qt::Key_R:
+        m_player.setLooping(!m_player.isLooping());
+        break;
+    case Qt::Key_Plus:
+        zoomBy(1.25, pictureArea().center());
+        break;
+    case Qt::Key_Minus:
+        zoomBy(0.8, pictureArea().center());
+        break;
+    case Qt::Key_0:
+        resetView();
+        break;
+    case Qt::Key_K:
+        startCalibration(Calibration::KnownLength);
+        break;
+    case Qt::Key_Return: case Qt::Key_Enter:
+        if (m_ask->isVisible()) finishCalibration(m_askMm->value());
+        break;
+    case Qt::Key_Delete: {
+        const std::string id = std::exchange(m_selected, {});
+        if (m_session.record().drawings.contains(id))
+            m_session.document().push(std::make_unique<RemoveFromPicture>(m_session.document(), id));
+        break;
+    }
+    case Qt::Key_Escape:
+        pickPlace({});
+        leaveCalibration();
+        disarm();
+        break;
+    }
+}
+
+/// Ctrl and arrows move the crosshair by a pixel of the picture, with Shift by ten; X sets an end.
+bool CineView::lineKey(QKeyEvent* event) {
+    if (!m_armed || !data()) return false;
+    const Eigen::Vector2d start = m_crosshair.value_or(
+        Eigen::Vector2d(0.5 * data()->frames->columns(), 0.5 * data()->frames->rows()));
+    if (event->key() == Qt::Key_X && !(event->modifiers() & Qt::ControlModifier)) {
+        setEnd(start);
+        return true;
+    }
+    if (!(event->modifiers() & Qt::ControlModifier)) return false;
+    const double step = event->modifiers() & Qt::ShiftModifier ? 10.0 : 1.0;
+    Eigen::Vector2d move{0.0, 0.0};
+    if (event->key() == Qt::Key_Left) move.x() = -step;
+    else if (event->key() == Qt::Key_Right) move.x() = step;
+    else if (event->key() == Qt::Key_Up) move.y() = -step;
+    else if (event->key() == Qt::Key_Down) move.y() = step;
+    else return false;
+    m_crosshair = start + move;
+    update();
+    return true;
+}
+
+void CineView::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    update();
+    emit entered();
+}
+
+void CineView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (m_ask->isVisible()) askLength();
+}
+
+void CineView::scrubTo(double x) {
+    const double share = (x - kMargin) / std::max(1.0, width() - 2.0 * kMargin);
+    m_player.setFrame(static_cast<int>(std::lround(share * (m_player.count() - 1))));
+}
+
+void CineView::mousePressEvent(QMouseEvent* event) {
+    setFocus();
+    emit entered();
+    if (!data()) return;
+    const QPointF at = event->position();
+    if (event->button() == Qt::LeftButton && m_player.count() > 1 && scrubberArea().contains(at)) {
+        m_player.setPlaying(false);
+        m_scrubbing = true;
+        scrubTo(at.x());
+    } else if (event->button() == Qt::LeftButton && (m_picked || m_calibration)) {
+        const QPointF pixel = screenFromPixel().inverted().map(at);
+        const Eigen::Vector2d place(pixel.x(), pixel.y());
+        if (m_picked) {
+            const auto picked = std::exchange(m_picked, {});
+            setCursor(Qt::ArrowCursor);
+            picked(place);
+        } else if (m_calibration->points.size() < 2) {
+            m_calibration->points.push_back(place);
+            if (m_calibration->points.size() == 2) askLength();
+        }
+        update();
+    } else if (event->button() == Qt::LeftButton && m_armed) {
+        const QPointF pixel = screenFromPixel().inverted().map(at);
+        m_pressedAt = at;
+        setEnd({pixel.x(), pixel.y()});
+    } else if (event->button() == Qt::LeftButton) {
+        select(drawingAt(at));
+    } else if (event->button() == Qt::RightButton && !data()->frames->isColour()) {
+        if (const CineFrame frame = m_cine->frame(m_player.frame()); frame.grey && data()->xray)
+            m_windowDrag.emplace(at, m_window.value_or(dicomio::firstWindow(data()->xray->greyscale, frame.grey->values)));
+    } else if (event->button() == Qt::MiddleButton) {
+        m_panDrag.emplace(at, m_pan);
+    }
+}
+
+void CineView::mouseMoveEvent(QMouseEvent* event) {
+    const QPointF at = event->position();
+    if (m_scrubbing) {
+        scrubTo(at.x());
+    } else if (m_panDrag) {
+        m_pan = m_panDrag->at(at);
+        update();
+    } else if (m_windowDrag) {
+        // The whole picture's width of drag is as much as the window was wide.
+        dicomio::Window window = m_windowDrag->second;
+        const QPointF moved = (at - m_windowDrag->first) / std::max(100, width());
+        window.centre += moved.y() * window.width;
+        window.width = std::max(1.0, window.width * std::exp(2.0 * moved.x()));
+        m_window = window;
+        update();
+    } else if (m_armed && data()) {
+        const QPointF pixel = screenFromPixel().inverted().map(at);
+        m_crosshair = Eigen::Vector2d(pixel.x(), pixel.y());
+        update();
+    }
+}
+
+void CineView::mouseReleaseEvent(QMouseEvent* event) {
+    // A drag ends where it is let go; a click waits for the second one.
+    constexpr double kDragPixels = 5.0;
+    const QPointF moved = event->position() - m_pressedAt;
+    if (event->button() == Qt::LeftButton && m_armed && m_from && std::hypot(moved.x(), moved.y()) > kDragPixels) {
+        const QPointF pixel = screenFromPixel().inverted().map(event->position());
+        setEnd({pixel.x(), pixel.y()});
+    }
+    m_scrubbing = false;
+    m_panDrag.reset();
+    m_windowDrag.reset();
+}
+
+void CineView::zoomBy(double factor, const QPointF& at) {
+    const double before = m_zoom;
+    m_zoom = std::clamp(m_zoom * factor, 0.5, 20.0);
+    const QPointF centre = pictureArea().center();
+    m_pan = (at - centre) - (at - centre - m_pan) * (m_zoom / before);
+    update();
+}
+
+void CineView::wheelEvent(QWheelEvent* event) {
+    event->accept();
+    if (event->modifiers() & Qt::ControlModifier) {
+        zoomBy(zoomFactor(event->angleDelta().y()), event->position());
+        return;
+    }
+    constexpr int kNotch = 120;
+    m_wheelRest += event->angleDelta().y();
+    const int steps = m_wheelRest / kNotch;
+    m_wheelRest -= steps * kNotch;
+    if (steps != 0) m_player.step(-steps);
+}
+
+} // namespace gauge::app

@@ -1,0 +1,57 @@
+// An X-ray frame with its C-arm angles, and beside it what was drawn on it against what the CT predicts at the same angles.
+//
+//   Shift+O, Shift+L, Shift+D draw · K calibrates by a known length, Shift+C by a catheter's two edges, Shift+E by its shadow
+#pragma once
+
+#include "app/document/evidence_images.h"
+#include "core/record/picture_readings.h"
+#include "app/models/view_state.h"
+#include "app/views/cine_view.h"
+#include "core/fluoro/width_comparison.h"
+
+#include <QActionGroup>
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+
+namespace gauge::app {
+
+class FluoroPage : public QWidget {
+    Q_OBJECT
+public:
+    FluoroPage(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent = nullptr);
+
+    QList<QAction*> actions() const { return m_actions; }
+    CineView& view() { return *m_view; }
+    /// What is said beside the frame, without markup.
+    QString text() const;
+
+private:
+    void makeActions();
+    void refreshRuns();
+    void refreshText();
+    void goToPlace();
+    void arm(core::DrawingRole role);
+    void drawOutlines(QPainter& painter, const QTransform& screen) const;
+    std::optional<core::CArmAngles> anglesOf(int frame) const;
+    /// The drawing of this role on the frame shown, with its length.
+    struct Drawn {
+        std::string id;
+        const core::Drawing* drawing;
+        core::Estimate lengthMm;
+    };
+    std::optional<Drawn> drawn(core::DrawingRole role, int frame) const;
+    std::vector<core::PatientPoint> contourOf(core::DrawingRole role) const;
+    QString comparisonWords(core::DrawingRole role, const QString& title) const;
+
+    Session& m_session;
+    ViewState& m_state;
+    CineView* m_view;
+    QComboBox* m_runs;
+    QLabel* m_words;
+    QList<QAction*> m_actions;
+    QActionGroup* m_roles;
+};
+
+} // namespace gauge::app

@@ -125,17 +125,23 @@ void SizesTable::fit() {
     int sum = 0, used = 0;
     for (const int share : kShares)
         sum += share;
-    const auto headerWidth = [&](int column) {
+    const auto neededWidth = [&](int column) {
         const QString words = m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-        return horizontalHeader()->fontMetrics().horizontalAdvance(words) + 18;
+        int width = horizontalHeader()->fontMetrics().horizontalAdvance(words) + 12;
+        // No word of a cell is cut either.
+        const QFontMetrics metrics(strong(font(), true));
+        for (int row = 0; row < m_model.rowCount(); ++row)
+            for (const QString& word : m_model.index(row, column).data().toString().split(QLatin1Char(' ')))
+                width = std::max(width, metrics.horizontalAdvance(word) + 2 * kMargin + 2);
+        return width;
     };
     int least = 0;
     for (int column = 0; column < m_model.columnCount(); ++column)
-        least += headerWidth(column);
+        least += neededWidth(column);
     const int spare = std::max(0, whole - least);
     for (int column = 0; column < m_model.columnCount(); ++column) {
         const bool last = column == m_model.columnCount() - 1;
-        const int width = last ? whole - used : headerWidth(column) + spare * kShares[column] / sum;
+        const int width = last ? whole - used : neededWidth(column) + spare * kShares[column] / sum;
         setColumnWidth(column, width);
         used += width;
     }

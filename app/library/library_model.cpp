@@ -1,6 +1,7 @@
 #include "app/library/library_model.h"
 
 #include "app/drawing/palette.h"
+#include "app/format/terms.h"
 
 #include <QDateTime>
 
@@ -56,7 +57,10 @@ QString LibraryModel::text(const ListedCase& listed, int column) const {
     case Born: return dateInWords(facts.birthDate);
     case Studied: return dateInWords(facts.studyDate);
     case Title: return facts.title;
-    case Stage: return facts.stage;
+    case Stage: {
+        const auto stage = core::stageFrom(facts.stage.toStdString());
+        return stage ? stageName(*stage) : facts.stage; // a word of a newer program as it is
+    }
     case Tags: return facts.tags.join(QLatin1String(", "));
     case Changed: return momentInWords(listed.changedAt);
     case Editor:

@@ -1,6 +1,5 @@
 #include "app/library/ui/library_dialog.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QFileDialog>
 #include <QLabel>
@@ -13,6 +12,7 @@
 #include <QStackedWidget>
 #include <QStyle>
 #include <QTableView>
+#include <QToolButton>
 
 namespace gauge::app {
 namespace {
@@ -32,7 +32,7 @@ void LibraryDialog::wire() {
     connect(&m_typing, &QTimer::timeout, this, &LibraryDialog::refresh);
     connect(m_search, &QLineEdit::textChanged, &m_typing, qOverload<>(&QTimer::start));
     connect(m_tags, &QComboBox::currentIndexChanged, this, &LibraryDialog::refresh);
-    connect(m_bin, &QCheckBox::toggled, this, &LibraryDialog::refresh);
+    connect(m_bin, &QToolButton::toggled, this, &LibraryDialog::refresh);
     connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &LibraryDialog::showDetails);
     connect(m_table, &QTableView::doubleClicked, this, &LibraryDialog::openSelected);
     connect(m_versions, &QListWidget::currentRowChanged, this, &LibraryDialog::enable);

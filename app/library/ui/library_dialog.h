@@ -15,7 +15,7 @@
 #include <QDialog>
 #include <QTimer>
 
-class QCheckBox;
+class QToolButton;
 class QComboBox;
 class QLabel;
 class QLineEdit;
@@ -81,7 +81,7 @@ private:
     QTimer m_timer, m_typing;
     QLineEdit* m_search = nullptr;
     QComboBox* m_tags = nullptr;
-    QCheckBox* m_bin = nullptr;
+    QToolButton* m_bin = nullptr;
     QStackedWidget* m_stack = nullptr;
     QTableView* m_table = nullptr;
     QLabel *m_empty = nullptr, *m_lease = nullptr, *m_message = nullptr, *m_versionsHeading = nullptr;

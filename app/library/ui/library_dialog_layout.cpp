@@ -1,7 +1,6 @@
 // What the library's window is made of.
 #include "app/library/ui/library_dialog.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -11,6 +10,7 @@
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTableView>
+#include <QToolButton>
 
 namespace gauge::app {
 namespace {
@@ -38,7 +38,10 @@ QWidget* LibraryDialog::makeSearch() {
     m_tags->setAccessibleName(tr("Tag"));
     m_tags->setToolTip(tr("Show the cases with this tag only"));
     m_tags->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_bin = new QCheckBox(tr("Show the &bin"), row);
+    m_bin = new QToolButton(row);
+    m_bin->setText(tr("Show the &bin"));
+    m_bin->setCheckable(true);
+    m_bin->setToolTip(tr("Key Alt+B"));
     layout->addWidget(m_search, 1);
     layout->addWidget(m_tags);
     layout->addWidget(m_bin);
@@ -79,6 +82,7 @@ QWidget* LibraryDialog::makeDetails() {
     m_versions = new QListWidget(side);
     m_versions->setAccessibleName(tr("Versions"));
     m_versions->setWordWrap(true);
+    m_versions->setSpacing(3);
     m_openVersion = new QPushButton(tr("&Read this version"), side);
     m_restore = new QPushButton(tr("Ma&ke it the present one"), side);
     m_discard = new QPushButton(tr("For&get the refused version"), side);

@@ -1,6 +1,7 @@
 #include "app/library/ui/library_dialog.h"
 
 #include "app/drawing/palette.h"
+#include "app/format/terms.h"
 #include "app/window/theme.h"
 #include "tests/app/support/synthetic_session.h"
 
@@ -45,14 +46,14 @@ TEST(LibraryDialog, ListsFindsOpensAndBinsCasesByKeys) {
     dialog.select(two.caseId);
     QCoreApplication::processEvents();
     EXPECT_EQ(dialog.findChild<QListWidget*>()->count(), 2);
+    EXPECT_EQ(table->model()->index(0, LibraryModel::Stage).data().toString(), stageName(gauge::core::Stage::BeforeRepair));
     QSignalSpy opened(&dialog, &LibraryDialog::openRequested);
     QTest::keyClick(&dialog, Qt::Key_Return);
     ASSERT_EQ(opened.size(), 1);
     EXPECT_EQ(opened.front().front().toString(), two.caseId);
     if (const QString to = qEnvironmentVariable("GAUGE_PICTURES"); !to.isEmpty())
         for (const Theme kind : {Theme::Dark, Theme::Light}) {
-            setTheme(kind);
-            applyTheme(*qApp);
+            applyTheme(*qApp, kind);
             QCoreApplication::processEvents();
             dialog.grab().save(to + (kind == Theme::Dark ? "/library-dark.png" : "/library-light.png"));
             empty.grab().save(to + (kind == Theme::Dark ? "/library-empty-dark.png" : "/library-empty-light.png"));

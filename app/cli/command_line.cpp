@@ -13,7 +13,8 @@ constexpr auto kHelp = R"(Ostium Gauge: sizing of left atrial appendage closure 
   ostium-gauge measure FOLDER …        measure the appendage between marked points
   ostium-gauge echo --widths …         the ellipse through widths read on echo
   ostium-gauge size …                  carry widths to one pressure and judge every size of a device chart
-  ostium-gauge deidentify FOLDER TARGET   write images, and a case, without identity
+  ostium-gauge report CASE FOLDER      write the report of a case: PDF, DICOM, tables, pictures
+  ostium-gauge deidentify FOLDER TARGET  write images, and a case, without identity
   ostium-gauge sample FOLDER           write the invented teaching case as DICOM
 
 `ostium-gauge VERB --help` tells the options of a verb.
@@ -32,6 +33,7 @@ const std::map<QString, Verb>& verbs() {
         {"echo", echoCommand},
         {"index", indexCommand},
         {"measure", measureCommand},
+        {"report", reportCommand},
         {"sample", sampleCommand},
         {"size", sizeCommand},
     };

@@ -1,0 +1,153 @@
+#include "app/cli/command_line.h"
+#include "app/document/answers.h"
+#include "app/document/session.h"
+#include "app/report/graphics_session.h"
+#include "app/report/report_files.h"
+
+#include <QCommandLineParser>
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+#include <QTemporaryDir>
+#include <QThread>
+#include <ostream>
+
+namespace gauge::app {
+namespace {
+
+constexpr auto kUsage = "Usage: ostium-gauge report CASE FOLDER [--images FOLDER] [--paper a4|letter] [--hide-names]";
+
+constexpr auto kHelp = R"(
+Writes the report of a case (a .case.json file) into FOLDER:
+  report.pdf                 the printed report, with pictures, comparison, sizes, warnings, cautions
+  report-sr.dcm              the measurements as a DICOM Structured Report (TID 1500)
+  report-pdf.dcm             the printed report as Encapsulated PDF
+  values.csv, report.json    every value with its uncertainty, source and method
+  pictures/                  key images, as PNG and as Secondary Capture
+  surface.stl, surface-stl.dcm
+                             the surface of the blood, mm
+The case itself is not changed. Its images are looked for where the case remembers them and beside it; without them
+there are neither pictures nor DICOM objects, and the values are those of the case.
+
+  --images FOLDER            where the images of the case are
+  --paper a4|letter          paper of the printed report (otherwise as usual where you are)
+  --hide-names               no identity anywhere, and therefore no DICOM objects
+  --help                     show this help
+
+Exit: 0 written, 2 wrong usage, 3 the case or its images cannot be read, 5 output cannot be written.
+)";
+
+struct ReportArguments {
+    QString caseFile, folder, images;
+    ReportRequest request;
+    bool help = false;
+};
+
+core::Result<ReportArguments> parse(const QStringList& arguments) {
+    const auto wrong = [](const QString& finding) {
+        return core::failure(core::ErrorCode::InvalidArgument, finding.toStdString());
+    };
+    QCommandLineParser parser;
+    parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
+    const QCommandLineOption help(QStringList{"h", "help"}), images("images", {}, "FOLDER"), paper("paper", {}, "a4|letter"),
+        hideNames("hide-names");
+    parser.addOptions({help, images, paper, hideNames});
+    if (!parser.parse(QStringList{"report"} + arguments)) return wrong(parser.errorText() + '.');
+    ReportArguments a;
+    a.help = parser.isSet(help);
+    if (a.help) return a;
+    const QStringList names = parser.positionalArguments();
+    if (names.size() != 2 || names.contains(QString())) return wrong("a case file and a folder to write to are needed.");
+    a.caseFile = names[0];
+    a.folder = names[1];
+    a.images = parser.value(images);
+    a.request.namesHidden = parser.isSet(hideNames);
+    a.request.paper = usualPaper();
+    if (parser.isSet(paper)) {
+        const QString word = parser.value(paper).toLower();
+        if (word != "a4" && word != "letter") return wrong("--paper is a4 or letter; \"" + parser.value(paper) + "\" is neither.");
+        a.request.paper = word == "a4" ? Paper::A4 : Paper::Letter;
+    }
+    return a;
+}
+
+/// The case under another name, so that nothing of the report's own work (values measured anew) ends up in it. Edits that were
+/// not folded into it yet lie beside it and come along.
+class CopiedCase {
+public:
+    explicit CopiedCase(const QString& original) {
+        const QString copy = m_folder.filePath(QFileInfo(original).fileName());
+        if (!m_folder.isValid() || !QFile::copy(original, copy)) return;
+        QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+        const QString edits = QString::fromStdString(workingPath(original.toStdString()).string());
+        if (QFile::exists(edits)) QFile::copy(edits, QString::fromStdString(workingPath(copy.toStdString()).string()));
+        m_path = copy;
+    }
+    /// Empty when it could not be made.
+    const QString& path() const { return m_path; }
+
+private:
+    QTemporaryDir m_folder;
+    QString m_path;
+};
+
+void waitForWork(Session& session) {
+    do {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
+        QThread::msleep(2);
+    } while (session.isLoading() || session.isMeasuring());
+    QCoreApplication::processEvents();
+}
+
+ExitCode say(std::ostream& err, const std::string& text, ExitCode code) {
+    err << "ostium-gauge report: " << text << '\n';
+    return code;
+}
+
+ExitCode writeReport(const ReportArguments& a, std::ostream& out, std::ostream& err) {
+    const QFileInfo original(a.caseFile);
+    if (!original.isFile() || !original.isReadable())
+        return say(err, "Cannot read the case " + a.caseFile.toStdString() + ": there is no such file, or it may not be read.",
+                   ExitCode::InputUnreadable);
+    const CopiedCase copy(original.absoluteFilePath());
+    if (copy.path().isEmpty())
+        return say(err, "Cannot copy the case into the folder for temporary files; make room there.", ExitCode::OutputUnwritable);
+    Session session;
+    Answers answers(session);
+    if (!session.openCase(copy.path())) return say(err, session.message().text.toStdString(), ExitCode::InputUnreadable);
+    waitForWork(session);
+    // The copy lies elsewhere: a folder that the case remembers relative to itself is looked for from the original.
+    if (!a.images.isEmpty() || !session.images()) {
+        session.findImagesIn(a.images.isEmpty() ? original.absolutePath() : a.images);
+        waitForWork(session);
+    }
+    if (!a.images.isEmpty() && !session.images())
+        return say(err, session.message().text.toStdString(), ExitCode::InputUnreadable);
+    if (session.failure()) err << session.failure()->message << '\n';
+    answers.finishNow();
+    const auto files = writeReportFiles(answers, QFile::encodeName(a.folder).toStdString(), a.request);
+    if (!files) return say(err, files.error().message, exitCodeFor(files.error().code));
+    for (const core::Notice& notice : files->notices)
+        err << notice.text << '\n';
+    for (const auto& file : files->written)
+        out << file.string() << '\n';
+    return ExitCode::Ok;
+}
+
+} // namespace
+
+ExitCode reportCommand(const QStringList& arguments, std::ostream& out, std::ostream& err) {
+    const auto a = parse(arguments);
+    if (!a) {
+        err << "ostium-gauge report: " << a.error().message << '\n' << kUsage << '\n';
+        return ExitCode::WrongUsage;
+    }
+    if (a->help) {
+        out << kUsage << '\n' << kHelp;
+        return ExitCode::Ok;
+    }
+    const GraphicsSession graphics;
+    return writeReport(*a, out, err);
+}
+
+} // namespace gauge::app

@@ -1,5 +1,7 @@
 #include "app/cli/command_line.h"
 #include "app/document/answers.h"
+#include "app/document/picture_drawings.h"
+#include "app/document/picture_values.h"
 #include "app/document/session.h"
 #include "app/report/graphics_session.h"
 #include "app/report/report_files.h"
@@ -91,11 +93,11 @@ private:
     QString m_path;
 };
 
-void waitForWork(Session& session) {
+void waitForWork(Session& session, PictureDrawings& drawings) {
     do {
         QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
         QThread::msleep(2);
-    } while (session.isLoading() || session.isMeasuring());
+    } while (session.isLoading() || session.isMeasuring() || drawings.isWaiting());
     QCoreApplication::processEvents();
 }
 
@@ -113,17 +115,21 @@ ExitCode writeReport(const ReportArguments& a, std::ostream& out, std::ostream& 
     if (copy.path().isEmpty())
         return say(err, "Cannot copy the case into the folder for temporary files; make room there.", ExitCode::OutputUnwritable);
     Session session;
+    EvidenceImages pictures(session);
+    PictureDrawings drawings(session, pictures);
+    PictureValues pictureValues(session.document());
     Answers answers(session);
     if (!session.openCase(copy.path())) return say(err, session.message().text.toStdString(), ExitCode::InputUnreadable);
-    waitForWork(session);
+    waitForWork(session, drawings);
     // The copy lies elsewhere: a folder that the case remembers relative to itself is looked for from the original.
     if (!a.images.isEmpty() || !session.images()) {
         session.findImagesIn(a.images.isEmpty() ? original.absolutePath() : a.images);
-        waitForWork(session);
+        waitForWork(session, drawings);
     }
     if (!a.images.isEmpty() && !session.images())
         return say(err, session.message().text.toStdString(), ExitCode::InputUnreadable);
     if (session.failure()) err << session.failure()->message << '\n';
+    pictureValues.refresh();
     answers.finishNow();
     const auto files = writeReportFiles(answers, QFile::encodeName(a.folder).toStdString(), a.request);
     if (!files) return say(err, files.error().message, exitCodeFor(files.error().code));

@@ -42,6 +42,19 @@ PictureDrawings::PictureDrawings(Session& session, EvidenceImages& images) : m_s
         if (part == Part::Drawings || part == Part::Scales || part == Part::Everything) refresh();
     });
     connect(&images, &EvidenceImages::opened, this, &PictureDrawings::refresh);
+    connect(&session, &Session::imagesChanged, this, &PictureDrawings::refresh); // of an opened case: now they can be read
+}
+
+bool PictureDrawings::isWaiting() const {
+    const core::CaseRecord& record = m_session.record();
+    return std::any_of(record.drawings.begin(), record.drawings.end(), [&](const auto& item) {
+        const core::Drawing& drawing = item.second.content;
+        if (!std::holds_alternative<core::PictureSite>(drawing.site) || drawing.kind != core::DrawingKind::Straight) return false;
+        const core::RecordedValue* present = valueOf(record, core::entryInput<core::Drawing>(item.first));
+        if ((present && !core::isStale(record, *present)) || m_failures.contains(item.first)) return false;
+        const auto cine = m_images.openCine(drawing.evidence);
+        return cine && !cine->data() && !cine->failure();
+    });
 }
 
 void PictureDrawings::refresh() {

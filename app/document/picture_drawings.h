@@ -28,6 +28,8 @@ public:
 
     /// Measures what has become measurable.
     void refresh();
+    /// A picture is being opened on which something is to be measured.
+    bool isWaiting() const;
     /// Why a drawing has no length; null when it has one or its picture is not open.
     const core::Error* failureOf(const std::string& drawing) const;
 

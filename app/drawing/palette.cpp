@@ -2,12 +2,15 @@
 
 #include <QCoreApplication>
 #include <QFont>
+#include <algorithm>
+#include <cmath>
 
 namespace gauge::app {
 
 namespace {
 
 Theme g_theme = Theme::Dark;
+double g_labelScale = 1.0;
 
 /// A colour and its twin of at least 4.5:1 on the light theme's pages.
 struct Twins {
@@ -131,9 +134,17 @@ QPen haloPen(double width) {
     return QPen(QColor(0, 0, 0, 170), width + 2.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
 }
 
+void setLabelScale(double scale) {
+    g_labelScale = std::max(1.0, scale);
+}
+
+double labelScale() {
+    return g_labelScale;
+}
+
 QFont labelFont(int pixelSize, bool strong) {
     QFont font(QStringLiteral("DejaVu Sans"));
-    font.setPixelSize(pixelSize);
+    font.setPixelSize(static_cast<int>(std::lround(std::max(pixelSize, kSmallestLabelPx) * g_labelScale)));
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     return font;
 }

@@ -1,6 +1,7 @@
 #include "app/window/workstation.h"
 
 #include "app/settings/settings.h"
+#include "app/window/language.h"
 #include "app/window/main_window.h"
 #include "app/window/theme.h"
 
@@ -15,6 +16,7 @@ int runWorkstation(int& argumentCount, char** arguments) {
     QApplication::setOrganizationName(QStringLiteral("ostium-gauge"));
     QApplication::setApplicationVersion(QStringLiteral(GAUGE_VERSION));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/ostium-gauge.svg")));
+    useLanguage(application, Settings().language());
     applyTheme(application, themeFrom(Settings().theme()));
     MainWindow window;
     if (Settings().autosave()) window.session().document().keepUnsavedIn(unsavedFolder());

@@ -75,6 +75,8 @@ namespace {
 
 QColor colourOf(Role role, Ground ground) {
     const Twins twins = twinsOf(role);
+    // On a dark page the artery's colour alone would stay below 4.5:1.
+    if (role == Role::Circumflex && ground == Ground::Page && g_theme == Theme::Dark) return QColor(0xE6, 0x6A, 0x0A);
     return ground == Ground::Image || g_theme == Theme::Dark ? twins.bright : twins.dark;
 }
 

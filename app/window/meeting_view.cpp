@@ -129,9 +129,7 @@ void MeetingView::refresh() {
     m_pictures->setVisible(slideCount() > 0);
     refreshValues();
     refreshSize();
-    m_title->setStyleSheet(QStringLiteral("color: %1; font-weight: 600;").arg(tone::text.name()));
-    m_count->setStyleSheet(QStringLiteral("color: %1;").arg(tone::soft.name()));
-    m_caution->setStyleSheet(QStringLiteral("color: %1;").arg(tone::soft.name()));
+    useLargeType();
 }
 
 void MeetingView::refreshValues() {
@@ -176,11 +174,15 @@ void MeetingView::useLargeType() {
     setLabelScale(static_cast<double>(small) / kSmallestLabelPx);
     QFont font = this->font();
     font.setPixelSize(small);
-    QFont large = font;
-    large.setPixelSize(small * 5 / 4);
-    for (QLabel* label : {m_values, m_size, m_caution, m_count})
-        label->setFont(font);
-    m_title->setFont(large);
+    m_values->setFont(font);
+    m_size->setFont(font);
+    // Under the program's style sheet a size must stand in the label's own.
+    const auto style = [](const QColor& colour, int pixels, const QString& more = {}) {
+        return QStringLiteral("color: %1; font-size: %2px; %3").arg(colour.name()).arg(pixels).arg(more);
+    };
+    m_title->setStyleSheet(style(tone::text, small * 5 / 4, QStringLiteral("font-weight: 600;")));
+    m_count->setStyleSheet(style(tone::soft, small));
+    m_caution->setStyleSheet(style(tone::soft, small));
 }
 
 void MeetingView::keyPressEvent(QKeyEvent* event) {

@@ -152,9 +152,10 @@ TEST_P(Layout, OfTheMeetingHoldsAndItsSmallestTextIsAFortiethOfTheHeight) {
         QCoreApplication::processEvents();
         EXPECT_TRUE(faultsOf(window).isEmpty()) << "slide " << at << ":\n" << said(faultsOf(window));
     }
-    for (const QLabel* label : window.meeting().findChildren<QLabel*>())
-        if (label->isVisible())
-            EXPECT_GE(label->fontInfo().pixelSize() * 40, window.height()) << label->text().toStdString();
+    for (const QLabel* label : window.meeting().findChildren<QLabel*>()) {
+        if (!label->isVisible()) continue;
+        EXPECT_GE(label->fontInfo().pixelSize() * 40, window.height()) << label->text().toStdString();
+    }
     EXPECT_GE(labelFont(kSmallestLabelPx).pixelSize() * 40, window.height());
     window.state().setMode(ViewState::Mode::Reading);
     EXPECT_EQ(labelFont(12).pixelSize(), 12) << "the reading room's labels are as before";

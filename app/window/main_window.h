@@ -47,6 +47,8 @@ public:
     void chooseFolder();
     /// Opens a folder of images.
     void openFolder(const QString& path);
+    /// Opens a case file, and remembers it among the recent ones.
+    void openCase(const QString& path);
     void showSettings();
 
 signals:
@@ -76,6 +78,14 @@ private:
     void makeMeasureMenu();
     void makeHelpMenu();
     void showTools();
+
+    // main_window_cases.cpp
+    void addCaseActions(QMenu& file);
+    void fillRecent(QMenu& menu);
+    void chooseCase();
+    void saveCase();
+    void saveCaseAs();
+    void findImages();
 
     // main_window_files.cpp
     void addReportActions(QMenu& file);

@@ -28,6 +28,7 @@ void MainWindow::makeMenus() {
 void MainWindow::makeFileMenu() {
     QMenu* file = menuBar()->addMenu(tr("&File"));
     file->addAction(tr("&Open folder …"), QKeySequence::Open, this, &MainWindow::chooseFolder);
+    addCaseActions(*file);
     file->addSeparator();
     addReportActions(*file);
     file->addSeparator();

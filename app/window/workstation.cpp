@@ -24,7 +24,7 @@ int runWorkstation(int& argumentCount, char** arguments) {
     // Qt has taken its own options out by now; what is left names a folder or a case file.
     if (const QStringList rest = QApplication::arguments().mid(1); !rest.isEmpty()) {
         if (isCaseFile(rest.front()))
-            window.session().openCase(rest.front());
+            window.openCase(rest.front());
         else
             window.openFolder(rest.front());
     }

@@ -404,6 +404,10 @@
         <source>there is no refused version of this number.</source>
         <translation>es gibt keine abgewiesene Version mit dieser Nummer.</translation>
     </message>
+    <message>
+        <source>the library's file itself is damaged</source>
+        <translation>die Datei der Bibliothek selbst ist beschädigt</translation>
+    </message>
 </context>
 <context>
     <name>CautionStrip</name>
@@ -826,6 +830,69 @@
     </message>
 </context>
 <context>
+    <name>CoursePage</name>
+    <message>
+        <source>The patient's course</source>
+        <translation>Der Verlauf des Patienten</translation>
+    </message>
+    <message>
+        <source>Pressures</source>
+        <translation>Drücke</translation>
+    </message>
+    <message>
+        <source>Typed readings</source>
+        <translation>Eingetippte Messungen</translation>
+    </message>
+    <message>
+        <source>Stasis</source>
+        <translation>Stase</translation>
+    </message>
+    <message>
+        <source>Release check</source>
+        <translation>Prüfung vor der Freigabe</translation>
+    </message>
+    <message>
+        <source>Scores</source>
+        <translation>Scores</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Add a moment</source>
+        <translation>Zeitpunkt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a moment with its pressures to the course</source>
+        <translation>Einen Zeitpunkt mit seinen Drücken zum Verlauf hinzufügen</translation>
+    </message>
+    <message>
+        <source>Type a reading in</source>
+        <translation>Eine Messung eintippen</translation>
+    </message>
+    <message>
+        <source>A number that was not measured here</source>
+        <translation>Eine Zahl, die nicht hier gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Record stasis</source>
+        <translation>Stase erfassen</translation>
+    </message>
+    <message>
+        <source>Smoke, sludge, thrombus, emptying velocity at a stage</source>
+        <translation>Spontankontrast, Sludge, Thrombus, Entleerungsgeschwindigkeit in einem Stadium</translation>
+    </message>
+    <message>
+        <source>Record a look at the implant</source>
+        <translation>Einen Blick auf das Implantat erfassen</translation>
+    </message>
+    <message>
+        <source>The checks before and after release</source>
+        <translation>Die Prüfungen vor und nach der Freigabe</translation>
+    </message>
+</context>
+<context>
     <name>CrossSectionChoice</name>
     <message>
         <source>Cross-section at</source>
@@ -952,6 +1019,65 @@
     <message>
         <source>the database refused the statement (code %1).</source>
         <translation>die Datenbank wies die Anweisung ab (Code %1).</translation>
+    </message>
+</context>
+<context>
+    <name>DecisionEditor</name>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>What was decided, and why</source>
+        <translation>Was entschieden wurde, und warum</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Unterschrieben von</translation>
+    </message>
+    <message>
+        <source>Sign the decision</source>
+        <translation>Die Entscheidung unterschreiben</translation>
+    </message>
+    <message>
+        <source>Sign the words and the chosen size as they stand</source>
+        <translation>Den Text und die gewählte Größe unterschreiben, wie sie stehen</translation>
+    </message>
+    <message>
+        <source>Take the signature off</source>
+        <translation>Die Unterschrift zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Nobody signs: write who signs.</source>
+        <translation>Niemand unterschreibt: angeben, wer unterschreibt.</translation>
+    </message>
+    <message>
+        <source>The decision was not signed. %1</source>
+        <translation>Die Entscheidung wurde nicht unterschrieben. %1</translation>
+    </message>
+    <message>
+        <source>Signed by %1 on %2 for size %3.</source>
+        <translation>Unterschrieben von %1 am %2 für Größe %3.</translation>
+    </message>
+    <message>
+        <source>Size %1 is chosen now: the signature is for another one. Sign again, or choose that size again.</source>
+        <translation>Jetzt ist Größe %1 gewählt: die Unterschrift gilt für eine andere. Neu unterschreiben oder jene Größe wieder wählen.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Draft. No size is chosen.</source>
+        <translation>Entwurf. Keine Größe ist gewählt.</translation>
+    </message>
+    <message>
+        <source>Draft, for size %1.</source>
+        <translation>Entwurf, für Größe %1.</translation>
+    </message>
+    <message>
+        <source>It cannot be signed yet:</source>
+        <translation>Es kann noch nicht unterschrieben werden:</translation>
     </message>
 </context>
 <context>
@@ -1134,8 +1260,9 @@
         <translation>%1, höchster</translation>
     </message>
     <message>
-        <source>%1 (%2 to %3)</source>
-        <translation>%1 (%2 bis %3)</translation>
+        <source>%1 (%2–%3) mm</source>
+        <comment>width and its interval of 95 %</comment>
+        <translation>%1 (%2–%3) mm</translation>
     </message>
 </context>
 <context>
@@ -1322,7 +1449,9 @@
     <message numerus="yes">
         <source>Present version, and %n edit(s) since</source>
         <translation>
-            <numerusform>Gegenwärtige Version, und %n Änderung seither</numerusform><numerusform>Gegenwärtige Version, und %n Änderungen seither</numerusform></translation>
+            <numerusform>Gegenwärtige Version, und %n Änderung seither</numerusform>
+            <numerusform>Gegenwärtige Version, und %n Änderungen seither</numerusform>
+        </translation>
     </message>
     <message>
         <source>Present version</source>
@@ -1471,6 +1600,33 @@
     <message>
         <source>Case library</source>
         <translation>Fallbibliothek</translation>
+    </message>
+</context>
+<context>
+    <name>LibraryDocument</name>
+    <message>
+        <source>Cannot open the case: the folder %1 cannot be made.</source>
+        <translation>Der Fall kann nicht geöffnet werden: der Ordner %1 kann nicht angelegt werden.</translation>
+    </message>
+    <message>
+        <source>%1 on %2 is editing this case, so it was opened for reading only.</source>
+        <translation>%1 auf %2 bearbeitet diesen Fall, also wurde er nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>The case is damaged in the library: %1. This is what is whole of it.</source>
+        <translation>Der Fall ist in der Bibliothek beschädigt: %1. Dies ist, was davon heil ist.</translation>
+    </message>
+    <message>
+        <source>Cannot put the case into the library: it is there already.</source>
+        <translation>Der Fall kann nicht in die Bibliothek gelegt werden: er ist schon dort.</translation>
+    </message>
+    <message>
+        <source>Cannot save the case in the library: it is open for reading only.</source>
+        <translation>Der Fall kann nicht in der Bibliothek gesichert werden: er ist nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>Cannot close the case: the library does not take its last edits. Save it as a file.</source>
+        <translation>Der Fall kann nicht geschlossen werden: die Bibliothek nimmt seine letzten Änderungen nicht an. Als Datei sichern.</translation>
     </message>
 </context>
 <context>
@@ -1743,6 +1899,66 @@
         <source>&amp;Keys</source>
         <translation>&amp;Tasten</translation>
     </message>
+    <message>
+        <source>Course</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Pressures and stasis over time, release check, scores, decision</source>
+        <translation>Drücke und Stase im Verlauf, Prüfung vor der Freigabe, Scores, Entscheidung</translation>
+    </message>
+    <message>
+        <source>Open &amp;case …</source>
+        <translation>&amp;Fall öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Recent cases</source>
+        <translation>&amp;Zuletzt geöffnete Fälle</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Sichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;as …</source>
+        <translation>Sichern &amp;als …</translation>
+    </message>
+    <message>
+        <source>&amp;Images of the case are in …</source>
+        <translation>&amp;Bilder des Falls liegen in …</translation>
+    </message>
+    <message>
+        <source>Case without a file</source>
+        <translation>Fall ohne Datei</translation>
+    </message>
+    <message>
+        <source>Never saved: %1, %2</source>
+        <translation>Nie gesichert: %1, %2</translation>
+    </message>
+    <message>
+        <source>No case was opened yet</source>
+        <translation>Noch wurde kein Fall geöffnet</translation>
+    </message>
+    <message>
+        <source>Open a case</source>
+        <translation>Einen Fall öffnen</translation>
+    </message>
+    <message>
+        <source>Cases (*.json);;All files (*)</source>
+        <translation>Fälle (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Save the case</source>
+        <translation>Den Fall sichern</translation>
+    </message>
+    <message>
+        <source>Cases (*.json)</source>
+        <translation>Fälle (*.json)</translation>
+    </message>
+    <message>
+        <source>Folder with the images of the case</source>
+        <translation>Ordner mit den Bildern des Falls</translation>
+    </message>
 </context>
 <context>
     <name>MarksPanel</name>
@@ -1908,6 +2124,97 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     </message>
 </context>
 <context>
+    <name>MomentsEditor</name>
+    <message>
+        <source>pressure not measured</source>
+        <translation>Druck nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Moment of the course</source>
+        <translation>Zeitpunkt des Verlaufs</translation>
+    </message>
+    <message>
+        <source>Add a moment</source>
+        <translation>Zeitpunkt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht erfasst</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Left atrial mean pressure, mmHg</source>
+        <translation>Mitteldruck im linken Vorhof, mmHg</translation>
+    </message>
+    <message>
+        <source>How it was obtained</source>
+        <translation>Wie er gewonnen wurde</translation>
+    </message>
+    <message>
+        <source>Its standard uncertainty, mmHg</source>
+        <translation>Seine Standardunsicherheit, mmHg</translation>
+    </message>
+    <message>
+        <source>v wave (peak), mmHg</source>
+        <translation>v-Welle (Spitze), mmHg</translation>
+    </message>
+    <message>
+        <source>Mean mitral gradient, mmHg</source>
+        <translation>Mittlerer Mitralgradient, mmHg</translation>
+    </message>
+    <message>
+        <source>How the gradient was obtained</source>
+        <translation>Wie der Gradient gewonnen wurde</translation>
+    </message>
+    <message>
+        <source>Heart rate, per minute</source>
+        <translation>Herzfrequenz, pro Minute</translation>
+    </message>
+    <message>
+        <source>Rhythm</source>
+        <translation>Rhythmus</translation>
+    </message>
+    <message>
+        <source>Ventilation</source>
+        <translation>Beatmung</translation>
+    </message>
+    <message>
+        <source>Mitral regurgitation</source>
+        <translation>Mitralinsuffizienz</translation>
+    </message>
+    <message>
+        <source>Pulmonary-vein flow</source>
+        <translation>Pulmonalvenenfluss</translation>
+    </message>
+    <message>
+        <source>Filling</source>
+        <translation>Füllung</translation>
+    </message>
+    <message>
+        <source>What an unmeasured pressure is assumed from</source>
+        <translation>Woraus ein nicht gemessener Druck angenommen wird</translation>
+    </message>
+    <message>
+        <source>No moment is recorded yet. Add the moments at which images were taken, each with its left atrial pressure: readings are compared at one pressure only.</source>
+        <translation>Noch kein Zeitpunkt ist erfasst. Die Zeitpunkte der Aufnahmen hinzufügen, jeden mit seinem linken Vorhofdruck: verglichen wird nur bei einem Druck.</translation>
+    </message>
+</context>
+<context>
     <name>NumberEdit</name>
     <message>
         <source>%1: %2 to %3; empty: not recorded</source>
@@ -1977,6 +2284,44 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     </message>
 </context>
 <context>
+    <name>PressureCourse</name>
+    <message>
+        <source>mean pressure</source>
+        <translation>Mitteldruck</translation>
+    </message>
+    <message>
+        <source>v wave</source>
+        <translation>v-Welle</translation>
+    </message>
+    <message>
+        <source>mean mitral gradient</source>
+        <translation>mittlerer Mitralgradient</translation>
+    </message>
+    <message>
+        <source>rhythm not recorded</source>
+        <translation>Rhythmus nicht erfasst</translation>
+    </message>
+    <message>
+        <source>pressure not measured</source>
+        <translation>Druck nicht gemessen</translation>
+    </message>
+    <message>
+        <source>decision pressure, %1</source>
+        <translation>Entscheidungsdruck, %1</translation>
+    </message>
+</context>
+<context>
+    <name>PressureCourseView</name>
+    <message>
+        <source>Pressures over time</source>
+        <translation>Drücke im Verlauf</translation>
+    </message>
+    <message>
+        <source>Click on a moment to edit it</source>
+        <translation>Auf einen Zeitpunkt klicken, um ihn zu bearbeiten</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>Help</source>
@@ -2024,6 +2369,212 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>scale</source>
         <translation>Maßstab</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingsEditor</name>
+    <message>
+        <source>Typed reading</source>
+        <translation>Eingetippte Messung</translation>
+    </message>
+    <message>
+        <source>Type a reading in</source>
+        <translation>Eine Messung eintippen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Durch</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>Phase</source>
+        <translation>Phase</translation>
+    </message>
+    <message>
+        <source>Value, mm</source>
+        <translation>Wert, mm</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty, mm</source>
+        <translation>Standardunsicherheit, mm</translation>
+    </message>
+    <message>
+        <source>Read over beats of different length</source>
+        <translation>Über Schläge verschiedener Länge gelesen</translation>
+    </message>
+    <message>
+        <source>Where it came from</source>
+        <translation>Woher sie stammt</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Numbers from elsewhere (a report, another machine) can be typed in; they are marked as such wherever they are shown.</source>
+        <translation>Zahlen von anderswo (ein Bericht, ein anderes Gerät) können eingetippt werden; sie sind überall als solche gekennzeichnet.</translation>
+    </message>
+    <message>
+        <source>Typed in, not measured here.</source>
+        <translation>Eingetippt, nicht hier gemessen.</translation>
+    </message>
+    <message>
+        <source>none: pressure unknown</source>
+        <translation>keiner: Druck unbekannt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>pressure not measured</source>
+        <translation>Druck nicht gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>ReleaseEditor</name>
+    <message>
+        <source>%1 (± %2)</source>
+        <translation>%1 (± %2)</translation>
+    </message>
+    <message>
+        <source>wider than its nominal size by %1</source>
+        <translation>um %1 weiter als sein Nennmaß</translation>
+    </message>
+    <message>
+        <source>Look at the implant</source>
+        <translation>Blick auf das Implantat</translation>
+    </message>
+    <message>
+        <source>Add a look</source>
+        <translation>Blick hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Findings of this look by view</source>
+        <translation>Befunde dieses Blicks nach Ansicht</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Seen by</source>
+        <translation>Gesehen von</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>The inner catheter has been taken out</source>
+        <translation>Der innere Katheter ist herausgezogen</translation>
+    </message>
+    <message>
+        <source>Add a finding</source>
+        <translation>Befund hinzufügen</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Was gesehen wurde</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Value; yes is 1, no is 0</source>
+        <translation>Wert; ja ist 1, nein ist 0</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty</source>
+        <translation>Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>45 degrees, RAO 30 CAU 20 …</source>
+        <translation>45 Grad, RAO 30 CAU 20 …</translation>
+    </message>
+    <message>
+        <source>circumflex side, ridge side …</source>
+        <translation>Zirkumflexseite, Leistenseite …</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Value (yes is 1, no is 0)</source>
+        <translation>Wert (ja ist 1, nein ist 0)</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Add finding</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>The finding was not added: give its value first.</source>
+        <translation>Der Befund wurde nicht hinzugefügt: zuerst seinen Wert angeben.</translation>
+    </message>
+    <message>
+        <source>Remove selected finding</source>
+        <translation>Markierten Befund entfernen</translation>
+    </message>
+    <message>
+        <source>No view</source>
+        <translation>Keine Ansicht</translation>
+    </message>
+    <message>
+        <source>%1, near the limit</source>
+        <translation>%1, nahe der Grenze</translation>
+    </message>
+    <message>
+        <source>Worse: %1</source>
+        <translation>Schlechter: %1</translation>
+    </message>
+    <message>
+        <source>No size is chosen: compression and the chart's own clearances cannot be judged.</source>
+        <translation>Keine Größe ist gewählt: Kompression und die Abstände der Tabelle können nicht beurteilt werden.</translation>
     </message>
 </context>
 <context>
@@ -2428,6 +2979,145 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     </message>
 </context>
 <context>
+    <name>ScoresEditor</name>
+    <message>
+        <source>%1: %2 per 100 patient-years as published (%3; %4).</source>
+        <translation>%1: %2 je 100 Patientenjahre, wie veröffentlicht (%3; %4).</translation>
+    </message>
+    <message>
+        <source>No item counts.</source>
+        <translation>Keine Angabe zählt.</translation>
+    </message>
+    <message>
+        <source>Counted: %1.</source>
+        <translation>Gezählt: %1.</translation>
+    </message>
+    <message>
+        <source>No item is recorded.</source>
+        <translation>Keine Angabe ist erfasst.</translation>
+    </message>
+    <message>
+        <source>CHA₂DS₂-VASc %1 of %2. %3</source>
+        <translation>CHA₂DS₂-VASc %1 von %2. %3</translation>
+    </message>
+    <message>
+        <source>CHA₂DS₂-VA (without sex) %1 of %2; no rates are published for it.</source>
+        <translation>CHA₂DS₂-VA (ohne Geschlecht) %1 von %2; dafür sind keine Raten veröffentlicht.</translation>
+    </message>
+    <message>
+        <source>HAS-BLED %1 of 9: high. %2</source>
+        <translation>HAS-BLED %1 von 9: hoch. %2</translation>
+    </message>
+    <message>
+        <source>HAS-BLED %1 of 9. %2</source>
+        <translation>HAS-BLED %1 von 9. %2</translation>
+    </message>
+    <message>
+        <source>No rate is published for so high a score: too few patients.</source>
+        <translation>Für einen so hohen Wert ist keine Rate veröffentlicht: zu wenige Patienten.</translation>
+    </message>
+    <message>
+        <source>Stroke risk</source>
+        <translation>Schlaganfallrisiko</translation>
+    </message>
+    <message>
+        <source>Bleeding risk under anticoagulation</source>
+        <translation>Blutungsrisiko unter Antikoagulation</translation>
+    </message>
+    <message>
+        <source>The scores know nothing of a mitral repair or a closed appendage; no adjusted rate is made up.</source>
+        <translation>Die Scores wissen nichts von einer Mitralreparatur oder einem verschlossenen Vorhofohr; keine angepasste Rate wird erfunden.</translation>
+    </message>
+    <message>
+        <source>Age, years</source>
+        <translation>Alter, Jahre</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Geschlecht</translation>
+    </message>
+    <message>
+        <source>female</source>
+        <translation>weiblich</translation>
+    </message>
+    <message>
+        <source>male</source>
+        <translation>männlich</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Heart failure or left ventricular dysfunction</source>
+        <translation>Herzinsuffizienz oder linksventrikuläre Dysfunktion</translation>
+    </message>
+    <message>
+        <source>Hypertension</source>
+        <translation>Hypertonie</translation>
+    </message>
+    <message>
+        <source>Diabetes</source>
+        <translation>Diabetes</translation>
+    </message>
+    <message>
+        <source>Stroke, transient attack or embolism</source>
+        <translation>Schlaganfall, TIA oder Embolie</translation>
+    </message>
+    <message>
+        <source>Vascular disease</source>
+        <translation>Gefäßerkrankung</translation>
+    </message>
+    <message>
+        <source>Age for the bleeding score, years</source>
+        <translation>Alter für den Blutungsscore, Jahre</translation>
+    </message>
+    <message>
+        <source>Systolic pressure, mmHg</source>
+        <translation>Systolischer Druck, mmHg</translation>
+    </message>
+    <message>
+        <source>Drinks a week</source>
+        <translation>Alkoholische Getränke pro Woche</translation>
+    </message>
+    <message>
+        <source>Uncontrolled hypertension (above 160 mmHg systolic)</source>
+        <translation>Unkontrollierte Hypertonie (über 160 mmHg systolisch)</translation>
+    </message>
+    <message>
+        <source>Abnormal renal function</source>
+        <translation>Gestörte Nierenfunktion</translation>
+    </message>
+    <message>
+        <source>Abnormal liver function</source>
+        <translation>Gestörte Leberfunktion</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Schlaganfall</translation>
+    </message>
+    <message>
+        <source>Bleeding or predisposition</source>
+        <translation>Blutung oder Neigung dazu</translation>
+    </message>
+    <message>
+        <source>Takes a vitamin K antagonist</source>
+        <translation>Nimmt einen Vitamin-K-Antagonisten</translation>
+    </message>
+    <message>
+        <source>Labile INR</source>
+        <translation>Schwankende INR</translation>
+    </message>
+    <message>
+        <source>Antiplatelet drug or NSAID</source>
+        <translation>Plättchenhemmer oder NSAR</translation>
+    </message>
+    <message>
+        <source>Alcohol, eight drinks a week or more</source>
+        <translation>Alkohol, acht Getränke pro Woche oder mehr</translation>
+    </message>
+</context>
+<context>
     <name>Session</name>
     <message>
         <source>Looking through %1 …</source>
@@ -2476,6 +3166,34 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>%1, phase %2</source>
         <translation>%1, Phase %2</translation>
+    </message>
+    <message>
+        <source>Nothing was changed: %1 Save the case under another name to go on with it.</source>
+        <translation>Nichts wurde geändert: %1 Den Fall unter einem anderen Namen sichern, um damit weiterzuarbeiten.</translation>
+    </message>
+    <message>
+        <source>The last edits are not on disk yet. %1 They stay in this window and are tried again every second.</source>
+        <translation>Die letzten Änderungen sind noch nicht auf der Platte. %1 Sie bleiben in diesem Fenster und werden jede Sekunde erneut versucht.</translation>
+    </message>
+    <message>
+        <source>The case is open. It names no CT; open a folder of images to measure.</source>
+        <translation>Der Fall ist geöffnet. Er nennt kein CT; zum Messen einen Ordner mit Bildern öffnen.</translation>
+    </message>
+    <message>
+        <source>Looking for the images of the case in %1 …</source>
+        <translation>Die Bilder des Falls werden in %1 gesucht …</translation>
+    </message>
+    <message>
+        <source>Looking for the images was cancelled; the case is open without them.</source>
+        <translation>Die Suche nach den Bildern wurde abgebrochen; der Fall ist ohne sie geöffnet.</translation>
+    </message>
+    <message>
+        <source>Opened the case and loaded %1.</source>
+        <translation>Fall geöffnet und %1 geladen.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gesichert als %1.</translation>
     </message>
 </context>
 <context>
@@ -2869,6 +3587,97 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>or drop the folder on this window. Then mark the atrium and the tip of the appendage with two clicks.</source>
         <translation>oder den Ordner auf dieses Fenster ziehen. Dann mit zwei Klicks den Vorhof und die Spitze des Vorhofohrs markieren.</translation>
+    </message>
+</context>
+<context>
+    <name>StasisEditor</name>
+    <message>
+        <source>Finding of stasis</source>
+        <translation>Stasebefund</translation>
+    </message>
+    <message>
+        <source>Add a finding</source>
+        <translation>Befund hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>0, none</source>
+        <translation>0, keiner</translation>
+    </message>
+    <message>
+        <source>4, severe</source>
+        <translation>4, schwer</translation>
+    </message>
+    <message>
+        <source>Spontaneous echo contrast (smoke), grade</source>
+        <translation>Spontaner Echokontrast, Grad</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>Sludge</source>
+        <translation>Sludge</translation>
+    </message>
+    <message>
+        <source>Thrombus</source>
+        <translation>Thrombus</translation>
+    </message>
+    <message>
+        <source>Emptying velocity, cm/s</source>
+        <translation>Entleerungsgeschwindigkeit, cm/s</translation>
+    </message>
+    <message>
+        <source>Enhancement of the tip over the aorta (ratio)</source>
+        <translation>Kontrastierung der Spitze zur Aorta (Verhältnis)</translation>
+    </message>
+    <message>
+        <source>Phase of the enhancement</source>
+        <translation>Phase der Kontrastierung</translation>
+    </message>
+    <message>
+        <source>The appendage was looked at on purpose</source>
+        <translation>Das Vorhofohr wurde gezielt angesehen</translation>
+    </message>
+    <message>
+        <source>Seen by</source>
+        <translation>Gesehen von</translation>
+    </message>
+    <message>
+        <source>%1, seen by %2</source>
+        <translation>%1, gesehen von %2</translation>
+    </message>
+    <message>
+        <source>The plan is stopped: nothing may enter the appendage.</source>
+        <translation>Der Plan ist angehalten: nichts darf in das Vorhofohr.</translation>
+    </message>
+    <message>
+        <source>No size can be signed yet.</source>
+        <translation>Noch kann keine Größe unterschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded about stasis.</source>
+        <translation>Über Stase ist nichts erfasst.</translation>
+    </message>
+    <message>
+        <source>Stasis does not forbid to sign a size.</source>
+        <translation>Stase verbietet nicht, eine Größe zu unterschreiben.</translation>
     </message>
 </context>
 <context>

@@ -404,6 +404,10 @@
         <source>there is no refused version of this number.</source>
         <translation>il n’y a pas de version refusée de ce numéro.</translation>
     </message>
+    <message>
+        <source>the library's file itself is damaged</source>
+        <translation>le fichier même de la bibliothèque est endommagé</translation>
+    </message>
 </context>
 <context>
     <name>CautionStrip</name>
@@ -826,6 +830,69 @@
     </message>
 </context>
 <context>
+    <name>CoursePage</name>
+    <message>
+        <source>The patient's course</source>
+        <translation>Le parcours du patient</translation>
+    </message>
+    <message>
+        <source>Pressures</source>
+        <translation>Pressions</translation>
+    </message>
+    <message>
+        <source>Typed readings</source>
+        <translation>Lectures saisies</translation>
+    </message>
+    <message>
+        <source>Stasis</source>
+        <translation>Stase</translation>
+    </message>
+    <message>
+        <source>Release check</source>
+        <translation>Contrôle avant largage</translation>
+    </message>
+    <message>
+        <source>Scores</source>
+        <translation>Scores</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Décision</translation>
+    </message>
+    <message>
+        <source>Add a moment</source>
+        <translation>Ajouter un moment</translation>
+    </message>
+    <message>
+        <source>Add a moment with its pressures to the course</source>
+        <translation>Ajouter au parcours un moment avec ses pressions</translation>
+    </message>
+    <message>
+        <source>Type a reading in</source>
+        <translation>Saisir une lecture</translation>
+    </message>
+    <message>
+        <source>A number that was not measured here</source>
+        <translation>Un nombre qui n’a pas été mesuré ici</translation>
+    </message>
+    <message>
+        <source>Record stasis</source>
+        <translation>Noter une stase</translation>
+    </message>
+    <message>
+        <source>Smoke, sludge, thrombus, emptying velocity at a stage</source>
+        <translation>Contraste spontané, boue, thrombus, vitesse de vidange à une étape</translation>
+    </message>
+    <message>
+        <source>Record a look at the implant</source>
+        <translation>Noter un contrôle de l’implant</translation>
+    </message>
+    <message>
+        <source>The checks before and after release</source>
+        <translation>Les contrôles avant et après le largage</translation>
+    </message>
+</context>
+<context>
     <name>CrossSectionChoice</name>
     <message>
         <source>Cross-section at</source>
@@ -952,6 +1019,65 @@
     <message>
         <source>the database refused the statement (code %1).</source>
         <translation>la base de données a refusé l’instruction (code %1).</translation>
+    </message>
+</context>
+<context>
+    <name>DecisionEditor</name>
+    <message>
+        <source>Decision</source>
+        <translation>Décision</translation>
+    </message>
+    <message>
+        <source>What was decided, and why</source>
+        <translation>Ce qui a été décidé, et pourquoi</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Signé par</translation>
+    </message>
+    <message>
+        <source>Sign the decision</source>
+        <translation>Signer la décision</translation>
+    </message>
+    <message>
+        <source>Sign the words and the chosen size as they stand</source>
+        <translation>Signer le texte et la taille choisie en l’état</translation>
+    </message>
+    <message>
+        <source>Take the signature off</source>
+        <translation>Retirer la signature</translation>
+    </message>
+    <message>
+        <source>Nobody signs: write who signs.</source>
+        <translation>Personne ne signe : écrire qui signe.</translation>
+    </message>
+    <message>
+        <source>The decision was not signed. %1</source>
+        <translation>La décision n’a pas été signée. %1</translation>
+    </message>
+    <message>
+        <source>Signed by %1 on %2 for size %3.</source>
+        <translation>Signé par %1 le %2 pour la taille %3.</translation>
+    </message>
+    <message>
+        <source>Size %1 is chosen now: the signature is for another one. Sign again, or choose that size again.</source>
+        <translation>La taille %1 est choisie maintenant : la signature vaut pour une autre. Signer de nouveau, ou reprendre cette taille.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>Draft. No size is chosen.</source>
+        <translation>Brouillon. Aucune taille n’est choisie.</translation>
+    </message>
+    <message>
+        <source>Draft, for size %1.</source>
+        <translation>Brouillon, pour la taille %1.</translation>
+    </message>
+    <message>
+        <source>It cannot be signed yet:</source>
+        <translation>La signature n’est pas encore possible :</translation>
     </message>
 </context>
 <context>
@@ -1134,8 +1260,9 @@
         <translation>%1, la plus haute</translation>
     </message>
     <message>
-        <source>%1 (%2 to %3)</source>
-        <translation>%1 (%2 à %3)</translation>
+        <source>%1 (%2–%3) mm</source>
+        <comment>width and its interval of 95 %</comment>
+        <translation>%1 (%2–%3) mm</translation>
     </message>
 </context>
 <context>
@@ -1322,7 +1449,9 @@
     <message numerus="yes">
         <source>Present version, and %n edit(s) since</source>
         <translation>
-            <numerusform>Version actuelle, et %n modification depuis</numerusform><numerusform>Version actuelle, et %n modifications depuis</numerusform></translation>
+            <numerusform>Version actuelle, et %n modification depuis</numerusform>
+            <numerusform>Version actuelle, et %n modifications depuis</numerusform>
+        </translation>
     </message>
     <message>
         <source>Present version</source>
@@ -1471,6 +1600,33 @@
     <message>
         <source>Case library</source>
         <translation>Bibliothèque de cas</translation>
+    </message>
+</context>
+<context>
+    <name>LibraryDocument</name>
+    <message>
+        <source>Cannot open the case: the folder %1 cannot be made.</source>
+        <translation>Impossible d’ouvrir le cas : le dossier %1 ne peut pas être créé.</translation>
+    </message>
+    <message>
+        <source>%1 on %2 is editing this case, so it was opened for reading only.</source>
+        <translation>%1 sur %2 modifie ce cas, il a donc été ouvert en lecture seule.</translation>
+    </message>
+    <message>
+        <source>The case is damaged in the library: %1. This is what is whole of it.</source>
+        <translation>Le cas est endommagé dans la bibliothèque : %1. Voici ce qui en est intact.</translation>
+    </message>
+    <message>
+        <source>Cannot put the case into the library: it is there already.</source>
+        <translation>Impossible de mettre le cas dans la bibliothèque : il y est déjà.</translation>
+    </message>
+    <message>
+        <source>Cannot save the case in the library: it is open for reading only.</source>
+        <translation>Impossible d’enregistrer le cas dans la bibliothèque : il est ouvert en lecture seule.</translation>
+    </message>
+    <message>
+        <source>Cannot close the case: the library does not take its last edits. Save it as a file.</source>
+        <translation>Impossible de fermer le cas : la bibliothèque ne prend pas ses dernières modifications. L’enregistrer comme fichier.</translation>
     </message>
 </context>
 <context>
@@ -1743,6 +1899,66 @@
         <source>&amp;Keys</source>
         <translation>&amp;Touches</translation>
     </message>
+    <message>
+        <source>Course</source>
+        <translation>Parcours</translation>
+    </message>
+    <message>
+        <source>Pressures and stasis over time, release check, scores, decision</source>
+        <translation>Pressions et stase au fil du temps, contrôle avant largage, scores, décision</translation>
+    </message>
+    <message>
+        <source>Open &amp;case …</source>
+        <translation>Ouvrir un &amp;cas …</translation>
+    </message>
+    <message>
+        <source>&amp;Recent cases</source>
+        <translation>Cas &amp;récents</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Enregistrer</translation>
+    </message>
+    <message>
+        <source>Save &amp;as …</source>
+        <translation>Enregistrer &amp;sous …</translation>
+    </message>
+    <message>
+        <source>&amp;Images of the case are in …</source>
+        <translation>Les &amp;images du cas sont dans …</translation>
+    </message>
+    <message>
+        <source>Case without a file</source>
+        <translation>Cas sans fichier</translation>
+    </message>
+    <message>
+        <source>Never saved: %1, %2</source>
+        <translation>Jamais enregistré : %1, %2</translation>
+    </message>
+    <message>
+        <source>No case was opened yet</source>
+        <translation>Aucun cas n’a encore été ouvert</translation>
+    </message>
+    <message>
+        <source>Open a case</source>
+        <translation>Ouvrir un cas</translation>
+    </message>
+    <message>
+        <source>Cases (*.json);;All files (*)</source>
+        <translation>Cas (*.json);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Save the case</source>
+        <translation>Enregistrer le cas</translation>
+    </message>
+    <message>
+        <source>Cases (*.json)</source>
+        <translation>Cas (*.json)</translation>
+    </message>
+    <message>
+        <source>Folder with the images of the case</source>
+        <translation>Dossier des images du cas</translation>
+    </message>
 </context>
 <context>
     <name>MarksPanel</name>
@@ -1908,6 +2124,97 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
 </context>
 <context>
+    <name>MomentsEditor</name>
+    <message>
+        <source>pressure not measured</source>
+        <translation>pression non mesurée</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Moment of the course</source>
+        <translation>Moment du parcours</translation>
+    </message>
+    <message>
+        <source>Add a moment</source>
+        <translation>Ajouter un moment</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Supprimer</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>non renseigné</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Temps</translation>
+    </message>
+    <message>
+        <source>Left atrial mean pressure, mmHg</source>
+        <translation>Pression moyenne de l’oreillette gauche, mmHg</translation>
+    </message>
+    <message>
+        <source>How it was obtained</source>
+        <translation>Comment elle a été obtenue</translation>
+    </message>
+    <message>
+        <source>Its standard uncertainty, mmHg</source>
+        <translation>Son incertitude type, mmHg</translation>
+    </message>
+    <message>
+        <source>v wave (peak), mmHg</source>
+        <translation>onde v (pic), mmHg</translation>
+    </message>
+    <message>
+        <source>Mean mitral gradient, mmHg</source>
+        <translation>Gradient mitral moyen, mmHg</translation>
+    </message>
+    <message>
+        <source>How the gradient was obtained</source>
+        <translation>Comment le gradient a été obtenu</translation>
+    </message>
+    <message>
+        <source>Heart rate, per minute</source>
+        <translation>Fréquence cardiaque, par minute</translation>
+    </message>
+    <message>
+        <source>Rhythm</source>
+        <translation>Rythme</translation>
+    </message>
+    <message>
+        <source>Ventilation</source>
+        <translation>Ventilation</translation>
+    </message>
+    <message>
+        <source>Mitral regurgitation</source>
+        <translation>Insuffisance mitrale</translation>
+    </message>
+    <message>
+        <source>Pulmonary-vein flow</source>
+        <translation>Flux veineux pulmonaire</translation>
+    </message>
+    <message>
+        <source>Filling</source>
+        <translation>Remplissage</translation>
+    </message>
+    <message>
+        <source>What an unmeasured pressure is assumed from</source>
+        <translation>D’où une pression non mesurée est supposée</translation>
+    </message>
+    <message>
+        <source>No moment is recorded yet. Add the moments at which images were taken, each with its left atrial pressure: readings are compared at one pressure only.</source>
+        <translation>Aucun moment n’est encore renseigné. Ajouter les moments des prises de vue, chacun avec sa pression de l’oreillette gauche : on ne compare qu’à une même pression.</translation>
+    </message>
+</context>
+<context>
     <name>NumberEdit</name>
     <message>
         <source>%1: %2 to %3; empty: not recorded</source>
@@ -1977,6 +2284,44 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
 </context>
 <context>
+    <name>PressureCourse</name>
+    <message>
+        <source>mean pressure</source>
+        <translation>pression moyenne</translation>
+    </message>
+    <message>
+        <source>v wave</source>
+        <translation>onde v</translation>
+    </message>
+    <message>
+        <source>mean mitral gradient</source>
+        <translation>gradient mitral moyen</translation>
+    </message>
+    <message>
+        <source>rhythm not recorded</source>
+        <translation>rythme non renseigné</translation>
+    </message>
+    <message>
+        <source>pressure not measured</source>
+        <translation>pression non mesurée</translation>
+    </message>
+    <message>
+        <source>decision pressure, %1</source>
+        <translation>pression de décision, %1</translation>
+    </message>
+</context>
+<context>
+    <name>PressureCourseView</name>
+    <message>
+        <source>Pressures over time</source>
+        <translation>Pressions au fil du temps</translation>
+    </message>
+    <message>
+        <source>Click on a moment to edit it</source>
+        <translation>Cliquer sur un moment pour le modifier</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>Help</source>
@@ -2024,6 +2369,212 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>scale</source>
         <translation>échelle</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingsEditor</name>
+    <message>
+        <source>Typed reading</source>
+        <translation>Lecture saisie</translation>
+    </message>
+    <message>
+        <source>Type a reading in</source>
+        <translation>Saisir une lecture</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Supprimer</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Par</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Comment</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Moment</translation>
+    </message>
+    <message>
+        <source>Phase</source>
+        <translation>Phase</translation>
+    </message>
+    <message>
+        <source>Value, mm</source>
+        <translation>Valeur, mm</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty, mm</source>
+        <translation>Incertitude type, mm</translation>
+    </message>
+    <message>
+        <source>Read over beats of different length</source>
+        <translation>Lu sur des battements de longueurs différentes</translation>
+    </message>
+    <message>
+        <source>Where it came from</source>
+        <translation>D’où elle vient</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2 : %3</translation>
+    </message>
+    <message>
+        <source>Numbers from elsewhere (a report, another machine) can be typed in; they are marked as such wherever they are shown.</source>
+        <translation>Des nombres venus d’ailleurs (un rapport, un autre appareil) peuvent être saisis ; ils sont signalés partout comme tels.</translation>
+    </message>
+    <message>
+        <source>Typed in, not measured here.</source>
+        <translation>Saisi, pas mesuré ici.</translation>
+    </message>
+    <message>
+        <source>none: pressure unknown</source>
+        <translation>aucun : pression inconnue</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>pressure not measured</source>
+        <translation>pression non mesurée</translation>
+    </message>
+</context>
+<context>
+    <name>ReleaseEditor</name>
+    <message>
+        <source>%1 (± %2)</source>
+        <translation>%1 (± %2)</translation>
+    </message>
+    <message>
+        <source>wider than its nominal size by %1</source>
+        <translation>plus large que sa taille nominale de %1</translation>
+    </message>
+    <message>
+        <source>Look at the implant</source>
+        <translation>Contrôle de l’implant</translation>
+    </message>
+    <message>
+        <source>Add a look</source>
+        <translation>Ajouter un contrôle</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Supprimer</translation>
+    </message>
+    <message>
+        <source>Findings of this look by view</source>
+        <translation>Constats de ce contrôle par vue</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Constat</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Plage</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Verdict</translation>
+    </message>
+    <message>
+        <source>Seen by</source>
+        <translation>Vu par</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Temps</translation>
+    </message>
+    <message>
+        <source>The inner catheter has been taken out</source>
+        <translation>Le cathéter interne a été retiré</translation>
+    </message>
+    <message>
+        <source>Add a finding</source>
+        <translation>Ajouter un constat</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Ce qui a été vu</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Value; yes is 1, no is 0</source>
+        <translation>Valeur ; oui est 1, non est 0</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty</source>
+        <translation>Incertitude type</translation>
+    </message>
+    <message>
+        <source>45 degrees, RAO 30 CAU 20 …</source>
+        <translation>45 degrés, RAO 30 CAU 20 …</translation>
+    </message>
+    <message>
+        <source>circumflex side, ridge side …</source>
+        <translation>côté circonflexe, côté crête …</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Value (yes is 1, no is 0)</source>
+        <translation>Valeur (oui est 1, non est 0)</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Vue</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Côté</translation>
+    </message>
+    <message>
+        <source>Add finding</source>
+        <translation>Ajouter</translation>
+    </message>
+    <message>
+        <source>The finding was not added: give its value first.</source>
+        <translation>Le constat n’a pas été ajouté : donner d’abord sa valeur.</translation>
+    </message>
+    <message>
+        <source>Remove selected finding</source>
+        <translation>Supprimer le constat sélectionné</translation>
+    </message>
+    <message>
+        <source>No view</source>
+        <translation>Aucune vue</translation>
+    </message>
+    <message>
+        <source>%1, near the limit</source>
+        <translation>%1, près de la limite</translation>
+    </message>
+    <message>
+        <source>Worse: %1</source>
+        <translation>Pire : %1</translation>
+    </message>
+    <message>
+        <source>No size is chosen: compression and the chart's own clearances cannot be judged.</source>
+        <translation>Aucune taille n’est choisie : la compression et les distances propres à la table ne peuvent être jugées.</translation>
     </message>
 </context>
 <context>
@@ -2428,6 +2979,145 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
 </context>
 <context>
+    <name>ScoresEditor</name>
+    <message>
+        <source>%1: %2 per 100 patient-years as published (%3; %4).</source>
+        <translation>%1 : %2 pour 100 patients-années, tel que publié (%3 ; %4).</translation>
+    </message>
+    <message>
+        <source>No item counts.</source>
+        <translation>Aucun critère ne compte.</translation>
+    </message>
+    <message>
+        <source>Counted: %1.</source>
+        <translation>Compté : %1.</translation>
+    </message>
+    <message>
+        <source>No item is recorded.</source>
+        <translation>Aucun critère n’est renseigné.</translation>
+    </message>
+    <message>
+        <source>CHA₂DS₂-VASc %1 of %2. %3</source>
+        <translation>CHA₂DS₂-VASc %1 sur %2. %3</translation>
+    </message>
+    <message>
+        <source>CHA₂DS₂-VA (without sex) %1 of %2; no rates are published for it.</source>
+        <translation>CHA₂DS₂-VA (sans le sexe) %1 sur %2 ; aucun taux n’est publié pour lui.</translation>
+    </message>
+    <message>
+        <source>HAS-BLED %1 of 9: high. %2</source>
+        <translation>HAS-BLED %1 sur 9 : élevé. %2</translation>
+    </message>
+    <message>
+        <source>HAS-BLED %1 of 9. %2</source>
+        <translation>HAS-BLED %1 sur 9. %2</translation>
+    </message>
+    <message>
+        <source>No rate is published for so high a score: too few patients.</source>
+        <translation>Aucun taux n’est publié pour un score si élevé : trop peu de patients.</translation>
+    </message>
+    <message>
+        <source>Stroke risk</source>
+        <translation>Risque d’AVC</translation>
+    </message>
+    <message>
+        <source>Bleeding risk under anticoagulation</source>
+        <translation>Risque hémorragique sous anticoagulation</translation>
+    </message>
+    <message>
+        <source>The scores know nothing of a mitral repair or a closed appendage; no adjusted rate is made up.</source>
+        <translation>Les scores ignorent une réparation mitrale ou une auricule fermée ; aucun taux ajusté n’est inventé.</translation>
+    </message>
+    <message>
+        <source>Age, years</source>
+        <translation>Âge, ans</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Sexe</translation>
+    </message>
+    <message>
+        <source>female</source>
+        <translation>féminin</translation>
+    </message>
+    <message>
+        <source>male</source>
+        <translation>masculin</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>Heart failure or left ventricular dysfunction</source>
+        <translation>Insuffisance cardiaque ou dysfonction ventriculaire gauche</translation>
+    </message>
+    <message>
+        <source>Hypertension</source>
+        <translation>Hypertension</translation>
+    </message>
+    <message>
+        <source>Diabetes</source>
+        <translation>Diabète</translation>
+    </message>
+    <message>
+        <source>Stroke, transient attack or embolism</source>
+        <translation>AVC, accident transitoire ou embolie</translation>
+    </message>
+    <message>
+        <source>Vascular disease</source>
+        <translation>Maladie vasculaire</translation>
+    </message>
+    <message>
+        <source>Age for the bleeding score, years</source>
+        <translation>Âge pour le score hémorragique, ans</translation>
+    </message>
+    <message>
+        <source>Systolic pressure, mmHg</source>
+        <translation>Pression systolique, mmHg</translation>
+    </message>
+    <message>
+        <source>Drinks a week</source>
+        <translation>Verres d’alcool par semaine</translation>
+    </message>
+    <message>
+        <source>Uncontrolled hypertension (above 160 mmHg systolic)</source>
+        <translation>Hypertension non contrôlée (plus de 160 mmHg systolique)</translation>
+    </message>
+    <message>
+        <source>Abnormal renal function</source>
+        <translation>Fonction rénale anormale</translation>
+    </message>
+    <message>
+        <source>Abnormal liver function</source>
+        <translation>Fonction hépatique anormale</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>AVC</translation>
+    </message>
+    <message>
+        <source>Bleeding or predisposition</source>
+        <translation>Saignement ou prédisposition</translation>
+    </message>
+    <message>
+        <source>Takes a vitamin K antagonist</source>
+        <translation>Prend un antivitamine K</translation>
+    </message>
+    <message>
+        <source>Labile INR</source>
+        <translation>INR labile</translation>
+    </message>
+    <message>
+        <source>Antiplatelet drug or NSAID</source>
+        <translation>Antiagrégant ou AINS</translation>
+    </message>
+    <message>
+        <source>Alcohol, eight drinks a week or more</source>
+        <translation>Alcool, huit verres par semaine ou plus</translation>
+    </message>
+</context>
+<context>
     <name>Session</name>
     <message>
         <source>Looking through %1 …</source>
@@ -2476,6 +3166,34 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>%1, phase %2</source>
         <translation>%1, phase %2</translation>
+    </message>
+    <message>
+        <source>Nothing was changed: %1 Save the case under another name to go on with it.</source>
+        <translation>Rien n’a été modifié : %1 Enregistrer le cas sous un autre nom pour continuer.</translation>
+    </message>
+    <message>
+        <source>The last edits are not on disk yet. %1 They stay in this window and are tried again every second.</source>
+        <translation>Les dernières modifications ne sont pas encore sur le disque. %1 Elles restent dans cette fenêtre et sont réessayées chaque seconde.</translation>
+    </message>
+    <message>
+        <source>The case is open. It names no CT; open a folder of images to measure.</source>
+        <translation>Le cas est ouvert. Il ne nomme aucun CT ; ouvrir un dossier d’images pour mesurer.</translation>
+    </message>
+    <message>
+        <source>Looking for the images of the case in %1 …</source>
+        <translation>Recherche des images du cas dans %1 …</translation>
+    </message>
+    <message>
+        <source>Looking for the images was cancelled; the case is open without them.</source>
+        <translation>La recherche des images a été annulée ; le cas est ouvert sans elles.</translation>
+    </message>
+    <message>
+        <source>Opened the case and loaded %1.</source>
+        <translation>Cas ouvert et %1 chargé.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Enregistré sous %1.</translation>
     </message>
 </context>
 <context>
@@ -2869,6 +3587,97 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>or drop the folder on this window. Then mark the atrium and the tip of the appendage with two clicks.</source>
         <translation>ou déposer le dossier sur cette fenêtre. Puis marquer en deux clics l’oreillette et la pointe de l’auricule.</translation>
+    </message>
+</context>
+<context>
+    <name>StasisEditor</name>
+    <message>
+        <source>Finding of stasis</source>
+        <translation>Constat de stase</translation>
+    </message>
+    <message>
+        <source>Add a finding</source>
+        <translation>Ajouter un constat</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Supprimer</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>non indiqué</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>0, none</source>
+        <translation>0, aucun</translation>
+    </message>
+    <message>
+        <source>4, severe</source>
+        <translation>4, sévère</translation>
+    </message>
+    <message>
+        <source>Spontaneous echo contrast (smoke), grade</source>
+        <translation>Contraste spontané, grade</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>Sludge</source>
+        <translation>Boue</translation>
+    </message>
+    <message>
+        <source>Thrombus</source>
+        <translation>Thrombus</translation>
+    </message>
+    <message>
+        <source>Emptying velocity, cm/s</source>
+        <translation>Vitesse de vidange, cm/s</translation>
+    </message>
+    <message>
+        <source>Enhancement of the tip over the aorta (ratio)</source>
+        <translation>Rehaussement de la pointe sur l’aorte (rapport)</translation>
+    </message>
+    <message>
+        <source>Phase of the enhancement</source>
+        <translation>Phase du rehaussement</translation>
+    </message>
+    <message>
+        <source>The appendage was looked at on purpose</source>
+        <translation>L’auricule a été regardée exprès</translation>
+    </message>
+    <message>
+        <source>Seen by</source>
+        <translation>Vu par</translation>
+    </message>
+    <message>
+        <source>%1, seen by %2</source>
+        <translation>%1, vu par %2</translation>
+    </message>
+    <message>
+        <source>The plan is stopped: nothing may enter the appendage.</source>
+        <translation>Le plan est arrêté : rien ne doit entrer dans l’auricule.</translation>
+    </message>
+    <message>
+        <source>No size can be signed yet.</source>
+        <translation>Aucune taille ne peut encore être signée.</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded about stasis.</source>
+        <translation>Rien n’est noté sur la stase.</translation>
+    </message>
+    <message>
+        <source>Stasis does not forbid to sign a size.</source>
+        <translation>La stase n’interdit pas de signer une taille.</translation>
     </message>
 </context>
 <context>

@@ -2,11 +2,11 @@
 
 readonly BUILD_PACKAGES=(
     g++ make cmake ninja-build ccache pkg-config
-    qt6-base-dev qt6-base-dev-tools libqt6opengl6-dev qt6-svg-dev libgl-dev libvulkan-dev libxkbcommon-dev
+    qt6-base-dev qt6-base-dev-tools qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools libqt6opengl6-dev qt6-svg-dev libgl-dev libvulkan-dev libxkbcommon-dev
     libdcmtk-dev libopenjp2-7-dev libeigen3-dev libexpected-dev nlohmann-json3-dev libboost-dev zlib1g-dev
     libssl-dev
 )
-readonly WINDOW_PACKAGES=(fonts-dejavu-core qt6-wayland libqt6sql6-sqlite libqt6sql6-psql libgl1-mesa-dri)
+readonly WINDOW_PACKAGES=(fonts-dejavu-core qt6-translations-l10n qt6-wayland libqt6sql6-sqlite libqt6sql6-psql libgl1-mesa-dri)
 readonly TEST_PACKAGES=(
     clang libclang-rt-14-dev llvm-14
     postgresql

@@ -1,5 +1,6 @@
 // Verbs run without any application or display; everything else opens the workstation.
 #include "app/cli/command_line.h"
+#include "app/window/screens_command.h"
 #include "app/window/workstation.h"
 
 #include <QStringList>
@@ -32,6 +33,8 @@ int main(int argc, char** argv) {
         arguments << QString::fromLocal8Bit(argv[i]);
     if (gauge::app::isVerb(arguments))
         return static_cast<int>(gauge::app::runVerb(arguments, std::cout, std::cerr));
+    if (!arguments.isEmpty() && arguments.front() == QLatin1String("screens"))
+        return static_cast<int>(gauge::app::screensCommand(QString::fromLocal8Bit(argv[0]), arguments.mid(1), std::cout, std::cerr));
     for (const QString& argument : arguments)
         if (argument.startsWith(QStringLiteral("--")))
             return wrongUsage("there is no option " + argument +

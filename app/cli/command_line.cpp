@@ -15,6 +15,7 @@ constexpr auto kHelp = R"(Ostium Gauge: sizing of left atrial appendage closure 
   ostium-gauge size …                  carry widths to one pressure and judge every size of a device chart
   ostium-gauge report CASE FOLDER      write the report of a case: PDF, DICOM, tables, pictures
   ostium-gauge deidentify FOLDER TARGET  write images, and a case, without identity
+  ostium-gauge screens FOLDER          pictures of every page and mode of the workstation, without a display
   ostium-gauge sample FOLDER           write the invented teaching case as DICOM
 
 `ostium-gauge VERB --help` tells the options of a verb.

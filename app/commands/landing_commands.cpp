@@ -2,6 +2,8 @@
 
 #include "app/document/case_document.h"
 
+#include <QCoreApplication>
+
 namespace gauge::app {
 namespace {
 
@@ -16,7 +18,7 @@ core::SetLanding moving(const CaseDocument& document, double depthMm) {
 } // namespace
 
 MoveLanding::MoveLanding(CaseDocument& document, double depthMm, int gesture)
-    : EditCommand(document, QStringLiteral("Move the landing zone"), moving(document, depthMm)),
+    : EditCommand(document, QCoreApplication::translate("Edit", "Move the landing zone"), moving(document, depthMm)),
       m_gesture(gesture) {}
 
 bool MoveLanding::mergeWith(const QUndoCommand* other) {

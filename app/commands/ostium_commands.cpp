@@ -2,6 +2,8 @@
 
 #include "app/document/case_document.h"
 
+#include <QCoreApplication>
+
 namespace gauge::app {
 namespace {
 
@@ -16,9 +18,9 @@ core::SetOstium confirming(const CaseDocument& document, const core::Plane& plan
 } // namespace
 
 ConfirmOstium::ConfirmOstium(CaseDocument& document, const core::Plane& plane)
-    : EditCommand(document, QStringLiteral("Confirm the ostium"), confirming(document, plane)) {}
+    : EditCommand(document, QCoreApplication::translate("Edit", "Confirm the ostium"), confirming(document, plane)) {}
 
 ReleaseOstium::ReleaseOstium(CaseDocument& document)
-    : EditCommand(document, QStringLiteral("Release the ostium"), core::SetOstium{std::nullopt}) {}
+    : EditCommand(document, QCoreApplication::translate("Edit", "Release the ostium"), core::SetOstium{std::nullopt}) {}
 
 } // namespace gauge::app

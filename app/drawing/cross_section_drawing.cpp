@@ -4,6 +4,7 @@
 #include "app/drawing/marks_drawing.h"
 #include "app/format/quantity.h"
 
+#include <QCoreApplication>
 #include <QPainterPath>
 #include <algorithm>
 
@@ -22,12 +23,13 @@ void drawKeys(QPainter& painter, const QRectF& area, const core::SectionMetrics&
     constexpr double kStepPx = 23.0;
     const QPointF key = area.topLeft() + QPointF(12, 18);
     drawKey(painter, key, outline,
-            QStringLiteral("perimeter-derived ") + estimate(m.perimeterDerivedDiameterMm, Unit::Millimetre),
+            QCoreApplication::translate("Drawing", "perimeter-derived %1")
+                .arg(estimate(m.perimeterDerivedDiameterMm, Unit::Millimetre)),
             area);
     drawKey(painter, key + QPointF(0, kStepPx), penOf(StripCurve::Longest),
-            QStringLiteral("longest ") + estimate(m.longestDiameterMm, Unit::Millimetre), area);
+            QCoreApplication::translate("Drawing", "longest %1").arg(estimate(m.longestDiameterMm, Unit::Millimetre)), area);
     drawKey(painter, key + QPointF(0, 2 * kStepPx), penOf(StripCurve::Shortest),
-            QStringLiteral("shortest ") + estimate(m.shortestDiameterMm, Unit::Millimetre), area);
+            QCoreApplication::translate("Drawing", "shortest %1").arg(estimate(m.shortestDiameterMm, Unit::Millimetre)), area);
 }
 
 /// The word of a diameter, beyond its right or lower end.

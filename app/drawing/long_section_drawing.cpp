@@ -3,6 +3,7 @@
 #include "app/drawing/marks_drawing.h"
 #include "app/format/quantity.h"
 
+#include <QCoreApplication>
 #include <Eigen/Geometry>
 #include <QPainterPath>
 #include <algorithm>
@@ -139,7 +140,7 @@ void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& ma
         }
     }
     drawPlane(painter, area, map, m.ostium.section, Role::Ostium,
-              m.ostium.proposed ? QStringLiteral("ostium, proposed") : wordOf(Role::Ostium),
+              m.ostium.proposed ? QCoreApplication::translate("Drawing", "ostium, proposed") : wordOf(Role::Ostium),
               LabelSide::Above);
     for (const auto* landing : scene.landings)
         drawPlane(painter, area, map, landing->section, Role::Landing,

@@ -2,12 +2,15 @@
 
 #include <QCoreApplication>
 #include <QFont>
+#include <algorithm>
+#include <cmath>
 
 namespace gauge::app {
 
 namespace {
 
 Theme g_theme = Theme::Dark;
+double g_labelScale = 1.0;
 
 /// A colour and its twin of at least 4.5:1 on the light theme's pages.
 struct Twins {
@@ -72,6 +75,8 @@ namespace {
 
 QColor colourOf(Role role, Ground ground) {
     const Twins twins = twinsOf(role);
+    // On a dark page the artery's colour alone would stay below 4.5:1.
+    if (role == Role::Circumflex && ground == Ground::Page && g_theme == Theme::Dark) return QColor(0xE6, 0x6A, 0x0A);
     return ground == Ground::Image || g_theme == Theme::Dark ? twins.bright : twins.dark;
 }
 
@@ -131,9 +136,17 @@ QPen haloPen(double width) {
     return QPen(QColor(0, 0, 0, 170), width + 2.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
 }
 
+void setLabelScale(double scale) {
+    g_labelScale = std::max(1.0, scale);
+}
+
+double labelScale() {
+    return g_labelScale;
+}
+
 QFont labelFont(int pixelSize, bool strong) {
     QFont font(QStringLiteral("DejaVu Sans"));
-    font.setPixelSize(pixelSize);
+    font.setPixelSize(static_cast<int>(std::lround(std::max(pixelSize, kSmallestLabelPx) * g_labelScale)));
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     return font;
 }

@@ -40,7 +40,13 @@ inline const QColor onImageSoft{0xB4, 0xBC, 0xC5};
 inline const QColor onImageWarning{0xF2, 0xC9, 0x7D};
 } // namespace tone
 
-/// Font of labels painted on images, in pixels so that pictures look alike everywhere.
+/// Font of labels painted on images, in pixels so that pictures look alike everywhere; times the label scale.
 QFont labelFont(int pixelSize = 12, bool strong = false);
+
+/// Enlarges the labels of every picture: 1 in the reading room, more in a meeting. At least 1.
+void setLabelScale(double scale);
+double labelScale();
+/// Pixels of the smallest label at scale 1.
+inline constexpr int kSmallestLabelPx = 11;
 
 } // namespace gauge::app

@@ -2,6 +2,7 @@
 
 #include "app/drawing/marks_drawing.h"
 
+#include <QCoreApplication>
 #include <cmath>
 
 namespace gauge::app {
@@ -9,11 +10,11 @@ namespace gauge::app {
 QString wordOf(ScannerAxis axis) {
     switch (axis) {
     case ScannerAxis::Axial:
-        return QStringLiteral("axial");
+        return QCoreApplication::translate("Drawing", "axial");
     case ScannerAxis::Coronal:
-        return QStringLiteral("coronal");
+        return QCoreApplication::translate("Drawing", "coronal");
     case ScannerAxis::Sagittal:
-        return QStringLiteral("sagittal");
+        return QCoreApplication::translate("Drawing", "sagittal");
     }
     return {};
 }

@@ -1,5 +1,6 @@
 #include "app/format/quantity.h"
 
+#include <QCoreApplication>
 #include <QStringList>
 #include <cmath>
 
@@ -70,12 +71,12 @@ QString symbol(Unit unit) {
 }
 
 QString quantity(double value, Unit unit) {
-    if (!std::isfinite(value)) return QStringLiteral("not measured");
+    if (!std::isfinite(value)) return QCoreApplication::translate("Quantity", "not measured");
     return withUnit(number(value, decimals(unit)), unit);
 }
 
 QString estimate(const core::Estimate& estimate, Unit unit) {
-    if (!std::isfinite(estimate.value)) return QStringLiteral("not measured");
+    if (!std::isfinite(estimate.value)) return QCoreApplication::translate("Quantity", "not measured");
     const double u = estimate.standardUncertainty();
     const QString spread =
         std::isfinite(u) && u > 0.0 ? uncertaintyNumber(u, decimals(unit)) : QStringLiteral("?");
@@ -89,10 +90,10 @@ QString uncertaintyParts(const core::Estimate& estimate, Unit unit) {
         if (value > 0.0 && std::isfinite(value))
             parts << what + kSpace + uncertaintyNumber(value, decimals(unit));
     };
-    add(QStringLiteral("edge"), c.edge);
-    add(QStringLiteral("plane"), c.plane);
-    add(QStringLiteral("observer"), c.observer);
-    add(QStringLiteral("scale"), c.scale);
+    add(QCoreApplication::translate("Quantity", "edge"), c.edge);
+    add(QCoreApplication::translate("Quantity", "plane"), c.plane);
+    add(QCoreApplication::translate("Quantity", "observer"), c.observer);
+    add(QCoreApplication::translate("Quantity", "scale"), c.scale);
     return parts.isEmpty() ? QString() : withUnit(parts.join(QStringLiteral(", ")), unit);
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/format/quantity.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -10,13 +11,10 @@ namespace gauge::app {
 
 QStringList cautionParagraphs() {
     return {
-        QStringLiteral(
-            "Research and teaching software, not a medical device; not for sole use in clinical decisions."),
-        QStringLiteral(
-            "Measurements must be confirmed by a licensed practitioner; device choice follows the device's "
+        QCoreApplication::translate("Cautions", "Research and teaching software, not a medical device; not for sole use in clinical decisions."),
+        QCoreApplication::translate("Cautions", "Measurements must be confirmed by a licensed practitioner; device choice follows the device's "
             "current instructions for use, local protocol and law."),
-        QStringLiteral(
-            "Estimates at another pressure are model predictions: re-measure when haemodynamics have "
+        QCoreApplication::translate("Cautions", "Estimates at another pressure are model predictions: re-measure when haemodynamics have "
             "changed.")};
 }
 
@@ -36,12 +34,14 @@ QString directionLetters(const core::PatientVector& direction) {
 }
 
 QString placeWords(const core::PatientPoint& point) {
-    const auto part = [](double mm, const char* positive, const char* negative) {
-        return QString::fromLatin1(mm >= 0 ? positive : negative) + QLatin1Char(' ') +
-               quantity(std::abs(mm), Unit::Millimetre);
+    const auto part = [](double mm, const QString& positive, const QString& negative) {
+        return (mm >= 0 ? positive : negative).arg(quantity(std::abs(mm), Unit::Millimetre));
     };
-    return QStringList{part(point.mm.x(), "left", "right"), part(point.mm.y(), "back", "front"),
-                       part(point.mm.z(), "head", "feet")}
+    const auto words = [](const char* text) { return QCoreApplication::translate("Place", text); };
+    return QStringList{
+        part(point.mm.x(), words(QT_TRANSLATE_NOOP("Place", "left %1")), words(QT_TRANSLATE_NOOP("Place", "right %1"))),
+        part(point.mm.y(), words(QT_TRANSLATE_NOOP("Place", "back %1")), words(QT_TRANSLATE_NOOP("Place", "front %1"))),
+        part(point.mm.z(), words(QT_TRANSLATE_NOOP("Place", "head %1")), words(QT_TRANSLATE_NOOP("Place", "feet %1")))}
         .join(QStringLiteral(", "));
 }
 

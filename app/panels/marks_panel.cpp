@@ -27,18 +27,18 @@ QIcon iconOf(Role role) {
 QString purpose(core::MarkKind kind) {
     switch (kind) {
     case core::MarkKind::Atrium:
-        return QStringLiteral("Anywhere in the blood of the left atrium. Needed.");
+        return MarksPanel::tr("Anywhere in the blood of the left atrium. Needed.");
     case core::MarkKind::Tip:
-        return QStringLiteral(
+        return MarksPanel::tr(
             "Anywhere in the blood of the wanted lobe; the axis runs on to its farthest point. Needed.");
     case core::MarkKind::Circumflex:
-        return QStringLiteral(
+        return MarksPanel::tr(
             "The circumflex artery at the ostium. With the ridge it sets the ostium plane.");
     case core::MarkKind::Ridge:
-        return QStringLiteral("The tip of the ridge to the upper left pulmonary vein. With the circumflex "
+        return MarksPanel::tr("The tip of the ridge to the upper left pulmonary vein. With the circumflex "
                               "artery it sets the ostium plane.");
     case core::MarkKind::Aorta:
-        return QStringLiteral("In the ascending aorta, for the enhancement ratio.");
+        return MarksPanel::tr("In the ascending aorta, for the enhancement ratio.");
     }
     return {};
 }

@@ -3,6 +3,7 @@
 #include "app/drawing/depth_strip_drawing.h"
 #include "app/format/quantity.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 
 namespace gauge::app {
@@ -18,9 +19,10 @@ std::optional<ShownSection> shownSection(const Session& session, const ViewState
     if (state.depthKind() == ViewState::Depth::Free)
         if (const auto* nearest = nearestProfile(*m, state.cursorMm()))
             return ShownSection{&nearest->section, Role::Section, nearest->sMm,
-                                QStringLiteral("depth ") + quantity(nearest->sMm, Unit::Millimetre)};
+                                QCoreApplication::translate("Drawing", "depth %1")
+                                    .arg(quantity(nearest->sMm, Unit::Millimetre))};
     return ShownSection{&m->ostium.section, Role::Ostium, 0.0,
-                        m->ostium.proposed ? QStringLiteral("ostium, proposed") : wordOf(Role::Ostium)};
+                        m->ostium.proposed ? QCoreApplication::translate("Drawing", "ostium, proposed") : wordOf(Role::Ostium)};
 }
 
 void scrollDepth(const Session& session, ViewState& state, int steps) {

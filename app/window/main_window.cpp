@@ -12,6 +12,7 @@
 #include "app/views/fluoro_page.h"
 #include "app/views/same_cut_page.h"
 #include "app/window/appendage_page.h"
+#include "app/window/meeting_view.h"
 #include "app/window/page_shelf.h"
 #include "app/window/scanner_page.h"
 
@@ -21,6 +22,7 @@
 #include <QFileInfo>
 #include <QMimeData>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace gauge::app {
@@ -47,9 +49,9 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     m_body->addWidget(makeRight());
     m_body->setStretchFactor(1, 1);
     m_body->setChildrenCollapsible(false);
-    m_body->setSizes({270, 738, 432});
+    m_body->setSizes({262, 678, 500});
 
-    auto* whole = new QWidget(this);
+    auto* whole = new QWidget;
     auto* layout = new QVBoxLayout(whole);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
@@ -58,8 +60,12 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     layout->addWidget(m_shelf->bar());
     layout->addWidget(m_body, 1);
     layout->addWidget(new MessageLine(m_session));
-    setCentralWidget(whole);
+    m_whole = new QStackedWidget(this);
+    m_whole->addWidget(whole);
+    setCentralWidget(m_whole);
+    makeMeeting();
 
+    setHelpTopics();
     makeMenus();
     connectSession();
     m_caution->setVisible(m_settings.cautionsDismissed() != QStringLiteral(GAUGE_VERSION));
@@ -122,6 +128,18 @@ QWidget* MainWindow::makeRight() {
     return m_right;
 }
 
+/// F1 opens the page on what lies under the pointer.
+void MainWindow::setHelpTopics() {
+    const std::pair<QWidget*, const char*> topics[] = {
+        {m_start, "open"},       {m_left, "open"},     {m_marks, "marks"},   {m_scanner, "marks"}, {m_appendage, "appendage"},
+        {m_values, "comparison"}, {m_decision, "sizes"}, {m_meeting, "meeting"}};
+    for (const auto& [widget, topic] : topics)
+        widget->setProperty("help", topic);
+    for (const auto& [page, topic] : {std::pair(Page::Echo, "echo"), std::pair(Page::SameCut, "echo"),
+                                      std::pair(Page::Fluoroscopy, "fluoroscopy"), std::pair(Page::Course, "course")})
+        if (const PageShelf::Entry* entry = m_shelf->entry(page)) entry->widget->setProperty("help", topic);
+}
+
 void MainWindow::connectSession() {
     connect(m_caution, &CautionStrip::dismissed, this,
             [this] { m_settings.setCautionsDismissed(QStringLiteral(GAUGE_VERSION)); });
@@ -129,6 +147,7 @@ void MainWindow::connectSession() {
     connect(&m_session, &Session::measurementChanged, this, &MainWindow::onMeasurement);
     connect(&m_session.document(), &CaseDocument::changed, this, &MainWindow::refreshTitle);
     connect(&m_state, &ViewState::namesHiddenChanged, this, &MainWindow::refreshTitle);
+    connect(&m_state, &ViewState::modeChanged, this, &MainWindow::refreshMode);
     connect(m_shelf, &PageShelf::shown, this, &MainWindow::showTools);
     connect(&m_state, &ViewState::pageChanged, this, [this] {
         if (m_state.page() != Page::Scanner) m_state.arm(std::nullopt);

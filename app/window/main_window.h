@@ -18,6 +18,7 @@
 
 class QMenu;
 class QSplitter;
+class QStackedWidget;
 
 namespace gauge::app {
 
@@ -26,7 +27,7 @@ class CautionStrip;
 class ComparisonPanel;
 class DecisionTabs;
 class MarksPanel;
-class MessageLine;
+class MeetingView;
 class PageShelf;
 class ScannerPage;
 class StartPage;
@@ -39,12 +40,19 @@ public:
 
     Session& session() { return m_session; }
     ViewState& state() { return m_state; }
+    MeetingView& meeting() { return *m_meeting; }
     Answers& answers() { return m_answers; }
     PageShelf& shelf() { return *m_shelf; }
     /// Asks for a folder and opens it.
     void chooseFolder();
     /// Opens a folder of images.
     void openFolder(const QString& path);
+    /// Opens a case file, and remembers it among the recent ones.
+    void openCase(const QString& path);
+    void showSettings();
+
+signals:
+    void themeChanged(const QString& setting);
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -56,6 +64,7 @@ private:
     QWidget* makeLeft();
     QWidget* makeRight();
     void makePages();
+    void setHelpTopics();
     void connectSession();
     void onImages();
     void onMeasurement();
@@ -70,7 +79,23 @@ private:
     void makeHelpMenu();
     void showTools();
 
+    // main_window_cases.cpp
+    void addCaseActions(QMenu& file);
+    void fillRecent(QMenu& menu);
+    void chooseCase();
+    void saveCase();
+    void saveCaseAs();
+    void findImages();
+
+    // main_window_files.cpp
+    void addReportActions(QMenu& file);
+    void reportAsPdf();
+    void reportAsFiles();
+    void printReport();
+
     // main_window_state.cpp: title, theme, room of the parts
+    void makeMeeting();
+    void refreshMode();
     void refreshTitle();
     void useTheme(const QString& setting);
     void restorePlaces();
@@ -92,6 +117,9 @@ private:
     MarksPanel* m_marks = nullptr;
     ComparisonPanel* m_values = nullptr;
     DecisionTabs* m_decision = nullptr;
+    MeetingView* m_meeting = nullptr;
+    QStackedWidget* m_whole = nullptr; ///< the reading room or the meeting
+    bool m_wasMaximized = false;       ///< before the meeting
     QSplitter* m_body = nullptr;
     QSplitter* m_left = nullptr;
     QSplitter* m_right = nullptr;

@@ -9,6 +9,8 @@
 
 #include <QAction>
 #include <QActionGroup>
+#include <QApplication>
+#include <QCursor>
 #include <QMenu>
 #include <QMenuBar>
 #include <QUndoStack>
@@ -26,6 +28,9 @@ void MainWindow::makeMenus() {
 void MainWindow::makeFileMenu() {
     QMenu* file = menuBar()->addMenu(tr("&File"));
     file->addAction(tr("&Open folder …"), QKeySequence::Open, this, &MainWindow::chooseFolder);
+    addCaseActions(*file);
+    file->addSeparator();
+    addReportActions(*file);
     file->addSeparator();
     QAction* quit = file->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
     quit->setMenuRole(QAction::QuitRole);
@@ -43,6 +48,8 @@ void MainWindow::makeEditMenu() {
     edit->addActions(m_values->actions());
     edit->addSeparator();
     edit->addActions(m_decision->actions());
+    edit->addSeparator();
+    edit->addAction(tr("&Settings …"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this, &MainWindow::showSettings);
 }
 
 void MainWindow::makeViewMenu() {
@@ -69,6 +76,7 @@ void MainWindow::makeViewMenu() {
         action->setCheckable(true);
         action->setChecked(name == present);
         group->addAction(action);
+        connect(this, &MainWindow::themeChanged, action, [action, name = name](const QString& chosen) { action->setChecked(name == chosen); });
     }
     QAction* hide = view->addAction(tr("Hide &names"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
     hide->setCheckable(true);
@@ -76,8 +84,15 @@ void MainWindow::makeViewMenu() {
     connect(hide, &QAction::toggled, &m_state, &ViewState::setNamesHidden);
     connect(&m_state, &ViewState::namesHiddenChanged, hide, [this, hide] { hide->setChecked(m_state.namesHidden()); });
     view->addSeparator();
-    view->addAction(tr("&Whole screen"), QKeySequence(Qt::Key_F11), this,
+    QAction* meeting = view->addAction(tr("&Meeting: large type on the whole screen"), QKeySequence(Qt::Key_F11));
+    meeting->setCheckable(true);
+    connect(meeting, &QAction::triggered, this,
+            [this](bool on) { m_state.setMode(on ? ViewState::Mode::Meeting : ViewState::Mode::Reading); });
+    connect(&m_state, &ViewState::modeChanged, meeting,
+            [this, meeting] { meeting->setChecked(m_state.mode() == ViewState::Mode::Meeting); });
+    view->addAction(tr("&Whole screen"), QKeySequence(Qt::SHIFT | Qt::Key_F11), this,
                     [this] { isFullScreen() ? showNormal() : showFullScreen(); });
+    addActions({meeting, hide}); // also while the menu bar is hidden
 }
 
 void MainWindow::makeMeasureMenu() {
@@ -111,7 +126,9 @@ void MainWindow::showTools() {
 
 void MainWindow::makeHelpMenu() {
     QMenu* help = menuBar()->addMenu(tr("&Help"));
-    help->addAction(tr("&Help: mouse and keys"), QKeySequence::HelpContents, this, [this] { showHelp(this); });
+    help->addAction(tr("&Help on what is under the pointer"), QKeySequence(Qt::Key_F1), this,
+                    [this] { showHelp(this, helpTopicOf(QApplication::widgetAt(QCursor::pos()))); });
+    help->addAction(tr("&Keys"), QKeySequence(Qt::CTRL | Qt::Key_F1), this, [this] { showKeys(this); });
     help->addAction(tr("&Cautions"), this, [this] { showCautions(this); });
     help->addAction(tr("&About and licences"), this, [this] { showAbout(this); });
 }

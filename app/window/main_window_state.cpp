@@ -1,9 +1,13 @@
-// Title, theme and the room of the parts of the main window.
+// Title, theme, mode and the room of the parts of the main window.
 #include "app/window/main_window.h"
+#include "app/window/meeting_view.h"
+#include "app/window/settings_dialog.h"
 #include "app/window/theme.h"
 
 #include <QApplication>
+#include <QMenuBar>
 #include <QSplitter>
+#include <QStackedWidget>
 
 namespace gauge::app {
 
@@ -24,6 +28,32 @@ void MainWindow::refreshTitle() {
 void MainWindow::useTheme(const QString& setting) {
     m_settings.setTheme(setting);
     applyTheme(*qApp, themeFrom(setting));
+    emit themeChanged(setting);
+}
+
+void MainWindow::makeMeeting() {
+    m_meeting = new MeetingView(m_session, m_state, m_answers);
+    m_whole->addWidget(m_meeting);
+    connect(m_meeting, &MeetingView::left, this, [this] { m_state.setMode(ViewState::Mode::Reading); });
+}
+
+void MainWindow::refreshMode() {
+    const bool meeting = m_state.mode() == ViewState::Mode::Meeting;
+    menuBar()->setVisible(!meeting);
+    if (meeting) {
+        m_wasMaximized = isMaximized();
+        showFullScreen();
+    } else {
+        m_wasMaximized ? showMaximized() : showNormal();
+    }
+    m_whole->setCurrentIndex(meeting ? 1 : 0);
+}
+
+void MainWindow::showSettings() {
+    auto* dialog = new SettingsDialog(m_settings, m_state, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &SettingsDialog::themeChosen, this, &MainWindow::useTheme);
+    dialog->show();
 }
 
 void MainWindow::restorePlaces() {

@@ -1,6 +1,7 @@
 #include "app/window/workstation.h"
 
 #include "app/settings/settings.h"
+#include "app/window/language.h"
 #include "app/window/main_window.h"
 #include "app/window/theme.h"
 
@@ -15,6 +16,7 @@ int runWorkstation(int& argumentCount, char** arguments) {
     QApplication::setOrganizationName(QStringLiteral("ostium-gauge"));
     QApplication::setApplicationVersion(QStringLiteral(GAUGE_VERSION));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/ostium-gauge.svg")));
+    useLanguage(application, Settings().language());
     applyTheme(application, themeFrom(Settings().theme()));
     MainWindow window;
     if (Settings().autosave()) window.session().document().keepUnsavedIn(unsavedFolder());
@@ -22,7 +24,7 @@ int runWorkstation(int& argumentCount, char** arguments) {
     // Qt has taken its own options out by now; what is left names a folder or a case file.
     if (const QStringList rest = QApplication::arguments().mid(1); !rest.isEmpty()) {
         if (isCaseFile(rest.front()))
-            window.session().openCase(rest.front());
+            window.openCase(rest.front());
         else
             window.openFolder(rest.front());
     }

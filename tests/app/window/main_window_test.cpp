@@ -48,6 +48,7 @@ QStringList cutOff(const MainWindow& window) {
         for (int row = 0; row < model->rowCount(); ++row)
             for (int column = 0; column < model->columnCount(); ++column) {
                 const QModelIndex index = model->index(row, column);
+                if (table->isColumnHidden(column) || table->isRowHidden(row) || index.data().toString().isEmpty()) continue;
                 constexpr int kMargins = 16;
                 const QFontMetrics metrics(labelFont(row == 1 && column > 0 ? 13 : 12, row == 1));
                 if (!table->isVisible() || table->isRowHidden(row) || table->isColumnHidden(column) ||

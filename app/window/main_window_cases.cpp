@@ -1,0 +1,69 @@
+// Case files: open, save, recent and never saved cases.
+#include "app/document/case_file.h"
+#include "app/window/main_window.h"
+
+#include <QAction>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenu>
+
+namespace gauge::app {
+
+void MainWindow::addCaseActions(QMenu& file) {
+    file.addAction(tr("Open &case …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O), this, &MainWindow::chooseCase);
+    QMenu* recent = file.addMenu(tr("&Recent cases"));
+    connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
+    file.addSeparator();
+    file.addAction(tr("&Save"), QKeySequence::Save, this, &MainWindow::saveCase);
+    file.addAction(tr("Save &as …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), this, &MainWindow::saveCaseAs);
+    file.addAction(tr("&Images of the case are in …"), this, &MainWindow::findImages);
+    connect(&m_session, &Session::imagesMissing, this, &MainWindow::findImages, Qt::QueuedConnection);
+}
+
+void MainWindow::fillRecent(QMenu& menu) {
+    menu.clear();
+    for (const QString& path : m_settings.recentCases())
+        menu.addAction(QFileInfo(path).completeBaseName(), this, [this, path] { openCase(path); })->setToolTip(path);
+    for (const LeftCase& left : leftCases(unsavedFolder().toStdString())) {
+        const QString who = m_state.namesHidden() || left.patientName.empty() ? tr("Case without a file")
+                                                                              : QString::fromStdString(left.patientName);
+        const QString journal = QString::fromStdString(left.journal.string());
+        menu.addAction(tr("Never saved: %1, %2").arg(who, QString::fromStdString(left.lastEdit).left(16)), this,
+                       [this, journal] { m_session.openLeftCase(journal); });
+    }
+    if (menu.isEmpty()) menu.addAction(tr("No case was opened yet"))->setEnabled(false);
+}
+
+void MainWindow::chooseCase() {
+    const QString path = QFileDialog::getOpenFileName(this, tr("Open a case"), m_settings.lastFolder(),
+                                                      tr("Cases (*.json);;All files (*)"));
+    if (!path.isEmpty()) openCase(path);
+}
+
+void MainWindow::openCase(const QString& path) {
+    if (m_session.openCase(path)) m_settings.addRecentCase(QFileInfo(path).absoluteFilePath());
+}
+
+void MainWindow::saveCase() {
+    if (m_session.document().path().isEmpty())
+        saveCaseAs();
+    else
+        m_session.saveCase();
+    refreshTitle();
+}
+
+void MainWindow::saveCaseAs() {
+    QString path = QFileDialog::getSaveFileName(this, tr("Save the case"), m_settings.lastFolder(), tr("Cases (*.json)"));
+    if (path.isEmpty()) return;
+    if (!path.endsWith(QLatin1String(".json"))) path += QStringLiteral(".case.json");
+    if (m_session.saveCase(path)) m_settings.addRecentCase(QFileInfo(path).absoluteFilePath());
+    refreshTitle();
+}
+
+void MainWindow::findImages() {
+    const QString folder =
+        QFileDialog::getExistingDirectory(this, tr("Folder with the images of the case"), m_settings.lastFolder());
+    if (!folder.isEmpty()) m_session.findImagesIn(folder);
+}
+
+} // namespace gauge::app

@@ -1,0 +1,58 @@
+// What leaves the program: the report as PDF, on paper and as files.
+#include "app/report/report_files.h"
+#include "app/window/main_window.h"
+
+#include <QAction>
+#include <QFileDialog>
+#include <QMenu>
+#include <QPrintDialog>
+#include <QPrinter>
+
+namespace gauge::app {
+
+using Kind = Message::Kind;
+
+void MainWindow::addReportActions(QMenu& file) {
+    file.addAction(tr("Report as P&DF …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this, &MainWindow::reportAsPdf);
+    file.addAction(tr("All &files of the report …"), this, &MainWindow::reportAsFiles);
+    file.addAction(tr("&Print …"), QKeySequence::Print, this, &MainWindow::printReport);
+}
+
+void MainWindow::reportAsPdf() {
+    const QString path = QFileDialog::getSaveFileName(this, tr("Report as PDF"), tr("report.pdf"), tr("PDF (*.pdf)"));
+    if (path.isEmpty()) return;
+    m_answers.finishNow();
+    const auto written = writePdf(printedReport(m_answers, m_state.namesHidden()), usualPaper(), path.toStdString());
+    m_session.say(written ? Kind::Information : Kind::Error,
+                  written ? tr("The report was written to %1.").arg(path) : QString::fromStdString(written.error().message));
+}
+
+void MainWindow::reportAsFiles() {
+    const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the files of the report"));
+    if (folder.isEmpty()) return;
+    m_answers.finishNow();
+    const auto written = writeReportFiles(m_answers, folder.toStdString(), {usualPaper(), m_state.namesHidden()});
+    if (!written) {
+        m_session.say(Kind::Error, QString::fromStdString(written.error().message));
+        return;
+    }
+    QString said = tr("%n file(s) were written to %1.", nullptr, static_cast<int>(written->written.size())).arg(folder);
+    for (const core::Notice& notice : written->notices)
+        said += QLatin1Char(' ') + QString::fromStdString(notice.text);
+    m_session.say(written->notices.empty() ? Kind::Information : Kind::Warning, said);
+}
+
+void MainWindow::printReport() {
+    QPrinter printer(QPrinter::HighResolution);
+    const Paper paper = usualPaper();
+    printer.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+    printer.setFullPage(true);
+    printer.setPageMargins(QMarginsF(0, 0, 0, 0)); // the layout has its own
+    QPrintDialog dialog(&printer, this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    m_answers.finishNow();
+    ReportPages(printedReport(m_answers, m_state.namesHidden()), paper).paint(printer);
+    m_session.say(Kind::Information, tr("The report was sent to the printer %1.").arg(printer.printerName()));
+}
+
+} // namespace gauge::app

@@ -1,0 +1,234 @@
+#include "app/window/meeting_view.h"
+
+#include "app/drawing/palette.h"
+#include "app/format/words.h"
+#include "app/models/key_values.h"
+#include "app/views/cross_section_view.h"
+#include "app/views/long_section_view.h"
+#include "app/views/surface_view.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace gauge::app {
+namespace {
+
+// Smallest text of a meeting: 1/40 of the window's height.
+constexpr int kLinesPerWindow = 40;
+
+QLabel* wrapping(QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::RichText);
+    label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    return label;
+}
+
+QString coloured(const QString& text, const QColor& colour) {
+    return QStringLiteral("<span style='color:%1'>%2</span>").arg(colour.name(), text.toHtmlEscaped());
+}
+
+} // namespace
+
+int MeetingView::textPixels(int windowHeight) {
+    return std::max(12, (windowHeight + kLinesPerWindow - 1) / kLinesPerWindow);
+}
+
+MeetingView::MeetingView(Session& session, ViewState& state, Answers& answers, QWidget* parent)
+    : QWidget(parent), m_session(session), m_state(state), m_answers(answers), m_pictures(new QStackedWidget(this)),
+      m_title(new QLabel(this)), m_count(new QLabel(this)), m_values(wrapping(this)), m_size(wrapping(this)),
+      m_caution(new QLabel(this)), m_side(new QScrollArea(this)) {
+    setFocusPolicy(Qt::StrongFocus);
+    setObjectName("meeting");
+    auto* column = new QWidget;
+    auto* inner = new QVBoxLayout(column);
+    inner->setContentsMargins(18, 6, 18, 12);
+    inner->setSpacing(24);
+    inner->addWidget(m_values);
+    inner->addWidget(m_size);
+    inner->addStretch(1);
+    m_side->setWidget(column);
+    m_side->setWidgetResizable(true);
+    m_side->setFrameShape(QFrame::NoFrame);
+    m_side->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_side->setFocusPolicy(Qt::NoFocus);
+
+    auto* head = new QHBoxLayout;
+    head->setContentsMargins(18, 8, 18, 8);
+    head->addWidget(m_title, 1);
+    head->addWidget(m_count);
+    auto* parts = new QHBoxLayout;
+    parts->setSpacing(0);
+    parts->addWidget(m_pictures, 60);
+    parts->addWidget(m_side, 40);
+    m_caution->setWordWrap(true);
+    m_caution->setContentsMargins(18, 6, 18, 8);
+    m_caution->setText(cautionParagraphs().front());
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addLayout(head);
+    layout->addLayout(parts, 1);
+    layout->addWidget(m_caution);
+
+    const auto measured = [&session] { return session.measurement() != nullptr; };
+    auto* longSection = new LongSectionView(session, state);
+    auto* cross = new CrossSectionView(session, state);
+    addSlide(tr("CT: long section"), longSection, {}, measured);
+    addSlide(tr("CT: cross-section at the ostium"), cross, [&state] { state.showOstium(); }, measured);
+    addSlide(tr("CT: cross-section at the landing zone"), cross, [&state] { state.showLanding(); }, measured);
+
+    addSlide(tr("CT: surface of the blood"), new SurfaceView(session, state), {}, measured);
+
+    connect(&session.document(), &CaseDocument::changed, this, &MeetingView::refresh);
+    connect(&session, &Session::measurementChanged, this, &MeetingView::refresh);
+    connect(&answers, &Answers::changed, this, &MeetingView::refresh);
+    connect(&answers, &Answers::sizingChanged, this, &MeetingView::refresh);
+}
+
+void MeetingView::addSlide(const QString& title, QWidget* widget, std::function<void()> enter,
+                           std::function<bool()> isThere) {
+    if (m_pictures->indexOf(widget) < 0) m_pictures->addWidget(widget);
+    widget->setFocusPolicy(Qt::NoFocus); // keys page here
+    m_slides.push_back({title, widget, std::move(enter), std::move(isThere)});
+}
+
+std::vector<const MeetingView::Slide*> MeetingView::present() const {
+    std::vector<const Slide*> there;
+    for (const Slide& slide : m_slides)
+        if (!slide.isThere || slide.isThere()) there.push_back(&slide);
+    return there;
+}
+
+int MeetingView::slideCount() const {
+    return static_cast<int>(present().size());
+}
+
+void MeetingView::showSlide(int at) {
+    const auto slides = present();
+    if (slides.empty()) {
+        m_title->setText(tr("Nothing is measured yet."));
+        m_count->clear();
+        return;
+    }
+    m_at = std::clamp(at, 0, static_cast<int>(slides.size()) - 1);
+    const Slide& slide = *slides[static_cast<std::size_t>(m_at)];
+    m_title->setText(slide.title);
+    m_count->setText(tr("%1 of %2").arg(m_at + 1).arg(slides.size()));
+    m_pictures->setCurrentWidget(slide.widget);
+    if (slide.enter) slide.enter();
+}
+
+void MeetingView::refresh() {
+    if (!isVisible()) return;
+    m_pictures->setVisible(slideCount() > 0);
+    refreshValues();
+    refreshSize();
+    useLargeType();
+}
+
+void MeetingView::refreshValues() {
+    QString html;
+    for (const KeyValue& line : keyValues(m_session.record())) {
+        html += QStringLiteral("<p style='margin:0 0 10px 0'>") + coloured(line.what, tone::soft) + QStringLiteral("<br><b>") +
+                coloured(line.value, line.stale ? tone::warning : tone::text) + QStringLiteral("</b>");
+        if (line.stale) html += QLatin1Char(' ') + coloured(tr("out of date"), tone::warning);
+        html += QStringLiteral("</p>");
+    }
+    m_values->setText(html);
+}
+
+void MeetingView::refreshSize() {
+    m_sizes.setAnswers(m_answers);
+    const auto& choice = m_session.record().sizing;
+    const int row = choice && !choice->content.size.empty() ? m_sizes.rowOf(choice->content.size) : -1;
+    if (row < 0) {
+        m_size->setText(coloured(choice && !choice->content.size.empty()
+                                     ? tr("Chosen size: %1. Its fit is not known yet.")
+                                           .arg(QString::fromStdString(choice->content.size))
+                                     : tr("No size is chosen yet."),
+                                 tone::soft));
+        return;
+    }
+    QString html = QStringLiteral("<p><b>") +
+                   coloured(tr("Chosen size: %1").arg(QString::fromStdString(choice->content.size)), tone::text) +
+                   QStringLiteral("</b></p>");
+    for (const int column : {SizesModel::Fit, SizesModel::Lasting, SizesModel::Compression, SizesModel::DepthCheck}) {
+        const QString what = m_sizes.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        html += QStringLiteral("<p style='margin:0 0 6px 0'>") + coloured(what, tone::soft) + QLatin1Char(' ') +
+                coloured(m_sizes.index(row, column).data().toString(), tone::text) + QStringLiteral("</p>");
+    }
+    for (const QString& warning : m_sizes.index(row, 0).data(SizesModel::WarningsRole).toStringList())
+        html += QStringLiteral("<p style='margin:6px 0 0 0'>") + coloured(warning, tone::warning) + QStringLiteral("</p>");
+    m_size->setText(html);
+}
+
+void MeetingView::useLargeType() {
+    if (!isVisible()) return;
+    const int small = textPixels(window()->height());
+    setLabelScale(static_cast<double>(small) / kSmallestLabelPx);
+    QFont font = this->font();
+    font.setPixelSize(small);
+    m_values->setFont(font);
+    m_size->setFont(font);
+    // Under the program's style sheet a size must stand in the label's own.
+    const auto style = [](const QColor& colour, int pixels, const QString& more = {}) {
+        return QStringLiteral("color: %1; font-size: %2px; %3").arg(colour.name()).arg(pixels).arg(more);
+    };
+    m_title->setStyleSheet(style(tone::text, small * 5 / 4, QStringLiteral("font-weight: 600;")));
+    m_count->setStyleSheet(style(tone::soft, small));
+    m_caution->setStyleSheet(style(tone::soft, small));
+}
+
+void MeetingView::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_PageDown:
+    case Qt::Key_Right:
+    case Qt::Key_Down:
+    case Qt::Key_Space:
+        showSlide(m_at + 1);
+        break;
+    case Qt::Key_PageUp:
+    case Qt::Key_Left:
+    case Qt::Key_Up:
+    case Qt::Key_Backspace:
+        showSlide(m_at - 1);
+        break;
+    case Qt::Key_Home:
+        showSlide(0);
+        break;
+    case Qt::Key_End:
+        showSlide(slideCount() - 1);
+        break;
+    case Qt::Key_Escape:
+        emit left();
+        break;
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void MeetingView::resizeEvent(QResizeEvent* event) {
+    useLargeType();
+    QWidget::resizeEvent(event);
+}
+
+void MeetingView::hideEvent(QHideEvent* event) {
+    setLabelScale(1.0);
+    QWidget::hideEvent(event);
+}
+
+void MeetingView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    useLargeType();
+    refresh();
+    showSlide(m_at);
+    setFocus();
+}
+
+} // namespace gauge::app

@@ -1,0 +1,3929 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>Answers</name>
+    <message>
+        <source>No device chart is loaded: load one typed from the device's current instructions, or a demonstration chart.</source>
+        <translation>Keine Größentabelle ist geladen: eine aus der aktuellen Gebrauchsanweisung abgetippte oder eine Übungstabelle laden.</translation>
+    </message>
+    <message>
+        <source>No decision pressure: the chart states none, so say at which left atrial pressure the reading counts.</source>
+        <translation>Kein Entscheidungsdruck: die Tabelle nennt keinen, also angeben, bei welchem linken Vorhofdruck die Messung zählt.</translation>
+    </message>
+    <message>
+        <source>No reading yet: mark the atrium and the tip on the CT, measure echo views, or type a reading in.</source>
+        <translation>Noch keine Messung: Vorhof und Spitze im CT markieren, Echoansichten messen oder eine Messung eintippen.</translation>
+    </message>
+    <message>
+        <source>The decision has no text yet: write down what was decided.</source>
+        <translation>Die Entscheidung hat noch keinen Text: aufschreiben, was entschieden wurde.</translation>
+    </message>
+    <message>
+        <source>No size is chosen: choose one in the list of sizes.</source>
+        <translation>Keine Größe ist gewählt: eine in der Liste der Größen wählen.</translation>
+    </message>
+    <message>
+        <source>The chosen size %1 is not in the chart that is loaded: choose again.</source>
+        <translation>Die gewählte Größe %1 steht nicht in der geladenen Tabelle: neu wählen.</translation>
+    </message>
+    <message>
+        <source>The plan is stopped: thrombus was seen in the appendage and no later look excludes it.</source>
+        <translation>Der Plan ist angehalten: im Vorhofohr wurde ein Thrombus gesehen, und kein späterer Blick schließt ihn aus.</translation>
+    </message>
+    <message>
+        <source>The appendage was not looked at again since the repair: look for smoke, sludge and thrombus, and record it under Stasis.</source>
+        <translation>Das Vorhofohr wurde seit der Reparatur nicht mehr angesehen: nach Spontankontrast, Sludge und Thrombus suchen und unter Stase erfassen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) are out of date: measure them again, or confirm them in the table.</source>
+        <translation>
+            <numerusform>%n Wert ist veraltet: neu messen oder in der Tabelle bestätigen.</numerusform>
+            <numerusform>%n Werte sind veraltet: neu messen oder in der Tabelle bestätigen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The sizes are still being judged: wait for the answer.</source>
+        <translation>Die Größen werden noch beurteilt: auf die Antwort warten.</translation>
+    </message>
+</context>
+<context>
+    <name>CardPanel</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>Width itself</source>
+        <translation>Die Weite selbst</translation>
+    </message>
+    <message>
+        <source>2D echo, ellipse</source>
+        <translation>2D-Echo, Ellipse</translation>
+    </message>
+    <message>
+        <source>3D echo</source>
+        <translation>3D-Echo</translation>
+    </message>
+    <message>
+        <source>Fluoroscopy</source>
+        <translation>Durchleuchtung</translation>
+    </message>
+    <message>
+        <source>echo at %1°</source>
+        <translation>Echo bei %1°</translation>
+    </message>
+    <message>
+        <source>No reading that may be expected would make another size fit better.</source>
+        <translation>Keine zu erwartende Messung ließe eine andere Größe besser passen.</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>A reading by %1 at %2 %3 overturns the plan: size %4 would then have the greatest fit chance (chance of such a reading: %5).</source>
+        <translation>Eine Messung durch %1 bei %2 %3 stößt den Plan um: Größe %4 hätte dann die höchste Passchance (Chance einer solchen Messung: %5).</translation>
+    </message>
+    <message>
+        <source>Card for the room</source>
+        <translation>Karte für den Eingriffsraum</translation>
+    </message>
+    <message>
+        <source>Chosen: size %1, fit chance %2.</source>
+        <translation>Gewählt: Größe %1, Passchance %2.</translation>
+    </message>
+    <message>
+        <source>No size is chosen yet.</source>
+        <translation>Noch ist keine Größe gewählt.</translation>
+    </message>
+    <message>
+        <source>Readings to expect of the %1, with the interval that holds 95 of 100 readings:</source>
+        <translation>Zu erwartende Messungen: %1, mit dem Bereich, der 95 von 100 Messungen enthält:</translation>
+    </message>
+    <message>
+        <source>Copy card</source>
+        <translation>Karte kopieren</translation>
+    </message>
+    <message>
+        <source>Copy the card as plain text</source>
+        <translation>Die Karte als reinen Text kopieren</translation>
+    </message>
+    <message>
+        <source>Card as PDF …</source>
+        <translation>Karte als PDF …</translation>
+    </message>
+    <message>
+        <source>Write the card on one page, to print it</source>
+        <translation>Die Karte zum Drucken auf eine Seite schreiben</translation>
+    </message>
+    <message>
+        <source>Card for the room as PDF</source>
+        <translation>Karte für den Eingriffsraum als PDF</translation>
+    </message>
+    <message>
+        <source>card.pdf</source>
+        <translation>karte.pdf</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Large type</source>
+        <translation>Große Schrift</translation>
+    </message>
+    <message>
+        <source>Show the card in type to be read across the room</source>
+        <translation>Die Karte so groß zeigen, dass sie quer durch den Raum lesbar ist</translation>
+    </message>
+    <message>
+        <source>The card was written to %1.</source>
+        <translation>Die Karte wurde nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>The card could not be written to %1: choose a folder that can be written to.</source>
+        <translation>Die Karte konnte nicht nach %1 geschrieben werden: einen beschreibbaren Ordner wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>CaseLibrary</name>
+    <message>
+        <source>%1 is editing it. Wait until the case is closed there.</source>
+        <translation>%1 bearbeitet ihn gerade. Warten, bis der Fall dort geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>Cannot move the case into the bin</source>
+        <translation>Der Fall kann nicht in den Papierkorb gelegt werden</translation>
+    </message>
+    <message>
+        <source>Cannot take the case out of the bin</source>
+        <translation>Der Fall kann nicht aus dem Papierkorb geholt werden</translation>
+    </message>
+    <message>
+        <source>Cannot remove the case for good</source>
+        <translation>Der Fall kann nicht endgültig entfernt werden</translation>
+    </message>
+    <message>
+        <source>it is not in the bin. Move it there first.</source>
+        <translation>er liegt nicht im Papierkorb. Zuerst dorthin legen.</translation>
+    </message>
+    <message>
+        <source>Cannot export the case to %1</source>
+        <translation>Der Fall kann nicht nach %1 ausgegeben werden</translation>
+    </message>
+    <message>
+        <source>it is damaged: %1. Rescue what is whole of it first.</source>
+        <translation>er ist beschädigt: %1. Zuerst retten, was davon heil ist.</translation>
+    </message>
+    <message>
+        <source>%1. Choose another folder.</source>
+        <translation>%1. Einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>Cannot import the case from %1: </source>
+        <translation>Der Fall kann nicht eingelesen werden aus %1: </translation>
+    </message>
+    <message>
+        <source>the file cannot be read or is larger than 512 MB.</source>
+        <translation>die Datei kann nicht gelesen werden oder ist größer als 512 MB.</translation>
+    </message>
+    <message>
+        <source>it is no case exported from a library.</source>
+        <translation>es ist kein aus einer Bibliothek ausgegebener Fall.</translation>
+    </message>
+    <message>
+        <source>a newer version of this program wrote it (%1). Use that version.</source>
+        <translation>eine neuere Version dieses Programms hat es geschrieben (%1). Diese Version verwenden.</translation>
+    </message>
+    <message>
+        <source>it does not agree with its checksum, so it is damaged. Export it again.</source>
+        <translation>es stimmt nicht mit seiner Prüfsumme überein, ist also beschädigt. Erneut ausgeben.</translation>
+    </message>
+    <message>
+        <source>Cannot import the case into the library at %1</source>
+        <translation>Der Fall kann nicht in die Bibliothek in %1 eingelesen werden</translation>
+    </message>
+    <message>
+        <source>its present version is missing.</source>
+        <translation>seine gegenwärtige Version fehlt.</translation>
+    </message>
+    <message>
+        <source>Cannot save the edits in the library</source>
+        <translation>Die Änderungen können nicht in der Bibliothek gesichert werden</translation>
+    </message>
+    <message>
+        <source>the version that they follow is damaged. Save the case as a file.</source>
+        <translation>die Version, der sie folgen, ist beschädigt. Den Fall als Datei sichern.</translation>
+    </message>
+    <message>
+        <source>another edit %1 is stored already. Save the case as a file.</source>
+        <translation>eine andere Änderung %1 ist schon gespeichert. Den Fall als Datei sichern.</translation>
+    </message>
+    <message>
+        <source>edit %1 does not follow edit %2. Save the case as a file.</source>
+        <translation>Änderung %1 folgt nicht auf Änderung %2. Den Fall als Datei sichern.</translation>
+    </message>
+    <message>
+        <source>Cannot begin to edit the case</source>
+        <translation>Die Bearbeitung des Falls kann nicht beginnen</translation>
+    </message>
+    <message>
+        <source>it lies in the bin. Take it out first.</source>
+        <translation>er liegt im Papierkorb. Zuerst herausholen.</translation>
+    </message>
+    <message>
+        <source>its present version is damaged. Restore an earlier one first.</source>
+        <translation>seine gegenwärtige Version ist beschädigt. Zuerst eine frühere wiederherstellen.</translation>
+    </message>
+    <message>
+        <source>Cannot renew the right to edit the case</source>
+        <translation>Das Recht zur Bearbeitung des Falls kann nicht erneuert werden</translation>
+    </message>
+    <message>
+        <source>Cannot give back the right to edit the case</source>
+        <translation>Das Recht zur Bearbeitung des Falls kann nicht zurückgegeben werden</translation>
+    </message>
+    <message>
+        <source>Cannot open the case library at %1: %2</source>
+        <translation>Die Fallbibliothek in %1 kann nicht geöffnet werden: %2</translation>
+    </message>
+    <message>
+        <source>The case library at %1 is damaged. It is read only as far as it is whole, and nothing is written to it. Rescue the whole cases into a new library, or bring back a copy.</source>
+        <translation>Die Fallbibliothek in %1 ist beschädigt. Sie wird nur gelesen, soweit sie heil ist, und nichts wird hineingeschrieben. Die heilen Fälle in eine neue Bibliothek retten oder eine Kopie zurückholen.</translation>
+    </message>
+    <message>
+        <source>Cannot list the cases of the library at %1</source>
+        <translation>Die Fälle der Bibliothek in %1 können nicht aufgelistet werden</translation>
+    </message>
+    <message>
+        <source>Cannot look the case up in the library at %1</source>
+        <translation>Der Fall kann in der Bibliothek in %1 nicht nachgeschlagen werden</translation>
+    </message>
+    <message>
+        <source>Cannot list the tags of the library at %1</source>
+        <translation>Die Schlagwörter der Bibliothek in %1 können nicht aufgelistet werden</translation>
+    </message>
+    <message>
+        <source>Cannot list the versions of the case</source>
+        <translation>Die Versionen des Falls können nicht aufgelistet werden</translation>
+    </message>
+    <message>
+        <source>Cannot check the library</source>
+        <translation>Die Bibliothek kann nicht geprüft werden</translation>
+    </message>
+    <message>
+        <source>The file's pages are damaged.</source>
+        <translation>Die Seiten der Datei sind beschädigt.</translation>
+    </message>
+    <message>
+        <source>The list of cases cannot be read.</source>
+        <translation>Die Liste der Fälle kann nicht gelesen werden.</translation>
+    </message>
+    <message>
+        <source>Case %1: its notes are damaged.</source>
+        <translation>Fall %1: seine Vermerke sind beschädigt.</translation>
+    </message>
+    <message>
+        <source>Case %1: %2</source>
+        <translation>Fall %1: %2</translation>
+    </message>
+    <message>
+        <source>Case %1: version %2 is damaged.</source>
+        <translation>Fall %1: Version %2 ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>Rescued case %1</source>
+        <translation>Geretteter Fall %1</translation>
+    </message>
+    <message>
+        <source>the case is not in the library any more. Look through the list again.</source>
+        <translation>der Fall ist nicht mehr in der Bibliothek. Die Liste erneut durchsehen.</translation>
+    </message>
+    <message>
+        <source>what the library notes about this case is damaged: it does not agree with its checksum. %1</source>
+        <translation>was die Bibliothek über diesen Fall vermerkt, ist beschädigt: es stimmt nicht mit seiner Prüfsumme überein. %1</translation>
+    </message>
+    <message>
+        <source>No whole version is left; bring back a copy.</source>
+        <translation>Keine heile Version ist übrig; eine Kopie zurückholen.</translation>
+    </message>
+    <message>
+        <source>Version %1 is whole: open that one.</source>
+        <translation>Version %1 ist heil: diese öffnen.</translation>
+    </message>
+    <message>
+        <source>edit %1 does not agree with its checksum or is missing</source>
+        <translation>Änderung %1 stimmt nicht mit ihrer Prüfsumme überein oder fehlt</translation>
+    </message>
+    <message>
+        <source>version %1 is not kept any more.</source>
+        <translation>Version %1 wird nicht mehr aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>version %1 does not agree with its checksum</source>
+        <translation>Version %1 stimmt nicht mit ihrer Prüfsumme überein</translation>
+    </message>
+    <message>
+        <source>edits after number %1 are missing</source>
+        <translation>Änderungen nach Nummer %1 fehlen</translation>
+    </message>
+    <message>
+        <source>Cannot open the case</source>
+        <translation>Der Fall kann nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>Cannot open version %1 of the case</source>
+        <translation>Version %1 des Falls kann nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>it is not in the library any more.</source>
+        <translation>er ist nicht mehr in der Bibliothek.</translation>
+    </message>
+    <message>
+        <source>it is damaged in the library: %1. %2</source>
+        <translation>er ist in der Bibliothek beschädigt: %1. %2</translation>
+    </message>
+    <message>
+        <source>Cannot open what is whole of the case</source>
+        <translation>Was vom Fall heil ist, kann nicht geöffnet werden</translation>
+    </message>
+    <message>
+        <source>no whole version of it is left. Bring back a copy of the library.</source>
+        <translation>keine heile Version davon ist übrig. Eine Kopie der Bibliothek zurückholen.</translation>
+    </message>
+    <message>
+        <source>what the library notes about the case is damaged, so edits at the end may be missing</source>
+        <translation>was die Bibliothek über den Fall vermerkt, ist beschädigt, also können Änderungen am Ende fehlen</translation>
+    </message>
+    <message>
+        <source>version %1 is damaged; this is version %2</source>
+        <translation>Version %1 ist beschädigt; dies ist Version %2</translation>
+    </message>
+    <message>
+        <source>Cannot put the case into the library at %1</source>
+        <translation>Der Fall kann nicht in die Bibliothek in %1 gelegt werden</translation>
+    </message>
+    <message>
+        <source>Cannot save the case in the library</source>
+        <translation>Der Fall kann nicht in der Bibliothek gesichert werden</translation>
+    </message>
+    <message>
+        <source>its text ends at edit %1, but edit %2 was saved already.</source>
+        <translation>sein Text endet bei Änderung %1, aber Änderung %2 wurde schon gesichert.</translation>
+    </message>
+    <message>
+        <source>Cannot restore version %1</source>
+        <translation>Version %1 kann nicht wiederhergestellt werden</translation>
+    </message>
+    <message>
+        <source>there are edits since the present version. Open the case and save it first, so that they are kept as a version.</source>
+        <translation>es gibt Änderungen seit der gegenwärtigen Version. Den Fall zuerst öffnen und sichern, damit sie als Version erhalten bleiben.</translation>
+    </message>
+    <message>
+        <source>it is not kept any more.</source>
+        <translation>sie wird nicht mehr aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>it does not agree with its checksum. Choose another.</source>
+        <translation>es stimmt nicht mit seiner Prüfsumme überein. Ein anderes wählen.</translation>
+    </message>
+    <message>
+        <source>Cannot forget the refused version %1</source>
+        <translation>Die abgewiesene Version %1 kann nicht vergessen werden</translation>
+    </message>
+    <message>
+        <source>there is no refused version of this number.</source>
+        <translation>es gibt keine abgewiesene Version mit dieser Nummer.</translation>
+    </message>
+    <message>
+        <source>the library's file itself is damaged</source>
+        <translation>die Datei der Bibliothek selbst ist beschädigt</translation>
+    </message>
+</context>
+<context>
+    <name>CautionStrip</name>
+    <message>
+        <source>Understood</source>
+        <translation>Verstanden</translation>
+    </message>
+    <message>
+        <source>Hide this strip; the cautions stay under Help</source>
+        <translation>Diesen Streifen ausblenden; die Warnhinweise bleiben unter Hilfe</translation>
+    </message>
+</context>
+<context>
+    <name>Cautions</name>
+    <message>
+        <source>Research and teaching software, not a medical device; not for sole use in clinical decisions.</source>
+        <translation>Software für Forschung und Lehre, kein Medizinprodukt; nicht als alleinige Grundlage klinischer Entscheidungen.</translation>
+    </message>
+    <message>
+        <source>Measurements must be confirmed by a licensed practitioner; device choice follows the device's current instructions for use, local protocol and law.</source>
+        <translation>Messungen muss eine approbierte Fachkraft bestätigen; die Wahl des Implantats folgt seiner aktuellen Gebrauchsanweisung, dem örtlichen Protokoll und dem Recht.</translation>
+    </message>
+    <message>
+        <source>Estimates at another pressure are model predictions: re-measure when haemodynamics have changed.</source>
+        <translation>Schätzungen bei einem anderen Druck sind Voraussagen eines Modells: neu messen, wenn sich die Hämodynamik geändert hat.</translation>
+    </message>
+</context>
+<context>
+    <name>Charts</name>
+    <message>
+        <source>Cannot read the device chart %1: %2.</source>
+        <translation>Die Größentabelle %1 kann nicht gelesen werden: %2.</translation>
+    </message>
+    <message>
+        <source>it is longer than 16 MB</source>
+        <translation>sie ist länger als 16 MB</translation>
+    </message>
+    <message>
+        <source>Demonstration plug (invented)</source>
+        <translation>Übungstabelle Pfropf (erfunden)</translation>
+    </message>
+    <message>
+        <source>Demonstration lobe and disc (invented)</source>
+        <translation>Übungstabelle Lappen und Scheibe (erfunden)</translation>
+    </message>
+</context>
+<context>
+    <name>Command</name>
+    <message>
+        <source>Load a device chart</source>
+        <translation>Eine Größentabelle laden</translation>
+    </message>
+    <message>
+        <source>Set the pressures to size for</source>
+        <translation>Die Drücke angeben, für die bemessen wird</translation>
+    </message>
+    <message>
+        <source>Say why the pressures differ</source>
+        <translation>Angeben, warum die Drücke verschieden sind</translation>
+    </message>
+    <message>
+        <source>Give up the chosen size</source>
+        <translation>Die gewählte Größe aufgeben</translation>
+    </message>
+    <message>
+        <source>Choose a size</source>
+        <translation>Eine Größe wählen</translation>
+    </message>
+    <message>
+        <source>Change the items of the stroke score</source>
+        <translation>Angaben zum Schlaganfallscore ändern</translation>
+    </message>
+    <message>
+        <source>Change the items of the bleeding score</source>
+        <translation>Angaben zum Blutungsscore ändern</translation>
+    </message>
+    <message>
+        <source>Write the decision</source>
+        <translation>Die Entscheidung schreiben</translation>
+    </message>
+    <message>
+        <source>Sign the decision</source>
+        <translation>Die Entscheidung unterschreiben</translation>
+    </message>
+    <message>
+        <source>Take the signature off</source>
+        <translation>Die Unterschrift zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>Comparison</name>
+    <message>
+        <source>Landing zone</source>
+        <translation>Landezone</translation>
+    </message>
+    <message>
+        <source>perimeter-derived</source>
+        <translation>umfangsbezogen</translation>
+    </message>
+    <message>
+        <source>Perimeter divided by π</source>
+        <translation>Umfang geteilt durch π</translation>
+    </message>
+    <message>
+        <source>longest</source>
+        <translation>längster</translation>
+    </message>
+    <message>
+        <source>Greatest distance between two points of the contour</source>
+        <translation>Größter Abstand zweier Punkte der Kontur</translation>
+    </message>
+    <message>
+        <source>largest of the views</source>
+        <translation>größte der Ansichten</translation>
+    </message>
+    <message>
+        <source>Largest width among the views: no contour's diameter</source>
+        <translation>Größte Weite unter den Ansichten: kein Durchmesser einer Kontur</translation>
+    </message>
+    <message>
+        <source>single view</source>
+        <translation>einzelne Ansicht</translation>
+    </message>
+    <message>
+        <source>Width in one view: no contour's diameter</source>
+        <translation>Weite in einer Ansicht: kein Durchmesser einer Kontur</translation>
+    </message>
+    <message>
+        <source>shortest</source>
+        <translation>kürzester</translation>
+    </message>
+    <message>
+        <source>Widest extent perpendicular to the longest diameter</source>
+        <translation>Größte Ausdehnung senkrecht zum längsten Durchmesser</translation>
+    </message>
+    <message>
+        <source>area-derived</source>
+        <translation>flächenbezogen</translation>
+    </message>
+    <message>
+        <source>Diameter of the circle of the same area</source>
+        <translation>Durchmesser des flächengleichen Kreises</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>mittlerer</translation>
+    </message>
+    <message>
+        <source>Half the sum of longest and shortest diameter</source>
+        <translation>Halbe Summe von längstem und kürzestem Durchmesser</translation>
+    </message>
+    <message>
+        <source>least width</source>
+        <translation>geringste Weite</translation>
+    </message>
+    <message>
+        <source>Smallest distance between two parallel lines that hold the contour</source>
+        <translation>Kleinster Abstand zweier paralleler Geraden, die die Kontur einschließen</translation>
+    </message>
+    <message>
+        <source>perimeter</source>
+        <translation>Umfang</translation>
+    </message>
+    <message>
+        <source>Length of the smooth contour</source>
+        <translation>Länge der glatten Kontur</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>Enclosed area</source>
+        <translation>Umschlossene Fläche</translation>
+    </message>
+    <message>
+        <source>eccentricity index</source>
+        <translation>Exzentrizitätsindex</translation>
+    </message>
+    <message>
+        <source>1 − shortest / longest: 0 is round</source>
+        <translation>1 − kürzester / längster: 0 ist rund</translation>
+    </message>
+    <message>
+        <source>Ostium</source>
+        <translation>Ostium</translation>
+    </message>
+    <message>
+        <source>Depth to the tip</source>
+        <translation>Tiefe bis zur Spitze</translation>
+    </message>
+    <message>
+        <source>from the ostium</source>
+        <translation>ab dem Ostium</translation>
+    </message>
+    <message>
+        <source>Greatest distance from the ostium plane</source>
+        <translation>Größter Abstand von der Ostiumebene</translation>
+    </message>
+    <message>
+        <source>from the landing zone</source>
+        <translation>ab der Landezone</translation>
+    </message>
+    <message>
+        <source>From the landing zone's centre along the ostium's normal to the opposite wall</source>
+        <translation>Von der Mitte der Landezone entlang der Normalen des Ostiums bis zur Gegenwand</translation>
+    </message>
+    <message>
+        <source>along the axis</source>
+        <translation>entlang der Achse</translation>
+    </message>
+    <message>
+        <source>From the ostium along the axis to the tip</source>
+        <translation>Vom Ostium entlang der Achse bis zur Spitze</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Blood volume beyond the ostium plane</source>
+        <translation>Blutvolumen jenseits der Ostiumebene</translation>
+    </message>
+    <message>
+        <source>turn of the axis</source>
+        <translation>Biegung der Achse</translation>
+    </message>
+    <message>
+        <source>Angle between the proximal and distal directions; 0 is straight</source>
+        <translation>Winkel zwischen Anfangs- und Endrichtung; 0 ist gerade</translation>
+    </message>
+    <message>
+        <source>turns at</source>
+        <translation>biegt bei</translation>
+    </message>
+    <message>
+        <source>Distance of the sharpest place from the ostium along the axis</source>
+        <translation>Abstand der schärfsten Stelle vom Ostium entlang der Achse</translation>
+    </message>
+    <message>
+        <source>Enhancement</source>
+        <translation>Kontrastierung</translation>
+    </message>
+    <message>
+        <source>atrium</source>
+        <translation>Vorhof</translation>
+    </message>
+    <message>
+        <source>Mean level at the mark</source>
+        <translation>Mittleres Niveau an der Markierung</translation>
+    </message>
+    <message>
+        <source>appendage</source>
+        <translation>Vorhofohr</translation>
+    </message>
+    <message>
+        <source>Mean level beyond the ostium</source>
+        <translation>Mittleres Niveau jenseits des Ostiums</translation>
+    </message>
+    <message>
+        <source>tip</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <source>Mean level near the tip</source>
+        <translation>Mittleres Niveau nahe der Spitze</translation>
+    </message>
+    <message>
+        <source>aorta</source>
+        <translation>Aorta</translation>
+    </message>
+    <message>
+        <source>Mean level at the mark; mark the aorta to see it</source>
+        <translation>Mittleres Niveau an der Markierung; dazu die Aorta markieren</translation>
+    </message>
+    <message>
+        <source>tip to aorta</source>
+        <translation>Spitze zu Aorta</translation>
+    </message>
+    <message>
+        <source>Ratio of the mean levels</source>
+        <translation>Verhältnis der mittleren Niveaus</translation>
+    </message>
+    <message>
+        <source>pressure unknown</source>
+        <translation>Druck unbekannt</translation>
+    </message>
+    <message>
+        <source>Of the difference from CT, pressure explains %1, the modality %2; %3 is left.</source>
+        <translation>Vom Unterschied zum CT erklärt der Druck %1, das Verfahren %2; %3 bleiben.</translation>
+    </message>
+</context>
+<context>
+    <name>ComparisonModel</name>
+    <message>
+        <source>%1 from CT; no published limits</source>
+        <translation>%1 gegenüber CT; keine veröffentlichten Grenzen</translation>
+    </message>
+    <message>
+        <source>%1 from CT: outside the published limits</source>
+        <translation>%1 gegenüber CT: außerhalb der veröffentlichten Grenzen</translation>
+    </message>
+    <message>
+        <source>%1 from CT, within the published limits</source>
+        <translation>%1 gegenüber CT, innerhalb der veröffentlichten Grenzen</translation>
+    </message>
+    <message>
+        <source>out of date: being measured again</source>
+        <translation>veraltet: wird neu gemessen</translation>
+    </message>
+    <message>
+        <source>out of date: measure again or confirm</source>
+        <translation>veraltet: neu messen oder bestätigen</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty: %1</source>
+        <translation>Standardunsicherheit: %1</translation>
+    </message>
+    <message>
+        <source>Obtained by: %1</source>
+        <translation>Gewonnen durch: %1</translation>
+    </message>
+    <message>
+        <source>Enter or double click shows where it was measured.</source>
+        <translation>Enter oder Doppelklick zeigt, wo gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Typed in, not measured here.</source>
+        <translation>Eingetippt, nicht hier gemessen.</translation>
+    </message>
+    <message>
+        <source>Carried from %1 (%2) by pressure alone: %3.</source>
+        <translation>Von %1 (%2) allein durch den Druck übertragen: %3.</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Messgröße</translation>
+    </message>
+    <message>
+        <source>%1, typed in</source>
+        <translation>%1, eingetippt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: carried to the decision pressure</source>
+        <translation>%1: auf den Entscheidungsdruck übertragen</translation>
+    </message>
+    <message>
+        <source>%1: against CT</source>
+        <translation>%1: gegenüber CT</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>ComparisonPanel</name>
+    <message>
+        <source>Comparison</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Copy table</source>
+        <translation>Tabelle kopieren</translation>
+    </message>
+    <message>
+        <source>Copy the table for a spreadsheet (Ctrl+Shift+C)</source>
+        <translation>Die Tabelle für ein Rechenblatt kopieren (Ctrl+Shift+C)</translation>
+    </message>
+    <message>
+        <source>Show where it was measured</source>
+        <translation>Zeigen, wo gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Go to the view, frame and plane of the value (Enter in the table)</source>
+        <translation>Zu Ansicht, Bild und Ebene des Wertes gehen (Enter in der Tabelle)</translation>
+    </message>
+    <message>
+        <source>Confirm values</source>
+        <translation>Werte bestätigen</translation>
+    </message>
+    <message>
+        <source>Say that the values of the column that are out of date still hold (Ctrl+Shift+K)</source>
+        <translation>Erklären, dass die veralteten Werte der Spalte noch gelten (Ctrl+Shift+K)</translation>
+    </message>
+    <message>
+        <source>Values ± standard uncertainty appear here, one column for each kind of evidence and moment, once the appendage is measured on CT or echo, or a reading is typed in.</source>
+        <translation>Werte ± Standardunsicherheit erscheinen hier, eine Spalte je Art des Befundes und Zeitpunkt, sobald das Vorhofohr im CT oder Echo gemessen oder eine Messung eingetippt ist.</translation>
+    </message>
+    <message>
+        <source>Nothing else to note about the readings.</source>
+        <translation>Sonst ist zu den Messungen nichts anzumerken.</translation>
+    </message>
+</context>
+<context>
+    <name>ComparisonTable</name>
+    <message>
+        <source>Quantities</source>
+        <translation>Messgrößen</translation>
+    </message>
+    <message>
+        <source>Comparison of the evidence</source>
+        <translation>Vergleich der Befunde</translation>
+    </message>
+</context>
+<context>
+    <name>CoursePage</name>
+    <message>
+        <source>The patient's course</source>
+        <translation>Der Verlauf des Patienten</translation>
+    </message>
+    <message>
+        <source>Pressures</source>
+        <translation>Drücke</translation>
+    </message>
+    <message>
+        <source>Typed readings</source>
+        <translation>Eingetippte Messungen</translation>
+    </message>
+    <message>
+        <source>Stasis</source>
+        <translation>Stase</translation>
+    </message>
+    <message>
+        <source>Release check</source>
+        <translation>Prüfung vor der Freigabe</translation>
+    </message>
+    <message>
+        <source>Scores</source>
+        <translation>Scores</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Add a moment</source>
+        <translation>Zeitpunkt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a moment with its pressures to the course</source>
+        <translation>Einen Zeitpunkt mit seinen Drücken zum Verlauf hinzufügen</translation>
+    </message>
+    <message>
+        <source>Type a reading in</source>
+        <translation>Eine Messung eintippen</translation>
+    </message>
+    <message>
+        <source>A number that was not measured here</source>
+        <translation>Eine Zahl, die nicht hier gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Record stasis</source>
+        <translation>Stase erfassen</translation>
+    </message>
+    <message>
+        <source>Smoke, sludge, thrombus, emptying velocity at a stage</source>
+        <translation>Spontankontrast, Sludge, Thrombus, Entleerungsgeschwindigkeit in einem Stadium</translation>
+    </message>
+    <message>
+        <source>Record a look at the implant</source>
+        <translation>Einen Blick auf das Implantat erfassen</translation>
+    </message>
+    <message>
+        <source>The checks before and after release</source>
+        <translation>Die Prüfungen vor und nach der Freigabe</translation>
+    </message>
+</context>
+<context>
+    <name>CrossSectionChoice</name>
+    <message>
+        <source>Cross-section at</source>
+        <translation>Querschnitt:</translation>
+    </message>
+    <message>
+        <source>Ostium</source>
+        <translation>Ostium</translation>
+    </message>
+    <message>
+        <source>Cross-section at the ostium (key O)</source>
+        <translation>Querschnitt am Ostium (Taste O)</translation>
+    </message>
+    <message>
+        <source>Landing zone</source>
+        <translation>Landezone</translation>
+    </message>
+    <message>
+        <source>Cross-section at the landing zone (key L)</source>
+        <translation>Querschnitt in der Landezone (Taste L)</translation>
+    </message>
+</context>
+<context>
+    <name>CrossSectionView</name>
+    <message>
+        <source>Measuring …</source>
+        <translation>Es wird gemessen …</translation>
+    </message>
+    <message>
+        <source>The cross-section appears here once the appendage is measured.</source>
+        <translation>Der Querschnitt erscheint hier, sobald das Vorhofohr gemessen ist.</translation>
+    </message>
+</context>
+<context>
+    <name>Database</name>
+    <message>
+        <source>Cannot open the case library at %1: the database driver %2 is not installed. Install the package %3.</source>
+        <translation>Die Fallbibliothek in %1 kann nicht geöffnet werden: der Datenbanktreiber %2 ist nicht installiert. Das Paket %3 installieren.</translation>
+    </message>
+    <message>
+        <source>Cannot open the case library at %1: %2</source>
+        <translation>Die Fallbibliothek in %1 kann nicht geöffnet werden: %2</translation>
+    </message>
+    <message>
+        <source>its folder cannot be made. Choose a folder that you may write to.</source>
+        <translation>ihr Ordner kann nicht angelegt werden. Einen beschreibbaren Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>its folder is read-only for you, so nothing could be saved. Choose a folder that you may write to.</source>
+        <translation>ihr Ordner ist für Sie schreibgeschützt, also ließe sich nichts sichern. Einen beschreibbaren Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>the file is read-only for you, so nothing could be saved. Have its permissions changed, or choose another file.</source>
+        <translation>die Datei ist für Sie schreibgeschützt, also ließe sich nichts sichern. Ihre Rechte ändern lassen oder eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>the file cannot be made. Choose a folder that you may write to.</source>
+        <translation>die Datei kann nicht angelegt werden. Einen beschreibbaren Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>the file is a database, but not a case library, or its first page is damaged. Nothing was changed in it. Choose another file, or bring back a copy.</source>
+        <translation>die Datei ist eine Datenbank, aber keine Fallbibliothek, oder ihre erste Seite ist beschädigt. Nichts wurde darin geändert. Eine andere Datei wählen oder eine Kopie zurückholen.</translation>
+    </message>
+    <message>
+        <source>this file system does not allow a write-ahead log. Keep the file on a local disk; for several computers use PostgreSQL.</source>
+        <translation>dieses Dateisystem erlaubt kein vorausschreibendes Protokoll. Die Datei auf einer lokalen Platte halten; für mehrere Rechner PostgreSQL verwenden.</translation>
+    </message>
+    <message>
+        <source>the server does not let us in (%1). Check host, database and user in the settings, and that the password stands in your password file or service file.</source>
+        <translation>der Server lässt uns nicht ein (%1). Rechner, Datenbank und Benutzer in den Einstellungen prüfen, und dass das Passwort in Ihrer Passwort- oder Dienstdatei steht.</translation>
+    </message>
+    <message>
+        <source>the disk is full for you, or does not let us write. Free some space, then try again.</source>
+        <translation>die Platte ist für Sie voll oder lässt uns nicht schreiben. Platz schaffen, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>another program has held the library for more than 5 s. Try again.</source>
+        <translation>ein anderes Programm hält die Bibliothek seit mehr als 5 s. Erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>the library is read-only. Have its permissions changed, then try again.</source>
+        <translation>die Bibliothek ist schreibgeschützt. Ihre Rechte ändern lassen, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>the disk does not read or write (SQLite code %1). Check that it is there and has space, then try again.</source>
+        <translation>die Platte liest oder schreibt nicht (SQLite-Code %1). Prüfen, ob sie da ist und Platz hat, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>the library's file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a new library, or bring back a copy.</source>
+        <translation>die Datei der Bibliothek ist beschädigt (SQLite-Code %1). Nichts wurde geändert. Die heilen Fälle in eine neue Bibliothek retten oder eine Kopie zurückholen.</translation>
+    </message>
+    <message>
+        <source>the disk is full. Free some space, then try again.</source>
+        <translation>die Platte ist voll. Platz schaffen, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened. Check the folder's permissions.</source>
+        <translation>die Datei kann nicht geöffnet werden. Die Rechte des Ordners prüfen.</translation>
+    </message>
+    <message>
+        <source>the database refused the statement (SQLite code %1).</source>
+        <translation>die Datenbank wies die Anweisung ab (SQLite-Code %1).</translation>
+    </message>
+    <message>
+        <source>the connection to the server is lost or was ended. Check the network, then open the library again.</source>
+        <translation>die Verbindung zum Server ist verloren oder wurde beendet. Das Netz prüfen, dann die Bibliothek erneut öffnen.</translation>
+    </message>
+    <message>
+        <source>the server is out of disk space or memory (code %1).</source>
+        <translation>der Server hat keinen Platten- oder Arbeitsspeicher mehr (Code %1).</translation>
+    </message>
+    <message>
+        <source>another person's change held this case too long. Try again.</source>
+        <translation>die Änderung einer anderen Person hielt diesen Fall zu lange. Erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>the server found damaged data (code %1). Tell who looks after it.</source>
+        <translation>der Server fand beschädigte Daten (Code %1). Denjenigen verständigen, der ihn betreut.</translation>
+    </message>
+    <message>
+        <source>you may not write to this library (code %1).</source>
+        <translation>Sie dürfen nicht in diese Bibliothek schreiben (Code %1).</translation>
+    </message>
+    <message>
+        <source>the database refused the statement (code %1).</source>
+        <translation>die Datenbank wies die Anweisung ab (Code %1).</translation>
+    </message>
+</context>
+<context>
+    <name>DecisionEditor</name>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>What was decided, and why</source>
+        <translation>Was entschieden wurde, und warum</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Unterschrieben von</translation>
+    </message>
+    <message>
+        <source>Sign the decision</source>
+        <translation>Die Entscheidung unterschreiben</translation>
+    </message>
+    <message>
+        <source>Sign the words and the chosen size as they stand</source>
+        <translation>Den Text und die gewählte Größe unterschreiben, wie sie stehen</translation>
+    </message>
+    <message>
+        <source>Take the signature off</source>
+        <translation>Die Unterschrift zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Nobody signs: write who signs.</source>
+        <translation>Niemand unterschreibt: angeben, wer unterschreibt.</translation>
+    </message>
+    <message>
+        <source>The decision was not signed. %1</source>
+        <translation>Die Entscheidung wurde nicht unterschrieben. %1</translation>
+    </message>
+    <message>
+        <source>Signed by %1 on %2 for size %3.</source>
+        <translation>Unterschrieben von %1 am %2 für Größe %3.</translation>
+    </message>
+    <message>
+        <source>Size %1 is chosen now: the signature is for another one. Sign again, or choose that size again.</source>
+        <translation>Jetzt ist Größe %1 gewählt: die Unterschrift gilt für eine andere. Neu unterschreiben oder jene Größe wieder wählen.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Draft. No size is chosen.</source>
+        <translation>Entwurf. Keine Größe ist gewählt.</translation>
+    </message>
+    <message>
+        <source>Draft, for size %1.</source>
+        <translation>Entwurf, für Größe %1.</translation>
+    </message>
+    <message>
+        <source>It cannot be signed yet:</source>
+        <translation>Es kann noch nicht unterschrieben werden:</translation>
+    </message>
+</context>
+<context>
+    <name>DecisionTabs</name>
+    <message>
+        <source>Sizes, what next, card for the room</source>
+        <translation>Größen, nächste Schritte, Karte für den Eingriffsraum</translation>
+    </message>
+    <message>
+        <source>Sizes</source>
+        <translation>Größen</translation>
+    </message>
+    <message>
+        <source>What next</source>
+        <translation>Nächste Schritte</translation>
+    </message>
+    <message>
+        <source>Card for the room</source>
+        <translation>Karte für den Eingriffsraum</translation>
+    </message>
+</context>
+<context>
+    <name>DecisionWords</name>
+    <message>
+        <source>below 1 %</source>
+        <translation>unter 1 %</translation>
+    </message>
+    <message>
+        <source>above 99 %</source>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>narrower than the appendage by %1</source>
+        <translation>um %1 schmaler als das Vorhofohr</translation>
+    </message>
+    <message>
+        <source>%1 compression</source>
+        <translation>%1 Kompression</translation>
+    </message>
+    <message>
+        <source>end-systole</source>
+        <translation>Endsystole</translation>
+    </message>
+    <message>
+        <source>another phase</source>
+        <translation>andere Phase</translation>
+    </message>
+    <message>
+        <source>phase not stated</source>
+        <translation>Phase nicht angegeben</translation>
+    </message>
+    <message>
+        <source>from the Doppler envelope</source>
+        <translation>aus der Doppler-Hüllkurve</translation>
+    </message>
+    <message>
+        <source>typed in</source>
+        <translation>eingetippt</translation>
+    </message>
+    <message>
+        <source>early phase</source>
+        <translation>frühe Phase</translation>
+    </message>
+    <message>
+        <source>delayed phase</source>
+        <translation>späte Phase</translation>
+    </message>
+    <message>
+        <source>passing: fasting, anaesthesia, ventilation, a diuretic</source>
+        <translation>vorübergehend: Nüchternheit, Narkose, Beatmung, ein Diuretikum</translation>
+    </message>
+    <message>
+        <source>lasting: regurgitation repaired</source>
+        <translation>bleibend: Insuffizienz repariert</translation>
+    </message>
+    <message>
+        <source>not known: both are shown</source>
+        <translation>nicht bekannt: beide werden gezeigt</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>no range</source>
+        <translation>kein Bereich</translation>
+    </message>
+    <message>
+        <source>%1 to %2 (%3)</source>
+        <translation>%1 bis %2 (%3)</translation>
+    </message>
+    <message>
+        <source>at least %1 (%2)</source>
+        <translation>mindestens %1 (%2)</translation>
+    </message>
+    <message>
+        <source>at most %1 (%2)</source>
+        <translation>höchstens %1 (%2)</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+</context>
+<context>
+    <name>DepthReadout</name>
+    <message>
+        <source>pointer, depth %1</source>
+        <translation>Zeiger, Tiefe %1</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>Fläche</translation>
+    </message>
+</context>
+<context>
+    <name>DepthStrip</name>
+    <message>
+        <source>Perimeter-derived width and its 95 % interval at</source>
+        <translation>Umfangsbezogene Weite und ihr 95-%-Bereich bei</translation>
+    </message>
+    <message>
+        <source>Width against depth along the axis, mm</source>
+        <translation>Weite gegen Tiefe entlang der Achse, mm</translation>
+    </message>
+    <message>
+        <source>usable depth %1</source>
+        <translation>nutzbare Tiefe %1</translation>
+    </message>
+    <message>
+        <source>size %1</source>
+        <translation>Größe %1</translation>
+    </message>
+    <message>
+        <source>perimeter-derived</source>
+        <translation>umfangsbezogen</translation>
+    </message>
+    <message>
+        <source>longest</source>
+        <translation>längster</translation>
+    </message>
+    <message>
+        <source>shortest</source>
+        <translation>kürzester</translation>
+    </message>
+    <message>
+        <source>%1, lowest (beyond the model)</source>
+        <translation>%1, niedrigster (außerhalb des Modells)</translation>
+    </message>
+    <message>
+        <source>%1, lowest</source>
+        <translation>%1, niedrigster</translation>
+    </message>
+    <message>
+        <source>%1, decision (beyond the model)</source>
+        <translation>%1, Entscheidung (außerhalb des Modells)</translation>
+    </message>
+    <message>
+        <source>%1, decision</source>
+        <translation>%1, Entscheidung</translation>
+    </message>
+    <message>
+        <source>%1, highest (beyond the model)</source>
+        <translation>%1, höchster (außerhalb des Modells)</translation>
+    </message>
+    <message>
+        <source>%1, highest</source>
+        <translation>%1, höchster</translation>
+    </message>
+    <message>
+        <source>%1 (%2–%3) mm</source>
+        <comment>width and its interval of 95 %</comment>
+        <translation>%1 (%2–%3) mm</translation>
+    </message>
+</context>
+<context>
+    <name>DepthStripView</name>
+    <message>
+        <source>Width against depth along the axis</source>
+        <translation>Weite gegen Tiefe entlang der Achse</translation>
+    </message>
+    <message>
+        <source>Click or left and right keys show a depth; drag the landing zone's marker, or hold Shift with the keys, to move it.</source>
+        <translation>Klick oder Tasten links und rechts zeigen eine Tiefe; den Marker der Landezone ziehen, oder Umschalt mit den Tasten, um sie zu bewegen.</translation>
+    </message>
+</context>
+<context>
+    <name>Drawing</name>
+    <message>
+        <source>perimeter-derived %1</source>
+        <translation>umfangsbezogen %1</translation>
+    </message>
+    <message>
+        <source>longest %1</source>
+        <translation>längster %1</translation>
+    </message>
+    <message>
+        <source>shortest %1</source>
+        <translation>kürzester %1</translation>
+    </message>
+    <message>
+        <source>ostium, proposed</source>
+        <translation>Ostium, vorgeschlagen</translation>
+    </message>
+    <message>
+        <source>axial</source>
+        <translation>axial</translation>
+    </message>
+    <message>
+        <source>coronal</source>
+        <translation>koronar</translation>
+    </message>
+    <message>
+        <source>sagittal</source>
+        <translation>sagittal</translation>
+    </message>
+    <message>
+        <source>depth %1</source>
+        <translation>Tiefe %1</translation>
+    </message>
+</context>
+<context>
+    <name>Edit</name>
+    <message>
+        <source>Move the landing zone</source>
+        <translation>Die Landezone bewegen</translation>
+    </message>
+    <message>
+        <source>Move the mark: %1</source>
+        <translation>Markierung bewegen: %1</translation>
+    </message>
+    <message>
+        <source>Mark: %1</source>
+        <translation>Markierung: %1</translation>
+    </message>
+    <message>
+        <source>Remove the mark: %1</source>
+        <translation>Markierung entfernen: %1</translation>
+    </message>
+    <message>
+        <source>Confirm the ostium</source>
+        <translation>Das Ostium bestätigen</translation>
+    </message>
+    <message>
+        <source>Release the ostium</source>
+        <translation>Das Ostium freigeben</translation>
+    </message>
+</context>
+<context>
+    <name>EvidencePanel</name>
+    <message>
+        <source>Evidence</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>Open folder …</source>
+        <translation>Ordner öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a folder of DICOM images (Ctrl+O), or drop it on the window</source>
+        <translation>Einen Ordner mit DICOM-Bildern öffnen (Ctrl+O), oder ihn auf das Fenster ziehen</translation>
+    </message>
+    <message>
+        <source>Nothing is open. Drop a folder of DICOM images here.</source>
+        <translation>Nichts ist geöffnet. Einen Ordner mit DICOM-Bildern hierher ziehen.</translation>
+    </message>
+    <message>
+        <source>1 other file was left out.</source>
+        <translation>1 andere Datei wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>%1 other files were left out.</source>
+        <translation>%1 andere Dateien wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <source>… and %1 more</source>
+        <translation>… und %1 weitere</translation>
+    </message>
+    <message>
+        <source>  (shown)</source>
+        <translation>  (gezeigt)</translation>
+    </message>
+</context>
+<context>
+    <name>KeyValues</name>
+    <message>
+        <source>Landing zone, perimeter-derived diameter</source>
+        <translation>Landezone, umfangsbezogener Durchmesser</translation>
+    </message>
+    <message>
+        <source>Landing zone, longest diameter</source>
+        <translation>Landezone, längster Durchmesser</translation>
+    </message>
+    <message>
+        <source>Landing zone, shortest diameter</source>
+        <translation>Landezone, kürzester Durchmesser</translation>
+    </message>
+    <message>
+        <source>Ostium, perimeter-derived diameter</source>
+        <translation>Ostium, umfangsbezogener Durchmesser</translation>
+    </message>
+    <message>
+        <source>Depth from the ostium plane</source>
+        <translation>Tiefe ab der Ostiumebene</translation>
+    </message>
+</context>
+<context>
+    <name>LibraryDialog</name>
+    <message>
+        <source>No case matches. Change the words or the tag.</source>
+        <translation>Kein Fall passt. Die Wörter oder das Schlagwort ändern.</translation>
+    </message>
+    <message>
+        <source>The bin is empty.</source>
+        <translation>Der Papierkorb ist leer.</translation>
+    </message>
+    <message>
+        <source>No cases yet. Save an open case into the library, or import one from a file.</source>
+        <translation>Noch keine Fälle. Einen offenen Fall in die Bibliothek sichern oder einen aus einer Datei einlesen.</translation>
+    </message>
+    <message>
+        <source>All tags</source>
+        <translation>Alle Schlagwörter</translation>
+    </message>
+    <message>
+        <source>Choose a case to see its versions.</source>
+        <translation>Einen Fall wählen, um seine Versionen zu sehen.</translation>
+    </message>
+    <message>
+        <source>In the bin since %1.</source>
+        <translation>Im Papierkorb seit %1.</translation>
+    </message>
+    <message>
+        <source>Nobody edits this case.</source>
+        <translation>Niemand bearbeitet diesen Fall.</translation>
+    </message>
+    <message>
+        <source>You are editing this case.</source>
+        <translation>Sie bearbeiten diesen Fall.</translation>
+    </message>
+    <message>
+        <source>%1 on %2 is editing this case since %3. You can read it.</source>
+        <translation>%1 auf %2 bearbeitet diesen Fall seit %3. Sie können ihn lesen.</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <translation>%1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>Damaged: cannot be read</source>
+        <translation>Beschädigt: nicht lesbar</translation>
+    </message>
+    <message>
+        <source>Refused save, made from version %1</source>
+        <translation>Abgewiesene Sicherung, aus Version %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Present version, and %n edit(s) since</source>
+        <translation>
+            <numerusform>Gegenwärtige Version, und %n Änderung seither</numerusform>
+            <numerusform>Gegenwärtige Version, und %n Änderungen seither</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Present version</source>
+        <translation>Gegenwärtige Version</translation>
+    </message>
+    <message>
+        <source>&amp;Open for reading</source>
+        <translation>Zum &amp;Lesen öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>&amp;Öffnen</translation>
+    </message>
+    <message>
+        <source>Take &amp;out of the bin</source>
+        <translation>Aus dem Papierkorb &amp;holen</translation>
+    </message>
+    <message>
+        <source>Move to the bi&amp;n</source>
+        <translation>In den Papierkor&amp;b</translation>
+    </message>
+    <message>
+        <source>%1 is editing this case.</source>
+        <translation>%1 bearbeitet diesen Fall.</translation>
+    </message>
+    <message>
+        <source>Version %1 is now version %2, the present one.</source>
+        <translation>Version %1 ist jetzt Version %2, die gegenwärtige.</translation>
+    </message>
+    <message>
+        <source>Forget a refused version</source>
+        <translation>Eine abgewiesene Version vergessen</translation>
+    </message>
+    <message>
+        <source>Version %1 was refused because somebody else had saved. Its text is kept nowhere else. Forget it for good?</source>
+        <translation>Version %1 wurde abgewiesen, weil jemand anders gesichert hatte. Ihr Text steht sonst nirgends. Endgültig vergessen?</translation>
+    </message>
+    <message>
+        <source>The case is back in the list.</source>
+        <translation>Der Fall ist wieder in der Liste.</translation>
+    </message>
+    <message>
+        <source>The case lies in the bin. Nothing is lost.</source>
+        <translation>Der Fall liegt im Papierkorb. Nichts ist verloren.</translation>
+    </message>
+    <message>
+        <source>Remove for good</source>
+        <translation>Endgültig entfernen</translation>
+    </message>
+    <message>
+        <source>This removes the case with all its versions from the library. It cannot be undone. Remove it?</source>
+        <translation>Dies entfernt den Fall mit allen Versionen aus der Bibliothek. Es lässt sich nicht rückgängig machen. Entfernen?</translation>
+    </message>
+    <message>
+        <source>The case was imported with all its versions.</source>
+        <translation>Der Fall wurde mit allen Versionen eingelesen.</translation>
+    </message>
+    <message>
+        <source>The case was exported to %1. The file holds the patient's name.</source>
+        <translation>Der Fall wurde nach %1 ausgegeben. Die Datei enthält den Namen des Patienten.</translation>
+    </message>
+    <message>
+        <source>Import a case</source>
+        <translation>Einen Fall einlesen</translation>
+    </message>
+    <message>
+        <source>Cases of a library (*%1)</source>
+        <translation>Fälle einer Bibliothek (*%1)</translation>
+    </message>
+    <message>
+        <source>case-%1</source>
+        <translation>fall-%1</translation>
+    </message>
+    <message>
+        <source>Export the case</source>
+        <translation>Den Fall ausgeben</translation>
+    </message>
+    <message>
+        <source>Search name, ID, date, title, tag</source>
+        <translation>Name, ID, Datum, Titel, Schlagwort suchen</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>All words must be found. Key Ctrl+F</source>
+        <translation>Alle Wörter müssen vorkommen. Taste Ctrl+F</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Schlagwort</translation>
+    </message>
+    <message>
+        <source>Show the cases with this tag only</source>
+        <translation>Nur Fälle mit diesem Schlagwort zeigen</translation>
+    </message>
+    <message>
+        <source>Show the &amp;bin</source>
+        <translation>&amp;Papierkorb zeigen</translation>
+    </message>
+    <message>
+        <source>Cases</source>
+        <translation>Fälle</translation>
+    </message>
+    <message>
+        <source>Versions</source>
+        <translation>Versionen</translation>
+    </message>
+    <message>
+        <source>&amp;Read this version</source>
+        <translation>Diese Version &amp;lesen</translation>
+    </message>
+    <message>
+        <source>Ma&amp;ke it the present one</source>
+        <translation>Zur &amp;gegenwärtigen machen</translation>
+    </message>
+    <message>
+        <source>For&amp;get the refused version</source>
+        <translation>Abgewiesene Version &amp;vergessen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>Takes the case out of the bin again. Key Ctrl+Z</source>
+        <translation>Holt den Fall wieder aus dem Papierkorb. Taste Ctrl+Z</translation>
+    </message>
+    <message>
+        <source>&amp;Import …</source>
+        <translation>&amp;Einlesen …</translation>
+    </message>
+    <message>
+        <source>&amp;Export …</source>
+        <translation>&amp;Ausgeben …</translation>
+    </message>
+    <message>
+        <source>Remove for &amp;good …</source>
+        <translation>&amp;Endgültig entfernen …</translation>
+    </message>
+    <message>
+        <source>Key Enter</source>
+        <translation>Taste Enter</translation>
+    </message>
+    <message>
+        <source>Case library</source>
+        <translation>Fallbibliothek</translation>
+    </message>
+</context>
+<context>
+    <name>LibraryDocument</name>
+    <message>
+        <source>Cannot open the case: the folder %1 cannot be made.</source>
+        <translation>Der Fall kann nicht geöffnet werden: der Ordner %1 kann nicht angelegt werden.</translation>
+    </message>
+    <message>
+        <source>%1 on %2 is editing this case, so it was opened for reading only.</source>
+        <translation>%1 auf %2 bearbeitet diesen Fall, also wurde er nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>The case is damaged in the library: %1. This is what is whole of it.</source>
+        <translation>Der Fall ist in der Bibliothek beschädigt: %1. Dies ist, was davon heil ist.</translation>
+    </message>
+    <message>
+        <source>Cannot put the case into the library: it is there already.</source>
+        <translation>Der Fall kann nicht in die Bibliothek gelegt werden: er ist schon dort.</translation>
+    </message>
+    <message>
+        <source>Cannot save the case in the library: it is open for reading only.</source>
+        <translation>Der Fall kann nicht in der Bibliothek gesichert werden: er ist nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>Cannot close the case: the library does not take its last edits. Save it as a file.</source>
+        <translation>Der Fall kann nicht geschlossen werden: die Bibliothek nimmt seine letzten Änderungen nicht an. Als Datei sichern.</translation>
+    </message>
+</context>
+<context>
+    <name>LibraryModel</name>
+    <message>
+        <source>Damaged: do not trust</source>
+        <translation>Beschädigt: nicht vertrauen</translation>
+    </message>
+    <message>
+        <source>No name</source>
+        <translation>Kein Name</translation>
+    </message>
+    <message>
+        <source>You</source>
+        <translation>Sie</translation>
+    </message>
+    <message>
+        <source>Edited by %1 on %2 since %3</source>
+        <translation>In Bearbeitung von %1 auf %2 seit %3</translation>
+    </message>
+    <message>
+        <source>Patient</source>
+        <translation>Patient</translation>
+    </message>
+    <message>
+        <source>Patient ID</source>
+        <translation>Patienten-ID</translation>
+    </message>
+    <message>
+        <source>Born</source>
+        <translation>Geboren</translation>
+    </message>
+    <message>
+        <source>Studied</source>
+        <translation>Untersucht</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>Tags</source>
+        <translation>Schlagwörter</translation>
+    </message>
+    <message>
+        <source>Changed</source>
+        <translation>Geändert</translation>
+    </message>
+    <message>
+        <source>Edited by</source>
+        <translation>In Bearbeitung von</translation>
+    </message>
+</context>
+<context>
+    <name>LibraryPlace</name>
+    <message>
+        <source>service %1</source>
+        <translation>Dienst %1</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 auf %2</translation>
+    </message>
+</context>
+<context>
+    <name>LongSectionView</name>
+    <message>
+        <source>Measuring the appendage …</source>
+        <translation>Das Vorhofohr wird gemessen …</translation>
+    </message>
+    <message>
+        <source>Mark the atrium and the tip of the appendage on the scanner-axis sections (key T): the appendage is then measured and shown along its own axis here.</source>
+        <translation>Vorhof und Spitze des Vorhofohrs auf den Schnitten der Scannerachsen markieren (Taste T): dann wird das Vorhofohr gemessen und hier entlang seiner eigenen Achse gezeigt.</translation>
+    </message>
+    <message>
+        <source>long section, turned %1°</source>
+        <translation>Längsschnitt, um %1° gedreht</translation>
+    </message>
+</context>
+<context>
+    <name>MainWindow</name>
+    <message>
+        <source>Appendage axis</source>
+        <translation>Ohrachse</translation>
+    </message>
+    <message>
+        <source>Long section, cross-section and depth strip</source>
+        <translation>Längsschnitt, Querschnitt und Tiefenstreifen</translation>
+    </message>
+    <message>
+        <source>Scanner axes</source>
+        <translation>Scannerachsen</translation>
+    </message>
+    <message>
+        <source>Axial, coronal and sagittal sections, for marking</source>
+        <translation>Axiale, koronare und sagittale Schnitte, zum Markieren</translation>
+    </message>
+    <message>
+        <source>Open a folder of DICOM images</source>
+        <translation>Einen Ordner mit DICOM-Bildern öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Open folder …</source>
+        <translation>Ordner &amp;öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>Change between appendage axis and scanner axes</source>
+        <translation>Zwischen Ohrachse und Scannerachsen wechseln</translation>
+    </message>
+    <message>
+        <source>Cross-section at the ostium</source>
+        <translation>Querschnitt am Ostium</translation>
+    </message>
+    <message>
+        <source>Cross-section at the landing zone</source>
+        <translation>Querschnitt in der Landezone</translation>
+    </message>
+    <message>
+        <source>&amp;Fit all views</source>
+        <translation>Alle Ansichten &amp;einpassen</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Farben</translation>
+    </message>
+    <message>
+        <source>&amp;Dark, for the reading room</source>
+        <translation>&amp;Dunkel, für den Befundraum</translation>
+    </message>
+    <message>
+        <source>&amp;Light, for print and bright rooms</source>
+        <translation>&amp;Hell, für Druck und helle Räume</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>Hide &amp;names</source>
+        <translation>&amp;Namen verbergen</translation>
+    </message>
+    <message>
+        <source>&amp;Whole screen</source>
+        <translation>&amp;Ganzer Schirm</translation>
+    </message>
+    <message>
+        <source>&amp;Measure</source>
+        <translation>&amp;Messen</translation>
+    </message>
+    <message>
+        <source>Mark: %1</source>
+        <translation>Markierung: %1</translation>
+    </message>
+    <message>
+        <source>Leave marking</source>
+        <translation>Markieren verlassen</translation>
+    </message>
+    <message>
+        <source>&amp;Confirm or release the ostium</source>
+        <translation>Ostium &amp;bestätigen oder freigeben</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Warnhinweise</translation>
+    </message>
+    <message>
+        <source>&amp;About and licences</source>
+        <translation>&amp;Über das Programm und Lizenzen</translation>
+    </message>
+    <message>
+        <source>Case without names</source>
+        <translation>Fall ohne Namen</translation>
+    </message>
+    <message>
+        <source>Ostium Gauge</source>
+        <translation>Ostium Gauge</translation>
+    </message>
+    <message>
+        <source>%1 — Ostium Gauge</source>
+        <translation>%1 — Ostium Gauge</translation>
+    </message>
+    <message>
+        <source>&amp;Settings …</source>
+        <translation>&amp;Einstellungen …</translation>
+    </message>
+    <message>
+        <source>&amp;Meeting: large type on the whole screen</source>
+        <translation>&amp;Besprechung: große Schrift auf dem ganzen Schirm</translation>
+    </message>
+    <message>
+        <source>Report as P&amp;DF …</source>
+        <translation>Bericht als P&amp;DF …</translation>
+    </message>
+    <message>
+        <source>All &amp;files of the report …</source>
+        <translation>Alle &amp;Dateien des Berichts …</translation>
+    </message>
+    <message>
+        <source>&amp;Print …</source>
+        <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>Report as PDF</source>
+        <translation>Bericht als PDF</translation>
+    </message>
+    <message>
+        <source>report.pdf</source>
+        <translation>bericht.pdf</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>The report was written to %1.</source>
+        <translation>Der Bericht wurde nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>Folder for the files of the report</source>
+        <translation>Ordner für die Dateien des Berichts</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) were written to %1.</source>
+        <translation>
+            <numerusform>%n Datei wurde nach %1 geschrieben.</numerusform>
+            <numerusform>%n Dateien wurden nach %1 geschrieben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The report was sent to the printer %1.</source>
+        <translation>Der Bericht ging an den Drucker %1.</translation>
+    </message>
+    <message>
+        <source>&amp;Help on what is under the pointer</source>
+        <translation>&amp;Hilfe zu dem, was unter dem Zeiger liegt</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Pressures and stasis over time, release check, scores, decision</source>
+        <translation>Drücke und Stase im Verlauf, Prüfung vor der Freigabe, Scores, Entscheidung</translation>
+    </message>
+    <message>
+        <source>Open &amp;case …</source>
+        <translation>&amp;Fall öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Recent cases</source>
+        <translation>&amp;Zuletzt geöffnete Fälle</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Sichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;as …</source>
+        <translation>Sichern &amp;als …</translation>
+    </message>
+    <message>
+        <source>&amp;Images of the case are in …</source>
+        <translation>&amp;Bilder des Falls liegen in …</translation>
+    </message>
+    <message>
+        <source>Case without a file</source>
+        <translation>Fall ohne Datei</translation>
+    </message>
+    <message>
+        <source>Never saved: %1, %2</source>
+        <translation>Nie gesichert: %1, %2</translation>
+    </message>
+    <message>
+        <source>No case was opened yet</source>
+        <translation>Noch wurde kein Fall geöffnet</translation>
+    </message>
+    <message>
+        <source>Open a case</source>
+        <translation>Einen Fall öffnen</translation>
+    </message>
+    <message>
+        <source>Cases (*.json);;All files (*)</source>
+        <translation>Fälle (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Save the case</source>
+        <translation>Den Fall sichern</translation>
+    </message>
+    <message>
+        <source>Cases (*.json)</source>
+        <translation>Fälle (*.json)</translation>
+    </message>
+    <message>
+        <source>Folder with the images of the case</source>
+        <translation>Ordner mit den Bildern des Falls</translation>
+    </message>
+</context>
+<context>
+    <name>MarksPanel</name>
+    <message>
+        <source>Anywhere in the blood of the left atrium. Needed.</source>
+        <translation>Irgendwo im Blut des linken Vorhofs. Nötig.</translation>
+    </message>
+    <message>
+        <source>Anywhere in the blood of the wanted lobe; the axis runs on to its farthest point. Needed.</source>
+        <translation>Irgendwo im Blut des gewünschten Lappens; die Achse läuft bis zu dessen fernstem Punkt. Nötig.</translation>
+    </message>
+    <message>
+        <source>The circumflex artery at the ostium. With the ridge it sets the ostium plane.</source>
+        <translation>Die Zirkumflexarterie am Ostium. Mit der Leiste legt sie die Ostiumebene fest.</translation>
+    </message>
+    <message>
+        <source>The tip of the ridge to the upper left pulmonary vein. With the circumflex artery it sets the ostium plane.</source>
+        <translation>Die Spitze der Leiste zur linken oberen Lungenvene. Mit der Zirkumflexarterie legt sie die Ostiumebene fest.</translation>
+    </message>
+    <message>
+        <source>In the ascending aorta, for the enhancement ratio.</source>
+        <translation>In der aufsteigenden Aorta, für das Kontrastverhältnis.</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Markierungen</translation>
+    </message>
+    <message>
+        <source>%1
+Key %2, then click on a scanner-axis section.</source>
+        <translation>%1
+Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
+    </message>
+    <message>
+        <source>Remove this mark</source>
+        <translation>Diese Markierung entfernen</translation>
+    </message>
+    <message>
+        <source>Ostium</source>
+        <translation>Ostium</translation>
+    </message>
+    <message>
+        <source>Click on a section to mark: %1. %2 Esc leaves it.</source>
+        <translation>Zum Markieren auf einen Schnitt klicken: %1. %2 Esc verlässt es.</translation>
+    </message>
+    <message>
+        <source>placed</source>
+        <translation>gesetzt</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>nötig</translation>
+    </message>
+    <message>
+        <source>optional</source>
+        <translation>wahlweise</translation>
+    </message>
+    <message>
+        <source>Release the ostium</source>
+        <translation>Das Ostium freigeben</translation>
+    </message>
+    <message>
+        <source>Confirm the ostium</source>
+        <translation>Das Ostium bestätigen</translation>
+    </message>
+    <message>
+        <source>Let the landmarks or the proposal decide again (key C)</source>
+        <translation>Wieder die Landmarken oder den Vorschlag entscheiden lassen (Taste C)</translation>
+    </message>
+    <message>
+        <source>Take the shown plane as your own (key C)</source>
+        <translation>Die gezeigte Ebene als eigene übernehmen (Taste C)</translation>
+    </message>
+    <message>
+        <source>Not known yet.</source>
+        <translation>Noch nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Confirmed by you.</source>
+        <translation>Von Ihnen bestätigt.</translation>
+    </message>
+    <message>
+        <source>Through your marks of the circumflex artery and the ridge.</source>
+        <translation>Durch Ihre Markierungen von Zirkumflexarterie und Leiste.</translation>
+    </message>
+    <message>
+        <source>Proposed from the profile, confidence %1 %. Confirm it, or mark the circumflex artery and the ridge.</source>
+        <translation>Aus dem Profil vorgeschlagen, Zuversicht %1 %. Bestätigen, oder Zirkumflexarterie und Leiste markieren.</translation>
+    </message>
+    <message>
+        <source>Proposed from the profile. Confirm it, or mark the circumflex artery and the ridge.</source>
+        <translation>Aus dem Profil vorgeschlagen. Bestätigen, oder Zirkumflexarterie und Leiste markieren.</translation>
+    </message>
+</context>
+<context>
+    <name>MeetingView</name>
+    <message>
+        <source>CT: long section</source>
+        <translation>CT: Längsschnitt</translation>
+    </message>
+    <message>
+        <source>CT: cross-section at the ostium</source>
+        <translation>CT: Querschnitt am Ostium</translation>
+    </message>
+    <message>
+        <source>CT: cross-section at the landing zone</source>
+        <translation>CT: Querschnitt in der Landezone</translation>
+    </message>
+    <message>
+        <source>Nothing is measured yet.</source>
+        <translation>Noch ist nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>out of date</source>
+        <translation>veraltet</translation>
+    </message>
+    <message>
+        <source>Chosen size: %1. Its fit is not known yet.</source>
+        <translation>Gewählte Größe: %1. Wie sie passt, ist noch nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No size is chosen yet.</source>
+        <translation>Noch ist keine Größe gewählt.</translation>
+    </message>
+    <message>
+        <source>Chosen size: %1</source>
+        <translation>Gewählte Größe: %1</translation>
+    </message>
+    <message>
+        <source>CT: surface of the blood</source>
+        <translation>CT: Oberfläche des Blutes</translation>
+    </message>
+</context>
+<context>
+    <name>MessageLine</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Stop loading or measuring</source>
+        <translation>Laden oder Messen anhalten</translation>
+    </message>
+    <message>
+        <source>Measuring the appendage …</source>
+        <translation>Das Vorhofohr wird gemessen …</translation>
+    </message>
+    <message>
+        <source>F1 shows what the mouse and the keys do.</source>
+        <translation>F1 zeigt, was Maus und Tasten tun.</translation>
+    </message>
+    <message>
+        <source>Loading</source>
+        <translation>Laden</translation>
+    </message>
+    <message>
+        <source>Measuring</source>
+        <translation>Messen</translation>
+    </message>
+</context>
+<context>
+    <name>MomentsEditor</name>
+    <message>
+        <source>pressure not measured</source>
+        <translation>Druck nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Moment of the course</source>
+        <translation>Zeitpunkt des Verlaufs</translation>
+    </message>
+    <message>
+        <source>Add a moment</source>
+        <translation>Zeitpunkt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht erfasst</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Left atrial mean pressure, mmHg</source>
+        <translation>Mitteldruck im linken Vorhof, mmHg</translation>
+    </message>
+    <message>
+        <source>How it was obtained</source>
+        <translation>Wie er gewonnen wurde</translation>
+    </message>
+    <message>
+        <source>Its standard uncertainty, mmHg</source>
+        <translation>Seine Standardunsicherheit, mmHg</translation>
+    </message>
+    <message>
+        <source>v wave (peak), mmHg</source>
+        <translation>v-Welle (Spitze), mmHg</translation>
+    </message>
+    <message>
+        <source>Mean mitral gradient, mmHg</source>
+        <translation>Mittlerer Mitralgradient, mmHg</translation>
+    </message>
+    <message>
+        <source>How the gradient was obtained</source>
+        <translation>Wie der Gradient gewonnen wurde</translation>
+    </message>
+    <message>
+        <source>Heart rate, per minute</source>
+        <translation>Herzfrequenz, pro Minute</translation>
+    </message>
+    <message>
+        <source>Rhythm</source>
+        <translation>Rhythmus</translation>
+    </message>
+    <message>
+        <source>Ventilation</source>
+        <translation>Beatmung</translation>
+    </message>
+    <message>
+        <source>Mitral regurgitation</source>
+        <translation>Mitralinsuffizienz</translation>
+    </message>
+    <message>
+        <source>Pulmonary-vein flow</source>
+        <translation>Pulmonalvenenfluss</translation>
+    </message>
+    <message>
+        <source>Filling</source>
+        <translation>Füllung</translation>
+    </message>
+    <message>
+        <source>What an unmeasured pressure is assumed from</source>
+        <translation>Woraus ein nicht gemessener Druck angenommen wird</translation>
+    </message>
+    <message>
+        <source>No moment is recorded yet. Add the moments at which images were taken, each with its left atrial pressure: readings are compared at one pressure only.</source>
+        <translation>Noch kein Zeitpunkt ist erfasst. Die Zeitpunkte der Aufnahmen hinzufügen, jeden mit seinem linken Vorhofdruck: verglichen wird nur bei einem Druck.</translation>
+    </message>
+</context>
+<context>
+    <name>NumberEdit</name>
+    <message>
+        <source>%1: %2 to %3; empty: not recorded</source>
+        <translation>%1: %2 bis %3; leer: nicht erfasst</translation>
+    </message>
+    <message>
+        <source>“%1” was not taken. %2: %3 to %4; empty: not recorded</source>
+        <translation>„%1“ wurde nicht übernommen. %2: %3 bis %4; leer: nicht erfasst</translation>
+    </message>
+</context>
+<context>
+    <name>Pictures</name>
+    <message>
+        <source>Landing zone, %1 beyond the ridge, oblique: perimeter-derived %2</source>
+        <translation>Landezone, %1 hinter der Leiste, schräg: umfangsbezogen %2</translation>
+    </message>
+    <message>
+        <source>Landing zone, %1 beyond the ostium: perimeter-derived %2</source>
+        <translation>Landezone, %1 hinter dem Ostium: umfangsbezogen %2</translation>
+    </message>
+    <message>
+        <source>Ostium, proposed: perimeter-derived %1</source>
+        <translation>Ostium, vorgeschlagen: umfangsbezogen %1</translation>
+    </message>
+    <message>
+        <source>Ostium: perimeter-derived %1</source>
+        <translation>Ostium: umfangsbezogen %1</translation>
+    </message>
+    <message>
+        <source>Mark: %1 (%2)</source>
+        <translation>Markierung: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Long section through the axis of the appendage</source>
+        <translation>Längsschnitt durch die Achse des Vorhofohrs</translation>
+    </message>
+    <message>
+        <source>Depth strip</source>
+        <translation>Tiefenstreifen</translation>
+    </message>
+</context>
+<context>
+    <name>Place</name>
+    <message>
+        <source>left %1</source>
+        <translation>links %1</translation>
+    </message>
+    <message>
+        <source>right %1</source>
+        <translation>rechts %1</translation>
+    </message>
+    <message>
+        <source>back %1</source>
+        <translation>hinten %1</translation>
+    </message>
+    <message>
+        <source>front %1</source>
+        <translation>vorn %1</translation>
+    </message>
+    <message>
+        <source>head %1</source>
+        <translation>kopfwärts %1</translation>
+    </message>
+    <message>
+        <source>feet %1</source>
+        <translation>fußwärts %1</translation>
+    </message>
+</context>
+<context>
+    <name>PressureCourse</name>
+    <message>
+        <source>mean pressure</source>
+        <translation>Mitteldruck</translation>
+    </message>
+    <message>
+        <source>v wave</source>
+        <translation>v-Welle</translation>
+    </message>
+    <message>
+        <source>mean mitral gradient</source>
+        <translation>mittlerer Mitralgradient</translation>
+    </message>
+    <message>
+        <source>rhythm not recorded</source>
+        <translation>Rhythmus nicht erfasst</translation>
+    </message>
+    <message>
+        <source>pressure not measured</source>
+        <translation>Druck nicht gemessen</translation>
+    </message>
+    <message>
+        <source>decision pressure, %1</source>
+        <translation>Entscheidungsdruck, %1</translation>
+    </message>
+</context>
+<context>
+    <name>PressureCourseView</name>
+    <message>
+        <source>Pressures over time</source>
+        <translation>Drücke im Verlauf</translation>
+    </message>
+    <message>
+        <source>Click on a moment to edit it</source>
+        <translation>Auf einen Zeitpunkt klicken, um ihn zu bearbeiten</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>About Ostium Gauge</source>
+        <translation>Über Ostium Gauge</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Sizing of left atrial appendage closure from CT, echo and fluoroscopy. Sources under the Apache License 2.0.</source>
+        <translation>Bemessung des Verschlusses des linken Vorhofohrs aus CT, Echo und Durchleuchtung. Quelltext unter der Apache-Lizenz 2.0.</translation>
+    </message>
+    <message>
+        <source>Licences of the libraries in use</source>
+        <translation>Lizenzen der verwendeten Bibliotheken</translation>
+    </message>
+</context>
+<context>
+    <name>Quantity</name>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>edge</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
+        <source>plane</source>
+        <translation>Ebene</translation>
+    </message>
+    <message>
+        <source>observer</source>
+        <translation>Beobachter</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>Maßstab</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingsEditor</name>
+    <message>
+        <source>Typed reading</source>
+        <translation>Eingetippte Messung</translation>
+    </message>
+    <message>
+        <source>Type a reading in</source>
+        <translation>Eine Messung eintippen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Durch</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>Phase</source>
+        <translation>Phase</translation>
+    </message>
+    <message>
+        <source>Value, mm</source>
+        <translation>Wert, mm</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty, mm</source>
+        <translation>Standardunsicherheit, mm</translation>
+    </message>
+    <message>
+        <source>Read over beats of different length</source>
+        <translation>Über Schläge verschiedener Länge gelesen</translation>
+    </message>
+    <message>
+        <source>Where it came from</source>
+        <translation>Woher sie stammt</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Numbers from elsewhere (a report, another machine) can be typed in; they are marked as such wherever they are shown.</source>
+        <translation>Zahlen von anderswo (ein Bericht, ein anderes Gerät) können eingetippt werden; sie sind überall als solche gekennzeichnet.</translation>
+    </message>
+    <message>
+        <source>Typed in, not measured here.</source>
+        <translation>Eingetippt, nicht hier gemessen.</translation>
+    </message>
+    <message>
+        <source>none: pressure unknown</source>
+        <translation>keiner: Druck unbekannt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>pressure not measured</source>
+        <translation>Druck nicht gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>ReleaseEditor</name>
+    <message>
+        <source>%1 (± %2)</source>
+        <translation>%1 (± %2)</translation>
+    </message>
+    <message>
+        <source>wider than its nominal size by %1</source>
+        <translation>um %1 weiter als sein Nennmaß</translation>
+    </message>
+    <message>
+        <source>Look at the implant</source>
+        <translation>Blick auf das Implantat</translation>
+    </message>
+    <message>
+        <source>Add a look</source>
+        <translation>Blick hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Findings of this look by view</source>
+        <translation>Befunde dieses Blicks nach Ansicht</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Seen by</source>
+        <translation>Gesehen von</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>The inner catheter has been taken out</source>
+        <translation>Der innere Katheter ist herausgezogen</translation>
+    </message>
+    <message>
+        <source>Add a finding</source>
+        <translation>Befund hinzufügen</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Was gesehen wurde</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Value; yes is 1, no is 0</source>
+        <translation>Wert; ja ist 1, nein ist 0</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty</source>
+        <translation>Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>45 degrees, RAO 30 CAU 20 …</source>
+        <translation>45 Grad, RAO 30 CAU 20 …</translation>
+    </message>
+    <message>
+        <source>circumflex side, ridge side …</source>
+        <translation>Zirkumflexseite, Leistenseite …</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Value (yes is 1, no is 0)</source>
+        <translation>Wert (ja ist 1, nein ist 0)</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Add finding</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>The finding was not added: give its value first.</source>
+        <translation>Der Befund wurde nicht hinzugefügt: zuerst seinen Wert angeben.</translation>
+    </message>
+    <message>
+        <source>Remove selected finding</source>
+        <translation>Markierten Befund entfernen</translation>
+    </message>
+    <message>
+        <source>No view</source>
+        <translation>Keine Ansicht</translation>
+    </message>
+    <message>
+        <source>%1, near the limit</source>
+        <translation>%1, nahe der Grenze</translation>
+    </message>
+    <message>
+        <source>Worse: %1</source>
+        <translation>Schlechter: %1</translation>
+    </message>
+    <message>
+        <source>No size is chosen: compression and the chart's own clearances cannot be judged.</source>
+        <translation>Keine Größe ist gewählt: Kompression und die Abstände der Tabelle können nicht beurteilt werden.</translation>
+    </message>
+</context>
+<context>
+    <name>Report</name>
+    <message>
+        <source>Patient</source>
+        <translation>Patient</translation>
+    </message>
+    <message>
+        <source>names are hidden</source>
+        <translation>Namen sind verborgen</translation>
+    </message>
+    <message>
+        <source>Patient ID</source>
+        <translation>Patienten-ID</translation>
+    </message>
+    <message>
+        <source>Born</source>
+        <translation>Geboren</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Geschlecht</translation>
+    </message>
+    <message>
+        <source>Case</source>
+        <translation>Fall</translation>
+    </message>
+    <message>
+        <source>CT phase</source>
+        <translation>CT-Phase</translation>
+    </message>
+    <message>
+        <source>Device chart</source>
+        <translation>Größentabelle</translation>
+    </message>
+    <message>
+        <source>%1, version %2</source>
+        <translation>%1, Version %2</translation>
+    </message>
+    <message>
+        <source>Program</source>
+        <translation>Programm</translation>
+    </message>
+    <message>
+        <source>Report made</source>
+        <translation>Bericht erstellt</translation>
+    </message>
+    <message>
+        <source>Closure of the left atrial appendage</source>
+        <translation>Verschluss des linken Vorhofohrs</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>LA mean pressure</source>
+        <translation>LA-Mitteldruck</translation>
+    </message>
+    <message>
+        <source>v wave</source>
+        <translation>v-Welle</translation>
+    </message>
+    <message>
+        <source>How known</source>
+        <translation>Woher bekannt</translation>
+    </message>
+    <message>
+        <source>Mitral gradient</source>
+        <translation>Mitralgradient</translation>
+    </message>
+    <message>
+        <source>Rhythm</source>
+        <translation>Rhythmus</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>%1 to %2%3</source>
+        <translation>%1 bis %2%3</translation>
+    </message>
+    <message>
+        <source>at least %1%2</source>
+        <translation>mindestens %1%2</translation>
+    </message>
+    <message>
+        <source>at most %1%2</source>
+        <translation>höchstens %1%2</translation>
+    </message>
+    <message>
+        <source>within, near its limit</source>
+        <translation>innerhalb, nahe der Grenze</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>outside, near its limit</source>
+        <translation>außerhalb, nahe der Grenze</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>no range</source>
+        <translation>kein Bereich</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Seen by</source>
+        <translation>Gesehen von</translation>
+    </message>
+    <message>
+        <source>Without a view</source>
+        <translation>Ohne Ansicht</translation>
+    </message>
+    <message>
+        <source>Pressures and stasis</source>
+        <translation>Drücke und Stase</translation>
+    </message>
+    <message>
+        <source>Near 12 mmHg the width grows by %1 mm per mmHg (standard deviation %2); %3 % of that is this patient's own, the rest is assumed.</source>
+        <translation>Nahe 12 mmHg wächst die Weite um %1 mm je mmHg (Standardabweichung %2); %3 % davon sind diesem Patienten eigen, der Rest ist angenommen.</translation>
+    </message>
+    <message>
+        <source>Looks at the implant</source>
+        <translation>Blicke auf das Implantat</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>No decision has been written yet.</source>
+        <translation>Es ist noch keine Entscheidung geschrieben.</translation>
+    </message>
+    <message>
+        <source>Draft, not signed: %1</source>
+        <translation>Entwurf, nicht unterschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Signed by %1 on %2: %3</source>
+        <translation>Unterschrieben von %1 am %2: %3</translation>
+    </message>
+    <message>
+        <source>No size has been chosen.</source>
+        <translation>Keine Größe ist gewählt.</translation>
+    </message>
+    <message>
+        <source>Chosen size: %1. Its fit chance at %2 is %3; over the pressures to live with, %4 to %5, its compression stays inside its band with a chance of %6.</source>
+        <translation>Gewählte Größe: %1. Ihre Passchance bei %2 ist %3; bei den künftigen Drücken, %4 bis %5, bleibt ihre Kompression mit einer Chance von %6 in ihrem Bereich.</translation>
+    </message>
+    <message>
+        <source>Width that the chart asks for, at %1: %2, with a chance of 95 % from %3.</source>
+        <translation>Weite, nach der die Tabelle fragt, bei %1: %2, mit einer Chance von 95 % von %3.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>genug</translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation>zu kurz</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Compression</source>
+        <translation>Kompression</translation>
+    </message>
+    <message>
+        <source>Fit chance</source>
+        <translation>Passchance</translation>
+    </message>
+    <message>
+        <source>Lasting fit</source>
+        <translation>Bleibend passend</translation>
+    </message>
+    <message>
+        <source>Too small</source>
+        <translation>Zu klein</translation>
+    </message>
+    <message>
+        <source>Too tight</source>
+        <translation>Zu eng</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>%1 (chosen)</source>
+        <translation>%1 (gewählt)</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Since it was signed, this stands against it:</source>
+        <translation>Seit der Unterschrift spricht dagegen:</translation>
+    </message>
+    <message>
+        <source>It cannot be signed as things stand:</source>
+        <translation>So, wie es steht, kann nicht unterschrieben werden:</translation>
+    </message>
+    <message>
+        <source>Readings side by side</source>
+        <translation>Messungen nebeneinander</translation>
+    </message>
+    <message>
+        <source>Each value with its standard uncertainty (twice as much holds the truth with a chance of about 95 %). Values carried to another pressure are predictions of a model.</source>
+        <translation>Jeder Wert mit seiner Standardunsicherheit (das Doppelte enthält die Wahrheit mit einer Chance von etwa 95 %). Auf einen anderen Druck übertragene Werte sind Voraussagen eines Modells.</translation>
+    </message>
+    <message>
+        <source>Sizes of the chart</source>
+        <translation>Größen der Tabelle</translation>
+    </message>
+    <message>
+        <source>Chart: %1, version %2, %3. %4</source>
+        <translation>Tabelle: %1, Version %2, %3. %4</translation>
+    </message>
+    <message>
+        <source>Compression = 100 (nominal − width) / nominal at the decision pressure; below 0 the implant is narrower than the appendage. Too small at the highest, too tight at the lowest pressure to live with.</source>
+        <translation>Kompression = 100 (Nennmaß − Weite) / Nennmaß beim Entscheidungsdruck; unter 0 ist das Implantat schmaler als das Vorhofohr. Zu klein beim höchsten, zu eng beim niedrigsten künftigen Druck.</translation>
+    </message>
+    <message>
+        <source>Chance to change the size %1: %2</source>
+        <translation>Chance, die Größe %1 zu ändern: %2</translation>
+    </message>
+    <message>
+        <source>What would change it</source>
+        <translation>Was es ändern würde</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Messgröße</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Uncertainty from</source>
+        <translation>Unsicherheit durch</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source> (stale: its plane or mark has moved since)</source>
+        <translation> (veraltet: Ebene oder Markierung wurde seither bewegt)</translation>
+    </message>
+    <message>
+        <source>Pictures</source>
+        <translation>Bilder</translation>
+    </message>
+    <message>
+        <source>How it was measured</source>
+        <translation>Wie gemessen wurde</translation>
+    </message>
+    <message>
+        <source>What was assumed</source>
+        <translation>Was angenommen wurde</translation>
+    </message>
+    <message>
+        <source>All values</source>
+        <translation>Alle Werte</translation>
+    </message>
+    <message>
+        <source>Images, by Series Instance UID: %1</source>
+        <translation>Bilder, nach Series Instance UID: %1</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>Read and decided by</source>
+        <translation>Gelesen und entschieden von</translation>
+    </message>
+    <message>
+        <source>Date and time</source>
+        <translation>Datum und Uhrzeit</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>Unterschrift</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>2D echo, moment “%1”</source>
+        <translation>2D-Echo, Zeitpunkt „%1“</translation>
+    </message>
+    <message>
+        <source>3D echo, moment “%1”</source>
+        <translation>3D-Echo, Zeitpunkt „%1“</translation>
+    </message>
+    <message>
+        <source>Fluoroscopy, moment “%1”</source>
+        <translation>Durchleuchtung, Zeitpunkt „%1“</translation>
+    </message>
+    <message>
+        <source>Measurement %1</source>
+        <translation>Messung %1</translation>
+    </message>
+    <message>
+        <source>Measurement %1: %2</source>
+        <translation>Messung %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Role</name>
+    <message>
+        <source>ostium</source>
+        <translation>Ostium</translation>
+    </message>
+    <message>
+        <source>landing zone</source>
+        <translation>Landezone</translation>
+    </message>
+    <message>
+        <source>axis</source>
+        <translation>Achse</translation>
+    </message>
+    <message>
+        <source>atrium</source>
+        <translation>Vorhof</translation>
+    </message>
+    <message>
+        <source>tip</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <source>circumflex artery</source>
+        <translation>Zirkumflexarterie</translation>
+    </message>
+    <message>
+        <source>ridge</source>
+        <translation>Leiste</translation>
+    </message>
+    <message>
+        <source>aorta</source>
+        <translation>Aorta</translation>
+    </message>
+    <message>
+        <source>cross-section</source>
+        <translation>Querschnitt</translation>
+    </message>
+    <message>
+        <source>septal crossing</source>
+        <translation>Septumdurchtritt</translation>
+    </message>
+    <message>
+        <source>device</source>
+        <translation>Implantat</translation>
+    </message>
+    <message>
+        <source>measurement</source>
+        <translation>Messung</translation>
+    </message>
+</context>
+<context>
+    <name>ScannerSectionView</name>
+    <message>
+        <source>Marks must lie on the images: click inside the picture.</source>
+        <translation>Markierungen müssen auf den Bildern liegen: in das Bild klicken.</translation>
+    </message>
+</context>
+<context>
+    <name>ScoresEditor</name>
+    <message>
+        <source>%1: %2 per 100 patient-years as published (%3; %4).</source>
+        <translation>%1: %2 je 100 Patientenjahre, wie veröffentlicht (%3; %4).</translation>
+    </message>
+    <message>
+        <source>No item counts.</source>
+        <translation>Keine Angabe zählt.</translation>
+    </message>
+    <message>
+        <source>Counted: %1.</source>
+        <translation>Gezählt: %1.</translation>
+    </message>
+    <message>
+        <source>No item is recorded.</source>
+        <translation>Keine Angabe ist erfasst.</translation>
+    </message>
+    <message>
+        <source>CHA₂DS₂-VASc %1 of %2. %3</source>
+        <translation>CHA₂DS₂-VASc %1 von %2. %3</translation>
+    </message>
+    <message>
+        <source>CHA₂DS₂-VA (without sex) %1 of %2; no rates are published for it.</source>
+        <translation>CHA₂DS₂-VA (ohne Geschlecht) %1 von %2; dafür sind keine Raten veröffentlicht.</translation>
+    </message>
+    <message>
+        <source>HAS-BLED %1 of 9: high. %2</source>
+        <translation>HAS-BLED %1 von 9: hoch. %2</translation>
+    </message>
+    <message>
+        <source>HAS-BLED %1 of 9. %2</source>
+        <translation>HAS-BLED %1 von 9. %2</translation>
+    </message>
+    <message>
+        <source>No rate is published for so high a score: too few patients.</source>
+        <translation>Für einen so hohen Wert ist keine Rate veröffentlicht: zu wenige Patienten.</translation>
+    </message>
+    <message>
+        <source>Stroke risk</source>
+        <translation>Schlaganfallrisiko</translation>
+    </message>
+    <message>
+        <source>Bleeding risk under anticoagulation</source>
+        <translation>Blutungsrisiko unter Antikoagulation</translation>
+    </message>
+    <message>
+        <source>The scores know nothing of a mitral repair or a closed appendage; no adjusted rate is made up.</source>
+        <translation>Die Scores wissen nichts von einer Mitralreparatur oder einem verschlossenen Vorhofohr; keine angepasste Rate wird erfunden.</translation>
+    </message>
+    <message>
+        <source>Age, years</source>
+        <translation>Alter, Jahre</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Geschlecht</translation>
+    </message>
+    <message>
+        <source>female</source>
+        <translation>weiblich</translation>
+    </message>
+    <message>
+        <source>male</source>
+        <translation>männlich</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Heart failure or left ventricular dysfunction</source>
+        <translation>Herzinsuffizienz oder linksventrikuläre Dysfunktion</translation>
+    </message>
+    <message>
+        <source>Hypertension</source>
+        <translation>Hypertonie</translation>
+    </message>
+    <message>
+        <source>Diabetes</source>
+        <translation>Diabetes</translation>
+    </message>
+    <message>
+        <source>Stroke, transient attack or embolism</source>
+        <translation>Schlaganfall, TIA oder Embolie</translation>
+    </message>
+    <message>
+        <source>Vascular disease</source>
+        <translation>Gefäßerkrankung</translation>
+    </message>
+    <message>
+        <source>Age for the bleeding score, years</source>
+        <translation>Alter für den Blutungsscore, Jahre</translation>
+    </message>
+    <message>
+        <source>Systolic pressure, mmHg</source>
+        <translation>Systolischer Druck, mmHg</translation>
+    </message>
+    <message>
+        <source>Drinks a week</source>
+        <translation>Alkoholische Getränke pro Woche</translation>
+    </message>
+    <message>
+        <source>Uncontrolled hypertension (above 160 mmHg systolic)</source>
+        <translation>Unkontrollierte Hypertonie (über 160 mmHg systolisch)</translation>
+    </message>
+    <message>
+        <source>Abnormal renal function</source>
+        <translation>Gestörte Nierenfunktion</translation>
+    </message>
+    <message>
+        <source>Abnormal liver function</source>
+        <translation>Gestörte Leberfunktion</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Schlaganfall</translation>
+    </message>
+    <message>
+        <source>Bleeding or predisposition</source>
+        <translation>Blutung oder Neigung dazu</translation>
+    </message>
+    <message>
+        <source>Takes a vitamin K antagonist</source>
+        <translation>Nimmt einen Vitamin-K-Antagonisten</translation>
+    </message>
+    <message>
+        <source>Labile INR</source>
+        <translation>Schwankende INR</translation>
+    </message>
+    <message>
+        <source>Antiplatelet drug or NSAID</source>
+        <translation>Plättchenhemmer oder NSAR</translation>
+    </message>
+    <message>
+        <source>Alcohol, eight drinks a week or more</source>
+        <translation>Alkohol, acht Getränke pro Woche oder mehr</translation>
+    </message>
+</context>
+<context>
+    <name>Session</name>
+    <message>
+        <source>Looking through %1 …</source>
+        <translation>%1 wird durchsucht …</translation>
+    </message>
+    <message>
+        <source>Loading was cancelled.</source>
+        <translation>Das Laden wurde abgebrochen.</translation>
+    </message>
+    <message>
+        <source>Loaded %1.</source>
+        <translation>%1 geladen.</translation>
+    </message>
+    <message>
+        <source>Loaded %1. Mark the atrium and the tip of the appendage: then it is measured.</source>
+        <translation>%1 geladen. Vorhof und Spitze des Vorhofohrs markieren: dann wird es gemessen.</translation>
+    </message>
+    <message>
+        <source>Place the marks of the teaching case</source>
+        <translation>Die Markierungen des Lehrfalls setzen</translation>
+    </message>
+    <message>
+        <source>This is the invented teaching case: its marks were placed for you. Undo takes them back, so that you can mark it yourself.</source>
+        <translation>Dies ist der erfundene Lehrfall: seine Markierungen wurden für Sie gesetzt. Rückgängig nimmt sie zurück, damit Sie selbst markieren können.</translation>
+    </message>
+    <message>
+        <source>Choose another series</source>
+        <translation>Eine andere Serie wählen</translation>
+    </message>
+    <message>
+        <source>Loading %1 …</source>
+        <translation>%1 wird geladen …</translation>
+    </message>
+    <message>
+        <source>Measuring was cancelled. Move a mark to measure again.</source>
+        <translation>Das Messen wurde abgebrochen. Eine Markierung bewegen, um neu zu messen.</translation>
+    </message>
+    <message>
+        <source>the series</source>
+        <translation>die Serie</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>%1, phase %2</source>
+        <translation>%1, Phase %2</translation>
+    </message>
+    <message>
+        <source>Nothing was changed: %1 Save the case under another name to go on with it.</source>
+        <translation>Nichts wurde geändert: %1 Den Fall unter einem anderen Namen sichern, um damit weiterzuarbeiten.</translation>
+    </message>
+    <message>
+        <source>The last edits are not on disk yet. %1 They stay in this window and are tried again every second.</source>
+        <translation>Die letzten Änderungen sind noch nicht auf der Platte. %1 Sie bleiben in diesem Fenster und werden jede Sekunde erneut versucht.</translation>
+    </message>
+    <message>
+        <source>The case is open. It names no CT; open a folder of images to measure.</source>
+        <translation>Der Fall ist geöffnet. Er nennt kein CT; zum Messen einen Ordner mit Bildern öffnen.</translation>
+    </message>
+    <message>
+        <source>Looking for the images of the case in %1 …</source>
+        <translation>Die Bilder des Falls werden in %1 gesucht …</translation>
+    </message>
+    <message>
+        <source>Looking for the images was cancelled; the case is open without them.</source>
+        <translation>Die Suche nach den Bildern wurde abgebrochen; der Fall ist ohne sie geöffnet.</translation>
+    </message>
+    <message>
+        <source>Opened the case and loaded %1.</source>
+        <translation>Fall geöffnet und %1 geladen.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gesichert als %1.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsDialog</name>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Holds from the next start.</source>
+        <translation>Gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>Dark, for the reading room</source>
+        <translation>Dunkel, für den Befundraum</translation>
+    </message>
+    <message>
+        <source>Light, for print and bright rooms</source>
+        <translation>Hell, für Druck und helle Räume</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Farben</translation>
+    </message>
+    <message>
+        <source>&amp;Hide names on screen and in pictures from the start</source>
+        <translation>Namen auf dem Schirm und in Bildern von Anfang an &amp;verbergen</translation>
+    </message>
+    <message>
+        <source>Written into the case's journal and its reports</source>
+        <translation>Steht im Protokoll des Falls und in seinen Berichten</translation>
+    </message>
+    <message>
+        <source>Your &amp;name</source>
+        <translation>Ihr &amp;Name</translation>
+    </message>
+    <message>
+        <source>the invented demonstration chart</source>
+        <translation>die erfundene Übungstabelle</translation>
+    </message>
+    <message>
+        <source>Choose …</source>
+        <translation>Wählen …</translation>
+    </message>
+    <message>
+        <source>Choose the size chart that a new case begins with</source>
+        <translation>Die Größentabelle wählen, mit der ein neuer Fall beginnt</translation>
+    </message>
+    <message>
+        <source>Choose a size chart</source>
+        <translation>Eine Größentabelle wählen</translation>
+    </message>
+    <message>
+        <source>Size charts (*.json)</source>
+        <translation>Größentabellen (*.json)</translation>
+    </message>
+    <message>
+        <source>Size &amp;chart</source>
+        <translation>&amp;Größentabelle</translation>
+    </message>
+    <message>
+        <source> dots per inch</source>
+        <translation> Punkte pro Zoll</translation>
+    </message>
+    <message>
+        <source>&amp;Pictures</source>
+        <translation>B&amp;ilder</translation>
+    </message>
+    <message>
+        <source>&amp;Keep unsaved work</source>
+        <translation>Ungesicherte Arbeit &amp;aufbewahren</translation>
+    </message>
+    <message>
+        <source>It is offered again when the program ended without saving</source>
+        <translation>Sie wird wieder angeboten, wenn das Programm ohne Sichern endete</translation>
+    </message>
+</context>
+<context>
+    <name>SizesModel</name>
+    <message>
+        <source>chosen; greatest fit chance</source>
+        <translation>gewählt; höchste Passchance</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>greatest fit chance</source>
+        <translation>höchste Passchance</translation>
+    </message>
+    <message>
+        <source>living range: %1</source>
+        <translation>künftiger Bereich: %1</translation>
+    </message>
+    <message>
+        <source>Size %1: compression allowed by the chart %2 to %3 of the nominal size.</source>
+        <translation>Größe %1: die Tabelle erlaubt eine Kompression von %2 bis %3 des Nennmaßes.</translation>
+    </message>
+    <message>
+        <source>Oversizing, percent of the appendage: %1. The two percentages are different numbers.</source>
+        <translation>Übergröße, Prozent des Vorhofohrs: %1. Die beiden Prozentzahlen sind verschiedene Größen.</translation>
+    </message>
+    <message>
+        <source>Too small at the highest pressure: %1; too tight at the lowest: %2.</source>
+        <translation>Zu klein beim höchsten Druck: %1; zu eng beim niedrigsten: %2.</translation>
+    </message>
+    <message>
+        <source>Size %1, %2: %3</source>
+        <translation>Größe %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Fit chance</source>
+        <translation>Passchance</translation>
+    </message>
+    <message>
+        <source>Living range</source>
+        <translation>Künftiger Bereich</translation>
+    </message>
+    <message>
+        <source>Compression</source>
+        <translation>Kompression</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Chance that the size's band holds the width at the decision pressure</source>
+        <translation>Chance, dass der Bereich der Größe die Weite beim Entscheidungsdruck enthält</translation>
+    </message>
+    <message>
+        <source>Chance that the compression stays inside its band at every pressure of the living range</source>
+        <translation>Chance, dass die Kompression bei jedem künftigen Druck in ihrem Bereich bleibt</translation>
+    </message>
+    <message>
+        <source>100 (nominal size − width) / nominal size, at the decision pressure</source>
+        <translation>100 (Nenngröße − Weite) / Nenngröße, beim Entscheidungsdruck</translation>
+    </message>
+    <message>
+        <source>Depth that there is, against the least depth that the chart asks for</source>
+        <translation>Vorhandene Tiefe gegen die kleinste Tiefe, die die Tabelle verlangt</translation>
+    </message>
+</context>
+<context>
+    <name>SizesPanel</name>
+    <message>
+        <source>Load a device chart …</source>
+        <translation>Eine Größentabelle laden …</translation>
+    </message>
+    <message>
+        <source>Load a chart typed from the device's current instructions</source>
+        <translation>Eine Tabelle laden, die aus der aktuellen Gebrauchsanweisung des Implantats abgetippt ist</translation>
+    </message>
+    <message>
+        <source>Choose this size</source>
+        <translation>Diese Größe wählen</translation>
+    </message>
+    <message>
+        <source>Choose the selected size (Enter in the list)</source>
+        <translation>Die markierte Größe wählen (Enter in der Liste)</translation>
+    </message>
+    <message>
+        <source>Give up the chosen size</source>
+        <translation>Die gewählte Größe aufgeben</translation>
+    </message>
+    <message>
+        <source>Chart …</source>
+        <translation>Tabelle …</translation>
+    </message>
+    <message>
+        <source>Load a device chart from a file, or an invented one</source>
+        <translation>Eine Größentabelle aus einer Datei laden, oder eine erfundene</translation>
+    </message>
+    <message>
+        <source>Decision pressure, mmHg</source>
+        <translation>Entscheidungsdruck, mmHg</translation>
+    </message>
+    <message>
+        <source>Decision pressure in mmHg</source>
+        <translation>Entscheidungsdruck in mmHg</translation>
+    </message>
+    <message>
+        <source>Lowest to live with, mmHg</source>
+        <translation>Niedrigster künftiger, mmHg</translation>
+    </message>
+    <message>
+        <source>Lowest pressure to live with in mmHg</source>
+        <translation>Niedrigster künftiger Druck in mmHg</translation>
+    </message>
+    <message>
+        <source>Highest to live with, mmHg</source>
+        <translation>Höchster künftiger, mmHg</translation>
+    </message>
+    <message>
+        <source>Highest pressure to live with in mmHg</source>
+        <translation>Höchster künftiger Druck in mmHg</translation>
+    </message>
+    <message>
+        <source>Why the pressures differ</source>
+        <translation>Warum die Drücke verschieden sind</translation>
+    </message>
+    <message>
+        <source>Regurgitation may come back</source>
+        <translation>Die Insuffizienz kann wiederkehren</translation>
+    </message>
+    <message>
+        <source>Then the pressures before the repair stay among those to live with</source>
+        <translation>Dann bleiben die Drücke vor der Reparatur unter den künftigen</translation>
+    </message>
+    <message>
+        <source>Load a device chart</source>
+        <translation>Eine Größentabelle laden</translation>
+    </message>
+    <message>
+        <source>Device charts (*.json);;All files (*)</source>
+        <translation>Größentabellen (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1, version %2 of %3. %4</source>
+        <translation>%1, Version %2 vom %3. %4</translation>
+    </message>
+    <message>
+        <source>No device chart is loaded.</source>
+        <translation>Keine Größentabelle ist geladen.</translation>
+    </message>
+    <message>
+        <source>The sizes are being judged again …</source>
+        <translation>Die Größen werden neu beurteilt …</translation>
+    </message>
+    <message>
+        <source>Warnings</source>
+        <translation>Warnungen</translation>
+    </message>
+    <message>
+        <source>Against size %1</source>
+        <translation>Gegen Größe %1</translation>
+    </message>
+    <message>
+        <source>About the chart</source>
+        <translation>Zur Größentabelle</translation>
+    </message>
+    <message>
+        <source>What was assumed</source>
+        <translation>Was angenommen wurde</translation>
+    </message>
+    <message>
+        <source>Device choice follows the device's current instructions for use, local protocol and law.</source>
+        <translation>Die Wahl des Implantats folgt seiner aktuellen Gebrauchsanweisung, dem örtlichen Protokoll und dem Recht.</translation>
+    </message>
+</context>
+<context>
+    <name>SizesTable</name>
+    <message>
+        <source>Sizes of the chart</source>
+        <translation>Größen der Tabelle</translation>
+    </message>
+</context>
+<context>
+    <name>Sizing</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>It rests on %n reading(s)</source>
+        <translation>
+            <numerusform>Es beruht auf %n Messung</numerusform>
+            <numerusform>Es beruht auf %n Messungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>%1 and would change with a reading by %2 at %3 %4.</source>
+        <translation>%1 und würde sich ändern mit einer Messung durch %2 bei %3 %4.</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>The %1 at %2 is %3, with a chance of 95 % from %4.</source>
+        <translation>%1 bei %2: %3, mit einer Chance von 95 % von %4.</translation>
+    </message>
+    <message>
+        <source>Near 12 mmHg it widens by %1 mm per mmHg (± %2; %3 % of that is this patient's own, the rest is assumed).</source>
+        <translation>Nahe 12 mmHg wird es um %1 mm je mmHg weiter (± %2; %3 % davon sind diesem Patienten eigen, der Rest ist angenommen).</translation>
+    </message>
+    <message>
+        <source>if the change of pressure passes (%1): %2</source>
+        <translation>wenn die Druckänderung vorübergeht (%1): %2</translation>
+    </message>
+    <message>
+        <source>if it lasts (%1): %2</source>
+        <translation>wenn sie bleibt (%1): %2</translation>
+    </message>
+    <message>
+        <source>Widths to live with (95 %), %1.</source>
+        <translation>Künftige Weiten (95 %), %1.</translation>
+    </message>
+    <message>
+        <source>No size of the chart has any chance to fit.</source>
+        <translation>Keine Größe der Tabelle hat eine Chance zu passen.</translation>
+    </message>
+    <message>
+        <source>Size %1 has the greatest fit chance, %2, at %3; over the living range of %4 its compression stays inside its band with a chance of %5. %6</source>
+        <translation>Größe %1 hat die höchste Passchance, %2, bei %3; im künftigen Bereich von %4 bleibt ihre Kompression mit einer Chance von %5 in ihrem Bereich. %6</translation>
+    </message>
+    <message>
+        <source>at least %1, no verdict</source>
+        <translation>mindestens %1, kein Urteil</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>enough: %1, needs %2</source>
+        <translation>genug: %1, nötig %2</translation>
+    </message>
+    <message>
+        <source>%1 short: %2, needs %3</source>
+        <translation>%1 zu kurz: %2, nötig %3</translation>
+    </message>
+    <message>
+        <source>up to %1; at most %2 too narrow</source>
+        <translation>bis %1; höchstens %2 zu schmal</translation>
+    </message>
+    <message>
+        <source>%1 to %2 too narrow</source>
+        <translation>%1 bis %2 zu schmal</translation>
+    </message>
+    <message>
+        <source>Measure the left atrial pressure</source>
+        <translation>Den linken Vorhofdruck messen</translation>
+    </message>
+    <message>
+        <source>One more set of echo angles</source>
+        <translation>Noch ein Satz Echowinkel</translation>
+    </message>
+    <message>
+        <source>Measure by 3D echo</source>
+        <translation>Mit 3D-Echo messen</translation>
+    </message>
+    <message>
+        <source>Measure again after filling</source>
+        <translation>Nach Füllung neu messen</translation>
+    </message>
+</context>
+<context>
+    <name>StartPage</name>
+    <message>
+        <source>Ostium Gauge</source>
+        <translation>Ostium Gauge</translation>
+    </message>
+    <message>
+        <source>Measures the left atrial appendage on CT: how wide it is at which depth, with the uncertainty of every value.</source>
+        <translation>Misst das linke Vorhofohr im CT: wie weit es in welcher Tiefe ist, mit der Unsicherheit jedes Wertes.</translation>
+    </message>
+    <message>
+        <source>Open a folder of DICOM images …</source>
+        <translation>Einen Ordner mit DICOM-Bildern öffnen …</translation>
+    </message>
+    <message>
+        <source>Ctrl+O</source>
+        <translation>Ctrl+O</translation>
+    </message>
+    <message>
+        <source>or drop the folder on this window. Then mark the atrium and the tip of the appendage with two clicks.</source>
+        <translation>oder den Ordner auf dieses Fenster ziehen. Dann mit zwei Klicks den Vorhof und die Spitze des Vorhofohrs markieren.</translation>
+    </message>
+</context>
+<context>
+    <name>StasisEditor</name>
+    <message>
+        <source>Finding of stasis</source>
+        <translation>Stasebefund</translation>
+    </message>
+    <message>
+        <source>Add a finding</source>
+        <translation>Befund hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>0, none</source>
+        <translation>0, keiner</translation>
+    </message>
+    <message>
+        <source>4, severe</source>
+        <translation>4, schwer</translation>
+    </message>
+    <message>
+        <source>Spontaneous echo contrast (smoke), grade</source>
+        <translation>Spontaner Echokontrast, Grad</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>Sludge</source>
+        <translation>Sludge</translation>
+    </message>
+    <message>
+        <source>Thrombus</source>
+        <translation>Thrombus</translation>
+    </message>
+    <message>
+        <source>Emptying velocity, cm/s</source>
+        <translation>Entleerungsgeschwindigkeit, cm/s</translation>
+    </message>
+    <message>
+        <source>Enhancement of the tip over the aorta (ratio)</source>
+        <translation>Kontrastierung der Spitze zur Aorta (Verhältnis)</translation>
+    </message>
+    <message>
+        <source>Phase of the enhancement</source>
+        <translation>Phase der Kontrastierung</translation>
+    </message>
+    <message>
+        <source>The appendage was looked at on purpose</source>
+        <translation>Das Vorhofohr wurde gezielt angesehen</translation>
+    </message>
+    <message>
+        <source>Seen by</source>
+        <translation>Gesehen von</translation>
+    </message>
+    <message>
+        <source>%1, seen by %2</source>
+        <translation>%1, gesehen von %2</translation>
+    </message>
+    <message>
+        <source>The plan is stopped: nothing may enter the appendage.</source>
+        <translation>Der Plan ist angehalten: nichts darf in das Vorhofohr.</translation>
+    </message>
+    <message>
+        <source>No size can be signed yet.</source>
+        <translation>Noch kann keine Größe unterschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded about stasis.</source>
+        <translation>Über Stase ist nichts erfasst.</translation>
+    </message>
+    <message>
+        <source>Stasis does not forbid to sign a size.</source>
+        <translation>Stase verbietet nicht, eine Größe zu unterschreiben.</translation>
+    </message>
+</context>
+<context>
+    <name>Surface</name>
+    <message>
+        <source>atrium</source>
+        <translation>Vorhof</translation>
+    </message>
+    <message>
+        <source>appendage</source>
+        <translation>Vorhofohr</translation>
+    </message>
+    <message>
+        <source>ostium, proposed</source>
+        <translation>Ostium, vorgeschlagen</translation>
+    </message>
+    <message>
+        <source>depth %1</source>
+        <translation>Tiefe %1</translation>
+    </message>
+</context>
+<context>
+    <name>SurfaceView</name>
+    <message>
+        <source>Surface: turn back to the long section</source>
+        <translation>Oberfläche: zum Längsschnitt zurückdrehen</translation>
+    </message>
+    <message>
+        <source>Surface: cut open</source>
+        <translation>Oberfläche: aufschneiden</translation>
+    </message>
+    <message>
+        <source>Surface of the blood in atrium and appendage</source>
+        <translation>Oberfläche des Blutes in Vorhof und Vorhofohr</translation>
+    </message>
+    <message>
+        <source>Drag or arrow keys turn (Shift: finely), Ctrl and wheel or + and − zoom, C cuts it open, Home turns it back to the long section.</source>
+        <translation>Ziehen oder Pfeiltasten drehen (Umschalt: fein), Ctrl und Rad oder + und − vergrößern, C schneidet auf, Pos1 dreht zum Längsschnitt zurück.</translation>
+    </message>
+    <message>
+        <source>surface, cut along the long section</source>
+        <translation>Oberfläche, am Längsschnitt geschnitten</translation>
+    </message>
+    <message>
+        <source>surface, cut along the cross-section</source>
+        <translation>Oberfläche, am Querschnitt geschnitten</translation>
+    </message>
+    <message>
+        <source>surface of the blood</source>
+        <translation>Oberfläche des Blutes</translation>
+    </message>
+    <message>
+        <source>Measuring …</source>
+        <translation>Es wird gemessen …</translation>
+    </message>
+    <message>
+        <source>The surface appears here once the appendage is measured.</source>
+        <translation>Die Oberfläche erscheint hier, sobald das Vorhofohr gemessen ist.</translation>
+    </message>
+    <message>
+        <source>Making the surface … %1 %</source>
+        <translation>Die Oberfläche entsteht … %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>Tables</name>
+    <message>
+        <source>Cannot open the case library at %1: a newer version of this program wrote it (its tables are at step %2, this version knows %3). Nothing was changed. Use the newer version.</source>
+        <translation>Die Fallbibliothek in %1 kann nicht geöffnet werden: eine neuere Version dieses Programms hat sie geschrieben (ihre Tabellen stehen auf Stufe %2, diese Version kennt %3). Nichts wurde geändert. Die neuere Version verwenden.</translation>
+    </message>
+    <message>
+        <source>Cannot bring the case library at %1 to step %2 of its tables: %3</source>
+        <translation>Die Fallbibliothek in %1 kann nicht auf Stufe %2 ihrer Tabellen gebracht werden: %3</translation>
+    </message>
+</context>
+<context>
+    <name>Terms</name>
+    <message>
+        <source>area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>perimeter</source>
+        <translation>Umfang</translation>
+    </message>
+    <message>
+        <source>longest diameter</source>
+        <translation>längster Durchmesser</translation>
+    </message>
+    <message>
+        <source>shortest diameter</source>
+        <translation>kürzester Durchmesser</translation>
+    </message>
+    <message>
+        <source>least width</source>
+        <translation>geringste Weite</translation>
+    </message>
+    <message>
+        <source>mean diameter</source>
+        <translation>mittlerer Durchmesser</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter</source>
+        <translation>umfangsbezogener Durchmesser</translation>
+    </message>
+    <message>
+        <source>area-derived diameter</source>
+        <translation>flächenbezogener Durchmesser</translation>
+    </message>
+    <message>
+        <source>eccentricity index</source>
+        <translation>Exzentrizitätsindex</translation>
+    </message>
+    <message>
+        <source>straight depth</source>
+        <translation>gerade Tiefe</translation>
+    </message>
+    <message>
+        <source>depth along the axis</source>
+        <translation>Tiefe entlang der Achse</translation>
+    </message>
+    <message>
+        <source>depth from the ostium plane</source>
+        <translation>Tiefe ab der Ostiumebene</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>turn of the axis</source>
+        <translation>Biegung der Achse</translation>
+    </message>
+    <message>
+        <source>place of the turn</source>
+        <translation>Stelle der Biegung</translation>
+    </message>
+    <message>
+        <source>largest of the views</source>
+        <translation>größte der Ansichten</translation>
+    </message>
+    <message>
+        <source>width in one view</source>
+        <translation>Weite in einer Ansicht</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Weite</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>enhancement of the atrium</source>
+        <translation>Kontrastierung des Vorhofs</translation>
+    </message>
+    <message>
+        <source>enhancement of the appendage</source>
+        <translation>Kontrastierung des Vorhofohrs</translation>
+    </message>
+    <message>
+        <source>enhancement of the tip</source>
+        <translation>Kontrastierung der Spitze</translation>
+    </message>
+    <message>
+        <source>enhancement of the aorta</source>
+        <translation>Kontrastierung der Aorta</translation>
+    </message>
+    <message>
+        <source>enhancement, tip to aorta</source>
+        <translation>Kontrastierung, Spitze zu Aorta</translation>
+    </message>
+</context>
+<context>
+    <name>WhatNextPanel</name>
+    <message>
+        <source>Chance to change the size</source>
+        <translation>Chance, die Größe zu ändern</translation>
+    </message>
+    <message>
+        <source>changes the size: %1</source>
+        <translation>ändert die Größe: %1</translation>
+    </message>
+    <message>
+        <source>The acts are being simulated …</source>
+        <translation>Die Handlungen werden simuliert …</translation>
+    </message>
+    <message>
+        <source>The acts were not simulated: the work was cancelled.</source>
+        <translation>Die Handlungen wurden nicht simuliert: die Arbeit wurde abgebrochen.</translation>
+    </message>
+    <message>
+        <source>No size has a chance to fit, so there is none that a further reading could change.</source>
+        <translation>Keine Größe hat eine Chance zu passen, also gibt es keine, die eine weitere Messung ändern könnte.</translation>
+    </message>
+    <message>
+        <source>For each act, readings that it may give were drawn from what is known, and the sizes judged again with each. A chance is right to about 4 in a hundred.</source>
+        <translation>Für jede Handlung wurden mögliche Messungen aus dem Bekannten gezogen und die Größen damit neu beurteilt. Eine Chance stimmt auf etwa 4 von hundert.</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>Change a moment of the course</source>
+        <translation>Einen Zeitpunkt des Verlaufs ändern</translation>
+    </message>
+    <message>
+        <source>Add a moment to the course</source>
+        <translation>Zeitpunkt zum Verlauf hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove a moment of the course</source>
+        <translation>Einen Zeitpunkt des Verlaufs entfernen</translation>
+    </message>
+    <message>
+        <source>Type a reading in</source>
+        <translation>Eine Messung eintippen</translation>
+    </message>
+    <message>
+        <source>Remove a typed reading</source>
+        <translation>Eine eingetippte Messung entfernen</translation>
+    </message>
+    <message>
+        <source>Record stasis</source>
+        <translation>Stase erfassen</translation>
+    </message>
+    <message>
+        <source>Remove a finding of stasis</source>
+        <translation>Einen Stasebefund entfernen</translation>
+    </message>
+    <message>
+        <source>Record a look at the implant</source>
+        <translation>Einen Blick auf das Implantat erfassen</translation>
+    </message>
+    <message>
+        <source>Remove a look at the implant</source>
+        <translation>Einen Blick auf das Implantat entfernen</translation>
+    </message>
+    <message>
+        <source>Confirm a value</source>
+        <translation>Einen Wert bestätigen</translation>
+    </message>
+</context>
+</TS>

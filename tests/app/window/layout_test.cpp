@@ -1,0 +1,249 @@
+// Every screen in every language, at the scale that the process was started with (QT_SCALE_FACTOR; see CMakeLists.txt):
+// nothing cut, nothing outside its parent, nothing over something else.
+#include "app/models/key_values.h"
+#include "app/format/quantity.h"
+#include "app/window/help_pages.h"
+#include "app/window/language.h"
+#include "app/window/main_window.h"
+#include "app/window/meeting_view.h"
+#include "app/window/page_shelf.h"
+#include "app/window/settings_dialog.h"
+#include "app/window/theme.h"
+#include "tests/app/support/synthetic_session.h"
+
+#include <QAbstractButton>
+#include <QAbstractScrollArea>
+#include <QApplication>
+#include <QComboBox>
+#include <QLabel>
+#include <QLayout>
+#include <QLineEdit>
+#include <QRegularExpression>
+#include <QSplitterHandle>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QTest>
+#include <cmath>
+#include <gtest/gtest.h>
+
+using namespace gauge;
+using namespace gauge::app;
+using fixture::openAndMeasure;
+
+namespace {
+
+constexpr int kSlackPx = 1; // rounding of layouts at fractional scales
+
+QString nameOf(const QWidget& widget) {
+    return QStringLiteral("%1 '%2'").arg(QString::fromLatin1(widget.metaObject()->className()), widget.objectName());
+}
+
+QString cutText(const QWidget& widget) {
+    if (const auto* label = qobject_cast<const QLabel*>(&widget); label && !label->text().isEmpty()) {
+        const bool cut = label->wordWrap() ? label->heightForWidth(label->width()) > label->height() + kSlackPx
+                                           : label->sizeHint().width() > label->width() + kSlackPx;
+        if (cut) return QStringLiteral("label: ") + label->text();
+    }
+    if (const auto* button = qobject_cast<const QAbstractButton*>(&widget); button && !button->text().isEmpty())
+        if (button->sizeHint().width() > button->width() + kSlackPx) return QStringLiteral("button: ") + button->text();
+    if (const auto* box = qobject_cast<const QComboBox*>(&widget))
+        if (QFontMetrics(box->font()).horizontalAdvance(box->currentText()) > box->width())
+            return QStringLiteral("box: ") + box->currentText();
+    return {};
+}
+
+/// Parts that Qt itself lays over each other or scrolls.
+bool isQtsOwn(const QWidget& widget) {
+    const QWidget* parent = widget.parentWidget();
+    return qobject_cast<const QSplitterHandle*>(&widget) || qobject_cast<const QAbstractScrollArea*>(parent) ||
+           (parent && qobject_cast<const QAbstractScrollArea*>(parent->parentWidget())) ||
+           qobject_cast<const QStackedWidget*>(parent) || qobject_cast<const QTabBar*>(parent) ||
+           qobject_cast<const QComboBox*>(parent) || qobject_cast<const QLineEdit*>(parent) || widget.isWindow() ||
+           widget.objectName().startsWith(QLatin1String("qt_"));
+}
+
+QStringList faultsOf(const QWidget& window) {
+    QStringList faults;
+    const auto widgets = window.findChildren<QWidget*>();
+    for (const QWidget* widget : widgets) {
+        if (!widget->isVisible() || widget->visibleRegion().isEmpty()) continue;
+        if (const QString cut = cutText(*widget); !cut.isEmpty()) faults << cut;
+        const QWidget* parent = widget->parentWidget();
+        if (!parent || isQtsOwn(*widget)) continue;
+        if (!parent->rect().adjusted(-kSlackPx, -kSlackPx, kSlackPx, kSlackPx).contains(widget->geometry()))
+            faults << nameOf(*widget) + QStringLiteral(" is outside ") + nameOf(*parent);
+        for (const QWidget* other : parent->findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
+            if (other <= widget || !other->isVisible() || isQtsOwn(*other)) continue;
+            const QRect common = other->geometry() & widget->geometry();
+            if (common.width() > kSlackPx && common.height() > kSlackPx)
+                faults << nameOf(*widget) + QStringLiteral(" lies over ") + nameOf(*other);
+        }
+    }
+    return faults;
+}
+
+std::string said(const QStringList& faults) {
+    return faults.join(QStringLiteral("\n")).toStdString();
+}
+
+double luminance(const QColor& colour) {
+    const auto linear = [](double c) { return c <= 0.03928 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); };
+    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF());
+}
+
+/// WCAG 2.1, "contrast ratio".
+double contrast(const QColor& a, const QColor& b) {
+    const double one = luminance(a), two = luminance(b);
+    return (std::max(one, two) + 0.05) / (std::min(one, two) + 0.05);
+}
+
+constexpr double kLeastContrast = 4.5; // WCAG 2.1, success criterion 1.4.3
+
+class Layout : public ::testing::TestWithParam<const char*> {
+protected:
+    void SetUp() override { useLanguage(*qApp, QString::fromLatin1(GetParam())); }
+    void TearDown() override { useLanguage(*qApp, QStringLiteral("en")); }
+    static void show(MainWindow& window, const QSize& size = {1440, 900}) {
+        window.resize(size);
+        window.show();
+        QCoreApplication::processEvents();
+    }
+};
+
+} // namespace
+
+TEST_P(Layout, OfTheStartPageHolds) {
+    MainWindow window;
+    show(window, {1280, 800});
+    EXPECT_TRUE(faultsOf(window).isEmpty()) << said(faultsOf(window));
+}
+
+TEST_P(Layout, OfEveryPageHolds) {
+    MainWindow window;
+    show(window);
+    openAndMeasure(window.session());
+    for (const PageShelf::Entry& entry : window.shelf().entries()) {
+        window.state().setPage(entry.page);
+        QCoreApplication::processEvents();
+        EXPECT_TRUE(faultsOf(window).isEmpty()) << entry.title.toStdString() << ":\n" << said(faultsOf(window));
+    }
+}
+
+TEST_P(Layout, OfTheSettingsHolds) {
+    Settings settings;
+    ViewState state;
+    SettingsDialog dialog(settings, state);
+    dialog.show();
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(faultsOf(dialog).isEmpty()) << said(faultsOf(dialog));
+}
+
+TEST_P(Layout, OfTheMeetingHoldsAndItsSmallestTextIsAFortiethOfTheHeight) {
+    MainWindow window;
+    show(window);
+    openAndMeasure(window.session());
+    window.state().setMode(ViewState::Mode::Meeting);
+    window.showNormal(); // the offscreen platform's screen is small
+    window.resize(1440, 900);
+    QCoreApplication::processEvents();
+    ASSERT_GE(window.meeting().slideCount(), 3);
+    for (int at = 0; at < window.meeting().slideCount(); ++at) {
+        window.meeting().showSlide(at);
+        QCoreApplication::processEvents();
+        EXPECT_TRUE(faultsOf(window).isEmpty()) << "slide " << at << ":\n" << said(faultsOf(window));
+    }
+    for (const QLabel* label : window.meeting().findChildren<QLabel*>()) {
+        if (!label->isVisible()) continue;
+        EXPECT_GE(label->fontInfo().pixelSize() * 40, window.height()) << label->text().toStdString();
+    }
+    EXPECT_GE(labelFont(kSmallestLabelPx).pixelSize() * 40, window.height());
+    window.state().setMode(ViewState::Mode::Reading);
+    EXPECT_EQ(labelFont(12).pixelSize(), 12) << "the reading room's labels are as before";
+}
+
+INSTANTIATE_TEST_SUITE_P(Languages, Layout, ::testing::Values("en", "de", "fr"));
+
+TEST(Theme, EveryTextHasItsContrastInBothThemes) {
+    for (const Theme theme : {Theme::Light, Theme::Dark}) {
+        applyTheme(*qApp, theme);
+        for (const TextPair& pair : textPairs())
+            EXPECT_GE(contrast(pair.text, pair.background), kLeastContrast)
+                << pair.where << ": " << pair.text.name().toStdString() << " on " << pair.background.name().toStdString();
+        for (const Role role : {Role::Ostium, Role::Landing, Role::Axis, Role::Atrium, Role::Tip, Role::Circumflex,
+                                Role::Ridge, Role::Aorta, Role::Section, Role::Crossing, Role::Device, Role::Drawing}) {
+            EXPECT_GE(contrast(colourOf(role, Ground::Image), tone::image), kLeastContrast) << wordOf(role).toStdString();
+            EXPECT_GE(contrast(colourOf(role, Ground::Page), tone::panel), kLeastContrast) << wordOf(role).toStdString();
+        }
+    }
+}
+
+TEST(Theme, ChangesWhileTheWindowIsUp) {
+    applyTheme(*qApp, Theme::Dark);
+    MainWindow window;
+    window.resize(1280, 800);
+    window.show();
+    const QColor dark = window.grab().toImage().pixelColor(640, 790);
+    applyTheme(*qApp, Theme::Light);
+    QCoreApplication::processEvents();
+    const QColor light = window.grab().toImage().pixelColor(640, 790);
+    applyTheme(*qApp, Theme::Dark);
+    EXPECT_LT(dark.lightnessF(), 0.4);
+    EXPECT_GT(light.lightnessF(), 0.6);
+}
+
+TEST(Meeting, PagesByKeysAndEndsWithEscape) {
+    MainWindow window;
+    window.resize(1280, 800);
+    window.show();
+    openAndMeasure(window.session());
+    QTest::keyClick(&window, Qt::Key_F11);
+    ASSERT_EQ(window.state().mode(), ViewState::Mode::Meeting);
+    EXPECT_EQ(window.meeting().slide(), 0);
+    QTest::keyClick(&window.meeting(), Qt::Key_PageDown);
+    EXPECT_EQ(window.meeting().slide(), 1);
+    EXPECT_EQ(window.state().depthKind(), Depth::Ostium);
+    QTest::keyClick(&window.meeting(), Qt::Key_Right);
+    EXPECT_EQ(window.state().depthKind(), Depth::Landing);
+    QTest::keyClick(&window.meeting(), Qt::Key_Home);
+    EXPECT_EQ(window.meeting().slide(), 0);
+    QTest::keyClick(&window.meeting(), Qt::Key_Escape);
+    EXPECT_EQ(window.state().mode(), ViewState::Mode::Reading);
+}
+
+TEST(Meeting, ShowsTheValuesOfTheRecord) {
+    MainWindow window;
+    openAndMeasure(window.session());
+    int compared = 0;
+    const QList<KeyValue> lines = keyValues(window.session().record());
+    for (const core::RecordedValue& value : window.session().record().values)
+        for (const KeyValue& line : lines)
+            if (line.value == estimate(value.estimate, Unit::Millimetre)) {
+                ++compared;
+                break;
+            }
+    EXPECT_GE(compared, lines.size());
+    for (const KeyValue& line : lines)
+        EXPECT_FALSE(line.stale) << line.what.toStdString();
+}
+
+TEST(Help, EveryTopicHasAPageAndEveryLinkLeadsToOne) {
+    for (const QString& topic : helpTopics()) {
+        const QString text = helpText(topic);
+        ASSERT_FALSE(text.isEmpty()) << topic.toStdString();
+        static const QRegularExpression link(QStringLiteral("\\]\\(([^)]+)\\)"));
+        for (auto match = link.globalMatch(text); match.hasNext();) {
+            const QString target = match.next().captured(1);
+            EXPECT_TRUE(helpTopics().contains(target)) << topic.toStdString() << " -> " << target.toStdString();
+        }
+    }
+    EXPECT_TRUE(helpText(QStringLiteral("index")).contains(QStringLiteral("not a medical device")));
+}
+
+TEST(NamesHidden, TheTitleNoLongerTellsTheCase) {
+    MainWindow window;
+    openAndMeasure(window.session());
+    const QString open = window.windowTitle();
+    window.state().setNamesHidden(true);
+    EXPECT_NE(window.windowTitle(), open);
+    EXPECT_TRUE(window.windowTitle().contains("without names")) << window.windowTitle().toStdString();
+}

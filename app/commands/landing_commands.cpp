@@ -2,6 +2,8 @@
 
 #include "app/document/case_document.h"
 
+#include <QCoreApplication>
+
 namespace gauge::app {
 namespace {
 
@@ -9,6 +11,13 @@ core::SetLanding moving(const CaseDocument& document, double depthMm) {
     core::LandingPlanes landing = document.record().landing;
     if (landing.depthsMm.empty()) landing.depthsMm.push_back(depthMm);
     landing.depthsMm.front() = depthMm;
+    landing.revision = document.nextRevision();
+    return {landing};
+}
+
+core::SetLanding plugging(const CaseDocument& document, std::optional<double> beyondRidgeMm) {
+    core::LandingPlanes landing = document.record().landing;
+    landing.plugMm = beyondRidgeMm;
     landing.revision = document.nextRevision();
     return {landing};
 }
@@ -21,6 +30,17 @@ MoveLanding::MoveLanding(CaseDocument& document, double depthMm, int gesture)
 
 bool MoveLanding::mergeWith(const QUndoCommand* other) {
     const auto* next = static_cast<const MoveLanding*>(other); // the same id()
+    if (next->m_gesture != m_gesture) return false;
+    replaceEdit(next->edit());
+    return true;
+}
+
+SetPlugPlane::SetPlugPlane(CaseDocument& document, std::optional<double> beyondRidgeMm, int gesture)
+    : EditCommand(document, QCoreApplication::translate("Commands", "Set the plug plane"), plugging(document, beyondRidgeMm)),
+      m_gesture(gesture) {}
+
+bool SetPlugPlane::mergeWith(const QUndoCommand* other) {
+    const auto* next = static_cast<const SetPlugPlane*>(other); // the same id()
     if (next->m_gesture != m_gesture) return false;
     replaceEdit(next->edit());
     return true;

@@ -1,5 +1,7 @@
 #include "core/record/measurement_values.h"
 
+#include "core/record/metric_names.h"
+
 namespace gauge::core {
 namespace {
 
@@ -26,19 +28,8 @@ public:
     }
 
     void addSection(const std::string& where, const Section& section, std::string_view extra = {}) {
-        const SectionMetrics& m = section.metrics;
-        const auto put = [&](const char* what, const char* unit, const Estimate& e) {
-            add(std::string(where).append("/").append(what), unit, e, extra);
-        };
-        put("area", "mm2", m.areaMm2);
-        put("perimeter", "mm", m.perimeterMm);
-        put("longest-diameter", "mm", m.longestDiameterMm);
-        put("shortest-diameter", "mm", m.shortestDiameterMm);
-        put("least-width", "mm", m.leastWidthMm);
-        put("mean-diameter", "mm", m.meanDiameterMm);
-        put("perimeter-derived-diameter", "mm", m.perimeterDerivedDiameterMm);
-        put("area-derived-diameter", "mm", m.areaDerivedDiameterMm);
-        put("eccentricity-index", "1", m.eccentricityIndex);
+        for (const MetricName& name : kMetricNames)
+            add(where + "/" + name.id, name.unit, estimateOf(section.metrics, name.metric), extra);
     }
 
     std::vector<RecordedValue> take() { return std::move(m_values); }

@@ -3,6 +3,7 @@
 #include "app/drawing/depth_strip_drawing.h"
 #include "app/format/quantity.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 
 namespace gauge::app {
@@ -19,6 +20,8 @@ std::optional<ShownSection> shownSection(const Session& session, const ViewState
         if (const auto* nearest = nearestProfile(*m, state.cursorMm()))
             return ShownSection{&nearest->section, Role::Section, nearest->sMm,
                                 QStringLiteral("depth ") + quantity(nearest->sMm, Unit::Millimetre)};
+    if (const auto* dragged = session.ostiumPreview())
+        return ShownSection{dragged, Role::Ostium, 0.0, QCoreApplication::translate("Views", "ostium, being moved")};
     return ShownSection{&m->ostium.section, Role::Ostium, 0.0,
                         m->ostium.proposed ? QStringLiteral("ostium, proposed") : wordOf(Role::Ostium)};
 }

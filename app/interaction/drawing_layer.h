@@ -8,7 +8,7 @@
 //                                            select the next or previous, Tab its next point, arrows move the point by a
 //                                            pixel of the screen (with Shift by a tenth), Delete removes, F2 or a double
 //                                            click labels, Enter confirms it on its moved plane, Escape lets go
-//   Ctrl+1 … Ctrl+6, Ctrl+0                  put the selected drawing into the table, or take it out (tool_actions.h)
+//   F3 … F8, F9                              put the selected drawing into the table, or take it out (tool_actions.h)
 #pragma once
 
 #include "app/document/session.h"

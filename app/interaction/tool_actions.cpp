@@ -76,11 +76,11 @@ QList<QAction*> drawingToolActions(ViewState& state, QObject* parent) {
 QList<QAction*> drawingRoleActions(Session& session, ViewState& state, QObject* parent) {
     using enum core::DrawingRole;
     QList<QAction*> actions;
-    int key = Qt::Key_1;
+    int key = Qt::Key_F3;
     for (const auto role : {OstiumWidth, LandingWidth, Depth, OstiumContour, LandingContour, MitralInflow, None}) {
         const QString text = role == None ? tr("Take the measurement out of the table")
                                           : tr("Put the measurement into the table as %1").arg(roleName(role));
-        QAction* one = action(text, QKeySequence(Qt::CTRL | static_cast<Qt::Key>(role == None ? Qt::Key_0 : key++)), parent);
+        QAction* one = action(text, QKeySequence(static_cast<Qt::Key>(key++)), parent);
         const auto enable = [one, &session, &state] {
             one->setEnabled(session.record().drawings.contains(state.selectedDrawing().toStdString()));
         };

@@ -14,7 +14,7 @@ namespace gauge::app {
 /// shortcut arms the tool and a second time leaves it.
 QList<QAction*> drawingToolActions(ViewState& state, QObject* parent);
 
-/// Roles of the selected drawing: one key puts its value into the comparison table (Ctrl+1 …, Ctrl+0 takes it out). Enabled
+/// Roles of the selected drawing: one key puts its value into the comparison table (F3 … F8, F9 takes it out). Enabled
 /// while a drawing is selected.
 QList<QAction*> drawingRoleActions(Session& session, ViewState& state, QObject* parent);
 

@@ -225,7 +225,7 @@ TEST_F(Drawings, OneKeyPutsAMeasurementIntoTheTable) {
     EXPECT_FALSE(roles[1]->isEnabled()) << "nothing selected";
     drawLine(axial, {120, 200}, {260, 200});
     ASSERT_TRUE(roles[1]->isEnabled());
-    EXPECT_EQ(roles[1]->shortcut(), QKeySequence(Qt::CTRL | Qt::Key_2));
+    EXPECT_EQ(roles[1]->shortcut(), QKeySequence(Qt::Key_F4));
     roles[1]->trigger();
     EXPECT_EQ(drawing().role, core::DrawingRole::LandingWidth);
     roles.last()->trigger();

@@ -15,6 +15,13 @@ core::SetLanding moving(const CaseDocument& document, double depthMm) {
     return {landing};
 }
 
+core::SetLanding plugging(const CaseDocument& document, std::optional<double> beyondRidgeMm) {
+    core::LandingPlanes landing = document.record().landing;
+    landing.plugMm = beyondRidgeMm;
+    landing.revision = document.nextRevision();
+    return {landing};
+}
+
 } // namespace
 
 MoveLanding::MoveLanding(CaseDocument& document, double depthMm, int gesture)
@@ -23,6 +30,17 @@ MoveLanding::MoveLanding(CaseDocument& document, double depthMm, int gesture)
 
 bool MoveLanding::mergeWith(const QUndoCommand* other) {
     const auto* next = static_cast<const MoveLanding*>(other); // the same id()
+    if (next->m_gesture != m_gesture) return false;
+    replaceEdit(next->edit());
+    return true;
+}
+
+SetPlugPlane::SetPlugPlane(CaseDocument& document, std::optional<double> beyondRidgeMm, int gesture)
+    : EditCommand(document, QCoreApplication::translate("Commands", "Set the plug plane"), plugging(document, beyondRidgeMm)),
+      m_gesture(gesture) {}
+
+bool SetPlugPlane::mergeWith(const QUndoCommand* other) {
+    const auto* next = static_cast<const SetPlugPlane*>(other); // the same id()
     if (next->m_gesture != m_gesture) return false;
     replaceEdit(next->edit());
     return true;

@@ -64,9 +64,18 @@ measureWithLandings(const Session::Engine& engine, const std::shared_ptr<const c
     return measurement;
 }
 
+bool isPlug(const core::LandingZone& zone) {
+    return zone.kind == core::LandingKind::Plug;
+}
+
 } // namespace
 
-Session::Session(QObject* parent) : QObject(parent), m_engine{core::measureAppendage, core::landingZoneAt} {
+Session::Session(QObject* parent) : QObject(parent), m_engine{core::measureAppendage, core::landingZoneAt, core::sectionOnPlane} {
+    m_drawings.addFinder(this, [this](const core::Drawing& drawing) -> std::optional<DrawingRecorder::Source> {
+        if (!m_images || !drawing.evidence.empty() || !std::holds_alternative<core::SectionSite>(drawing.site))
+            return std::nullopt;
+        return DrawingRecorder::Source{core::sectionGround(*volume()), provenance()};
+    });
     connect(&m_document, &CaseDocument::changed, this, &Session::onChanged);
     connect(&m_document, &CaseDocument::refused, this, [this](const QString& reason) {
         say(Kind::Warning, tr("Nothing was changed: %1 Save the case under another name to go on with it.").arg(reason));
@@ -254,6 +263,52 @@ void Session::releaseOstium() {
     m_document.push(std::make_unique<ReleaseOstium>(m_document));
 }
 
+void Session::previewOstium(const core::Plane& plane) {
+    if (!m_measurement || !volume()) return;
+    m_ostiumPreview = plane;
+    emit landingChanged();
+    if (!m_engine.sectionOn) return;
+    m_previewJob.start<core::Section>(
+        [cut = m_engine.sectionOn, volume = m_images->ct.volume, measurement = *m_measurement, plane](const core::WorkContext&) {
+            return cut(*volume, measurement, plane);
+        },
+        [this](core::Result<core::Section> section) {
+            if (!m_ostiumPreview) return;
+            m_ostiumSection = section ? std::optional(std::move(*section)) : std::nullopt;
+            emit landingChanged();
+        });
+}
+
+void Session::dropPreviews() {
+    m_previewJob.drop();
+    m_ostiumPreview.reset();
+    m_ostiumSection.reset();
+    m_preview.reset();
+    emit landingChanged();
+}
+
+void Session::moveOstium(const core::Plane& plane, int gesture) {
+    dropPreviews();
+    if (m_measurement) m_document.push(std::make_unique<MoveOstiumPlane>(m_document, plane, gesture));
+}
+
+void Session::tiltOstium(const core::Plane& plane, int gesture) {
+    dropPreviews();
+    if (m_measurement) m_document.push(std::make_unique<TiltOstiumPlane>(m_document, plane, gesture));
+}
+
+std::optional<core::Plane> Session::ostiumPlane() const {
+    if (m_ostiumPreview) return m_ostiumPreview;
+    if (record().ostium) return record().ostium->plane;
+    if (!m_measurement) return std::nullopt;
+    const core::Section& section = m_measurement->ostium.section;
+    return core::Plane{section.center, section.frame.normal};
+}
+
+void Session::setPlug(std::optional<double> beyondRidgeMm, int gesture) {
+    m_document.push(std::make_unique<SetPlugPlane>(m_document, beyondRidgeMm, gesture));
+}
+
 double Session::heldLandingDepth(double depthMm) const {
     const double most = (m_measurement ? m_measurement->axis.lengthMm : 0.0) - kLandingMarginMm;
     return std::clamp(depthMm, kLandingMarginMm, std::max(kLandingMarginMm, most));
@@ -301,6 +356,9 @@ void Session::onChanged(CaseDocument::Part part) {
     case Part::Landing:
         refreshLandings();
         break;
+    case Part::Contours:
+        if (m_measurement && !m_measureJob.isRunning()) recordValues();
+        break;
     default:
         break;
     }
@@ -344,7 +402,7 @@ void Session::measure() {
 }
 
 void Session::measured(core::Result<core::AppendageMeasurement> result) {
-    m_preview.reset();
+    dropPreviews();
     if (!result) {
         m_measurement.reset();
         m_failure = result.error();
@@ -356,6 +414,7 @@ void Session::measured(core::Result<core::AppendageMeasurement> result) {
     }
     m_failure.reset();
     m_measurement = std::move(*result);
+    m_plugMeasuredMm = record().landing.plugMm;
     if (m_message.kind == Kind::Error || m_message.kind == Kind::Working) say(Kind::Nothing, {});
     emit measurementChanged();
     recordValues();
@@ -368,6 +427,11 @@ void Session::refreshLandings() {
         measure();
         return;
     }
+    const bool plugIsThere = std::any_of(m_measurement->landingZones.begin(), m_measurement->landingZones.end(), isPlug);
+    if (record().landing.plugMm != m_plugMeasuredMm || (plugIsThere && !record().landing.plugMm)) {
+        measure(); // the plug plane is found with the whole measurement
+        return;
+    }
     std::vector<core::LandingZone> zones;
     for (const double depthMm : record().landing.depthsMm) {
         auto zone = m_engine.landingAt(*volume(), *m_measurement, depthMm);
@@ -377,13 +441,13 @@ void Session::refreshLandings() {
             say(Kind::Warning, text(zone.error()));
     }
     for (auto& zone : m_measurement->landingZones)
-        if (zone.kind == core::LandingKind::Plug) zones.push_back(zone);
+        if (isPlug(zone)) zones.push_back(zone);
     m_measurement->landingZones = std::move(zones);
     emit landingChanged();
     recordValues();
 }
 
-void Session::recordValues() {
+core::Provenance Session::provenance() const {
     core::Provenance provenance;
     provenance.sopInstanceUids = m_images->ct.sopInstanceUids;
     provenance.frameOfReferenceUid = m_images->ct.volume->frameOfReferenceUid();
@@ -391,8 +455,12 @@ void Session::recordValues() {
     provenance.state = "before the procedure";
     provenance.author = currentAuthor().toStdString();
     provenance.time = currentTime().toStdString();
-    core::SetValues values{core::recordedValues(*m_measurement, record(),
-                                                std::make_shared<const core::Provenance>(std::move(provenance)))};
+    return provenance;
+}
+
+void Session::recordValues() {
+    core::SetValues values{
+        core::recordedValues(*m_measurement, record(), std::make_shared<const core::Provenance>(provenance()))};
     // Measured again from the same inputs with the same result, as after opening a case: who measured it first, and when,
     // stays.
     if (!sameMeasurement(record().values, values.values)) m_document.apply(std::move(values));

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "app/document/case_document.h"
+#include "app/document/drawing_recorder.h"
 #include "app/document/load_images.h"
 #include "app/document/picture_values.h"
 #include "app/jobs/job_runner.h"
@@ -45,6 +46,9 @@ public:
         std::function<core::Result<core::LandingZone>(const core::Volume&, const core::AppendageMeasurement&,
                                                       double)>
             landingAt;
+        /// May be empty: planes are then dragged without their section.
+        std::function<core::Result<core::Section>(const core::Volume&, const core::AppendageMeasurement&, const core::Plane&)>
+            sectionOn = {};
     };
 
     explicit Session(QObject* parent = nullptr);
@@ -53,6 +57,8 @@ public:
     CaseDocument& document() { return m_document; }
     PictureValues& pictureValues() { return m_pictureValues; }
     const core::CaseRecord& record() const { return m_document.record(); }
+    DrawingRecorder& drawings() { return m_drawings; }
+    const DrawingRecorder& drawings() const { return m_drawings; }
 
     /// Opens the images of a folder as a new case. What was open stays until they are there.
     void openFolder(const QString& folder);
@@ -82,6 +88,19 @@ public:
     void removeMark(core::MarkKind kind);
     void confirmOstium();
     void releaseOstium();
+    /// Shows the ostium plane while it is dragged, its section as soon as it is cut; nothing is recorded.
+    void previewOstium(const core::Plane& plane);
+    /// Records it as the person's own. Calls with one gesture number are one step of undo.
+    void moveOstium(const core::Plane& plane, int gesture);
+    void tiltOstium(const core::Plane& plane, int gesture);
+    /// Ends a drag without recording.
+    void dropPreviews();
+    /// The ostium plane to show: the dragged one while dragging, else that of the record, else the measured one.
+    std::optional<core::Plane> ostiumPlane() const;
+    /// The section on the dragged plane; null while nothing is dragged or nothing has been cut yet.
+    const core::Section* ostiumPreview() const { return m_ostiumSection ? &*m_ostiumSection : nullptr; }
+    /// Plug plane this far beyond the ridge tip, mm; nothing: none.
+    void setPlug(std::optional<double> beyondRidgeMm, int gesture);
     /// Shows a landing plane while it is dragged; nothing is recorded.
     void previewLanding(double depthMm);
     /// Records it. Calls with one gesture number are one step of undo.
@@ -144,6 +163,7 @@ private:
     void refreshLandings();
     void recordValues();
     QString phaseWords() const;
+    core::Provenance provenance() const;
 
     CaseDocument m_document;
     PictureValues m_pictureValues{m_document}; ///< what the drawings on pictures say together
@@ -152,7 +172,12 @@ private:
     std::shared_ptr<const dicomio::SeriesIndex> m_offered;
     std::string m_patientKey;
     std::optional<core::AppendageMeasurement> m_measurement;
+    DrawingRecorder m_drawings{m_document};
     std::optional<core::LandingZone> m_preview;
+    std::optional<core::Plane> m_ostiumPreview;
+    std::optional<core::Section> m_ostiumSection;
+    JobRunner m_previewJob;
+    std::optional<double> m_plugMeasuredMm; ///< with which the measurement was made
     std::optional<core::Error> m_failure;
     JobRunner m_load;
     JobRunner m_measureJob;

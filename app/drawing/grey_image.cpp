@@ -1,9 +1,11 @@
 #include "app/drawing/grey_image.h"
 
 #include "app/drawing/palette.h"
+#include "core/parallel/parallel_for.h"
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace gauge::app {
 
@@ -13,30 +15,39 @@ QImage greyImage(const core::SectionImage& section, const GreyWindow& window) {
     const double low = window.centerHu - 0.5 - (width - 1.0) / 2.0;
     const double scale = 255.0 / (width - 1.0);
     const QRgb outside = tone::image.rgb();
-    for (int row = 0; row < section.grid.rows; ++row) {
-        auto* line = reinterpret_cast<QRgb*>(image.scanLine(row));
-        for (int column = 0; column < section.grid.columns; ++column) {
-            const float value = section.at(column, row);
-            if (value == core::kOutsideVolume) {
-                line[column] = outside;
-                continue;
+    std::vector<QRgb*> lines(static_cast<std::size_t>(section.grid.rows));
+    for (std::size_t row = 0; row < lines.size(); ++row) // scanLine may copy: not from several threads
+        lines[row] = reinterpret_cast<QRgb*>(image.scanLine(static_cast<int>(row)));
+    core::parallelFor(lines.size(), 64, [&](std::size_t begin, std::size_t end) {
+        for (std::size_t row = begin; row < end; ++row) {
+            const float* values = section.values.data() + row * static_cast<std::size_t>(section.grid.columns);
+            for (int column = 0; column < section.grid.columns; ++column) {
+                if (values[column] == core::kOutsideVolume) {
+                    lines[row][column] = outside;
+                    continue;
+                }
+                const int grey = static_cast<int>(std::clamp((values[column] - low) * scale, 0.0, 255.0) + 0.5);
+                lines[row][column] = qRgb(grey, grey, grey);
             }
-            const int grey = static_cast<int>(std::lround(std::clamp((value - low) * scale, 0.0, 255.0)));
-            line[column] = qRgb(grey, grey, grey);
         }
-    }
+    });
     return image;
 }
 
-QImage cutGrey(const core::Volume& volume, const SectionMap& map, const QRectF& area,
-               const GreyWindow& window, double devicePixelRatio) {
+core::SectionImage cutFor(const core::Volume& volume, const SectionMap& map, const QRectF& area, double devicePixelRatio,
+                          const core::Slab& slab) {
     core::SectionGrid grid;
     grid.frame = map.frame;
     grid.frame.origin = map.patientFrom(area.center());
     grid.columns = std::max(1, static_cast<int>(std::lround(area.width() * devicePixelRatio)));
     grid.rows = std::max(1, static_cast<int>(std::lround(area.height() * devicePixelRatio)));
     grid.pixelMm = 1.0 / (map.pixelsPerMm * devicePixelRatio);
-    QImage image = greyImage(core::cutSection(volume, grid), window);
+    return core::cutSlab(volume, grid, slab);
+}
+
+QImage cutGrey(const core::Volume& volume, const SectionMap& map, const QRectF& area,
+               const GreyWindow& window, double devicePixelRatio) {
+    QImage image = greyImage(cutFor(volume, map, area, devicePixelRatio), window);
     image.setDevicePixelRatio(devicePixelRatio);
     return image;
 }

@@ -41,6 +41,10 @@ struct SectionMap {
     }
 };
 
+/// The values of which cutGrey makes a picture: cut once, shown in any window.
+core::SectionImage cutFor(const core::Volume& volume, const SectionMap& map, const QRectF& area, double devicePixelRatio = 1.0,
+                          const core::Slab& slab = {});
+
 /// The volume cut so that it fills `area` of the map, one sample for each pixel of a device with the given
 /// ratio.
 QImage cutGrey(const core::Volume& volume, const SectionMap& map, const QRectF& area,

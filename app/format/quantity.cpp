@@ -14,6 +14,8 @@ int decimals(Unit unit) {
     switch (unit) {
     case Unit::Millimetre:
     case Unit::Millilitre:
+    case Unit::Centimetre:
+    case Unit::MillimetreOfMercury:
         return 1;
     case Unit::Index:
         return 2;
@@ -21,6 +23,9 @@ int decimals(Unit unit) {
     case Unit::Degree:
     case Unit::Hounsfield:
     case Unit::Percent:
+    case Unit::CentimetrePerSecond:
+    case Unit::Millisecond:
+    case Unit::PerMinute:
         return 0;
     }
     return 1;
@@ -64,6 +69,16 @@ QString symbol(Unit unit) {
         return QStringLiteral("HU");
     case Unit::Percent:
         return QStringLiteral("%");
+    case Unit::CentimetrePerSecond:
+        return QStringLiteral("cm/s");
+    case Unit::Centimetre:
+        return QStringLiteral("cm");
+    case Unit::Millisecond:
+        return QStringLiteral("ms");
+    case Unit::MillimetreOfMercury:
+        return QStringLiteral("mmHg");
+    case Unit::PerMinute:
+        return QStringLiteral("min⁻¹");
     case Unit::Index:
         return {};
     }

@@ -1,7 +1,8 @@
 // Numbers to words: the one place that rounds. A shown number always carries its unit, and a measured one its
 // standard uncertainty.
 //
-// Decimals are fixed by the unit, so that columns line up: mm 0.1, mm2 1, mL 0.1, degree 1, HU 1, index 0.01.
+// Decimals are fixed by the unit, so that columns line up: mm 0.1, mm2 1, mL 0.1, degree 1, HU 1, index 0.01,
+// cm/s 1, cm 0.1, ms 1, mmHg 0.1, 1/min 1.
 // Uncertainties are rounded up, so that none is understated (JCGM 100:2008, 7.2.6, allows it). An uncertainty
 // that was not evaluated (zero) is shown as "± ?".
 #pragma once
@@ -13,7 +14,8 @@
 
 namespace gauge::app {
 
-enum class Unit { Millimetre, SquareMillimetre, Millilitre, Degree, Hounsfield, Percent, Index };
+enum class Unit { Millimetre, SquareMillimetre, Millilitre, Degree, Hounsfield, Percent, Index,
+    CentimetrePerSecond, Centimetre, Millisecond, MillimetreOfMercury, PerMinute };
 
 /// "mm", "mm²", …; empty for an index.
 QString symbol(Unit unit);

@@ -238,7 +238,9 @@ QString releaseQuantityName(core::ReleaseQuantity quantity) {
 Unit unitOf(const std::string& recordUnit) {
     static const std::map<std::string_view, Unit> units{
         {"mm", Unit::Millimetre}, {"mm2", Unit::SquareMillimetre}, {"mL", Unit::Millilitre}, {"deg", Unit::Degree},
-        {"HU", Unit::Hounsfield}, {"%", Unit::Percent},            {"1", Unit::Index}};
+        {"HU", Unit::Hounsfield}, {"%", Unit::Percent},            {"1", Unit::Index},
+        {"cm/s", Unit::CentimetrePerSecond}, {"cm", Unit::Centimetre}, {"ms", Unit::Millisecond},
+        {"mmHg", Unit::MillimetreOfMercury}, {"1/min", Unit::PerMinute}};
     const auto found = units.find(recordUnit);
     return found == units.end() ? Unit::Index : found->second;
 }

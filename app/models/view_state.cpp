@@ -52,7 +52,35 @@ void ViewState::setCrossing(const core::PatientPoint& point) {
 void ViewState::arm(std::optional<core::MarkKind> kind) {
     if (kind == m_armed) return;
     m_armed = kind;
+    if (kind) armTool(std::nullopt);
     emit armedChanged();
+}
+
+void ViewState::armTool(std::optional<core::DrawingKind> kind) {
+    if (kind == m_tool) return;
+    m_tool = kind;
+    if (kind) arm(std::nullopt);
+    emit toolChanged();
+}
+
+void ViewState::selectDrawing(const QString& id) {
+    if (id == m_drawing) return;
+    m_drawing = id;
+    emit drawingSelected();
+}
+
+void ViewState::setPointer(const std::optional<core::PatientPoint>& point) {
+    if (point.has_value() == m_pointer.has_value() && (!point || point->mm == m_pointer->mm)) return;
+    m_pointer = point;
+    emit pointerChanged();
+}
+
+void ViewState::setSlab(const Slab& slab) {
+    constexpr double kThickestMm = 40.0;
+    const Slab held{std::clamp(slab.thicknessMm, 0.0, kThickestMm), slab.shows};
+    if (held == m_slab) return;
+    m_slab = held;
+    emit slabChanged();
 }
 
 void ViewState::setPage(Page page) {
@@ -69,6 +97,7 @@ void ViewState::goTo(const Place& place) {
         emit depthChanged();
     }
     setPage(place.page);
+    selectDrawing(place.drawing);
     emit placeChanged();
 }
 

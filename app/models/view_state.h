@@ -7,6 +7,7 @@
 #include "app/drawing/long_section_drawing.h"
 #include "app/models/place.h"
 #include "core/record/case_record.h"
+#include "core/volume/section_image.h"
 
 #include <QObject>
 #include <optional>
@@ -18,6 +19,7 @@ class ViewState : public QObject {
 public:
     using Page = gauge::app::Page;
     using Depth = gauge::app::Depth;
+    using Slab = core::Slab;
     /// Reading room, or the meeting: large type, only what matters.
     enum class Mode { Reading, Meeting };
     Q_ENUM(Mode)
@@ -45,6 +47,22 @@ public:
     std::optional<core::MarkKind> armed() const { return m_armed; }
     void arm(std::optional<core::MarkKind> kind);
 
+    /// The tool that draws with the next click, in every view; arming it disarms a mark, and the other way round.
+    std::optional<core::DrawingKind> tool() const { return m_tool; }
+    void armTool(std::optional<core::DrawingKind> kind);
+
+    /// Id of the drawing that keys and menus act on; empty: none.
+    const QString& selectedDrawing() const { return m_drawing; }
+    void selectDrawing(const QString& id);
+
+    /// The place in the patient under the pointer of a CT view, shown in the others.
+    const std::optional<core::PatientPoint>& pointer() const { return m_pointer; }
+    void setPointer(const std::optional<core::PatientPoint>& point);
+
+    /// How thick CT sections are shown, and what of their thickness.
+    const Slab& slab() const { return m_slab; }
+    void setSlab(const Slab& slab); ///< held within 0 … 40 mm
+
     Page page() const { return m_page; }
     void setPage(Page page);
 
@@ -71,6 +89,10 @@ signals:
     void crossingChanged();
     void armedChanged();
     void pageChanged();
+    void toolChanged();
+    void drawingSelected();
+    void pointerChanged();
+    void slabChanged();
 
 private:
     GreyWindow m_window;
@@ -80,6 +102,10 @@ private:
     DepthScale m_scale;
     core::PatientPoint m_crossing;
     std::optional<core::MarkKind> m_armed;
+    std::optional<core::DrawingKind> m_tool;
+    QString m_drawing;
+    std::optional<core::PatientPoint> m_pointer;
+    Slab m_slab;
     Page m_page = Page::Scanner;
     Place m_place;
     Mode m_mode = Mode::Reading;

@@ -1,13 +1,20 @@
 #include "app/views/long_section_view.h"
 
+#include "app/drawing/drawn_lines.h"
 #include "app/drawing/mark_roles.h"
 #include "app/views/shown_section.h"
 
 #include <QKeyEvent>
+#include <QLineF>
 #include <QPainter>
 #include <algorithm>
 
 namespace gauge::app {
+namespace {
+
+constexpr int kLandingGestures = 1 << 22; // apart from those of the depth strip
+
+} // namespace
 
 LongSectionView::LongSectionView(Session& session, ViewState& state, QWidget* parent)
     : ImageView(session, state, parent) {
@@ -55,6 +62,8 @@ void LongSectionView::drawOver(QPainter& painter, const SectionMap& map) {
         scene.cursorMm = shownSection(m_session, m_state)->depthMm;
     scene.titleEnd = titleEnd();
     drawLongSection(painter, area(), map, scene);
+    if (const auto ostium = ostiumHandles(map)) ostium->draw(painter, Role::Ostium, true);
+    if (const auto landing = landingHandle(map)) drawHandle(painter, *landing, colourOf(Role::Landing), true);
 }
 
 QString LongSectionView::emptyText() const {
@@ -96,15 +105,73 @@ void LongSectionView::scroll(int steps) {
     scrollDepth(m_session, m_state, steps);
 }
 
+std::optional<PlaneHandles> LongSectionView::ostiumHandles(const SectionMap& map) const {
+    constexpr double kBeyondMm = 7.0;
+    const auto plane = m_session.ostiumPlane();
+    if (!plane) return std::nullopt;
+    return PlaneHandles::on(map, *plane, 0.5 * m_session.measurement()->ostium.section.metrics.longestDiameterMm.value + kBeyondMm);
+}
+
+/// Where the landing plane is gripped: the axis point on it.
+std::optional<QPointF> LongSectionView::landingHandle(const SectionMap& map) const {
+    const auto* landing = m_session.landing();
+    if (!landing) return std::nullopt;
+    return map.fromPatient(core::axisPointAt(*m_session.measurement(), landing->depthMm));
+}
+
+void LongSectionView::cancelDrag() {
+    m_plane.reset();
+    m_landingFrom.reset();
+    m_session.dropPreviews();
+}
+
 void LongSectionView::leftPressed(const QPointF& at) {
+    const auto where = map();
+    if (!where) return;
+    constexpr double kReachPx = 10.0;
+    if (const auto handle = landingHandle(*where); handle && QLineF(*handle, at).length() <= kReachPx) {
+        m_landingFrom = LandingDrag{at, m_session.landing()->depthMm};
+        ++m_landingGesture;
+        m_state.showLanding();
+        return;
+    }
+    const auto ostium = ostiumHandles(*where);
+    if (const auto grip = ostium ? ostium->gripAt(at) : std::nullopt) {
+        m_plane = PlaneDrag{*ostium, *grip, at, {}};
+        m_state.showOstium();
+        return;
+    }
     m_turn.emplace(at, m_state.turnDeg());
 }
 
 void LongSectionView::leftMoved(const QPointF& at) {
+    const auto where = map();
+    if (m_plane) {
+        m_plane->to = m_plane->handles.dragged(m_plane->grip, m_plane->from, at);
+        m_session.previewOstium(*m_plane->to);
+        return;
+    }
+    if (m_landingFrom && where) {
+        const core::PatientVector way = where->patientFrom(at) - where->patientFrom(m_landingFrom->at);
+        m_session.previewLanding(m_landingFrom->depthMm +
+                                 way.dot(core::axisDirectionAt(*m_session.measurement(), m_landingFrom->depthMm)));
+        return;
+    }
+    if (where && !m_turn) {
+        const auto ostium = ostiumHandles(*where);
+        const auto landing = landingHandle(*where);
+        const bool onHandle = (ostium && ostium->gripAt(at)) || (landing && QLineF(*landing, at).length() <= 10.0);
+        if (!m_state.tool()) setCursor(onHandle ? Qt::OpenHandCursor : Qt::SizeVerCursor);
+    }
     if (m_turn) m_state.setTurnDeg(m_turn->at(at));
 }
 
 void LongSectionView::leftReleased(const QPointF&) {
+    if (m_plane) recordDrag(m_session, *m_plane);
+    m_plane.reset();
+    if (m_landingFrom && m_session.isPreviewing() && m_session.landing())
+        m_session.moveLanding(m_session.landing()->depthMm, m_landingGesture + kLandingGestures);
+    m_landingFrom.reset();
     m_turn.reset();
 }
 

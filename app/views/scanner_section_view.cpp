@@ -3,7 +3,6 @@
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/format/quantity.h"
-#include "core/volume/sampling.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -80,14 +79,8 @@ void ScannerSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     drawOrientation(painter, area(), map.frame, titleEnd());
     drawScaleBar(painter, area(), map.pixelsPerMm);
     drawPlacedMarks(painter, area(), map, placedMarks(m_session.record()));
-    if (m_pointer) {
-        const core::PatientPoint at = map.patientFrom(*m_pointer);
-        if (m_session.volume()->contains(at))
-            drawLabel(painter, QPointF(width(), height() - 14),
-                      quantity(core::TrilinearSampler(*m_session.volume())(at), Unit::Hounsfield), tone::soft,
-                      LabelSide::Left, area(), 11);
-        if (m_state.armed()) drawMarker(painter, *m_pointer, roleOf(*m_state.armed()), 0.8);
-    }
+    if (const auto plane = handles(map)) plane->draw(painter, Role::Ostium, true);
+    if (m_pointer && m_state.armed()) drawMarker(painter, *m_pointer, roleOf(*m_state.armed()), 0.8);
 }
 
 QString ScannerSectionView::title() const {
@@ -131,7 +124,24 @@ void ScannerSectionView::moveCrossing(const QPointF& at) {
         m_state.setCrossing(where->patientFrom(at));
 }
 
+std::optional<PlaneHandles> ScannerSectionView::handles(const SectionMap& map) const {
+    constexpr double kHalfMm = 18.0;
+    const auto plane = m_session.measurement() ? m_session.ostiumPlane() : std::nullopt;
+    return plane ? PlaneHandles::on(map, *plane, kHalfMm) : std::nullopt;
+}
+
+void ScannerSectionView::cancelDrag() {
+    m_plane.reset();
+    m_session.dropPreviews();
+}
+
 void ScannerSectionView::leftPressed(const QPointF& at) {
+    const auto where = map();
+    const auto plane = where && !m_state.armed() ? handles(*where) : std::nullopt;
+    if (const auto grip = plane ? plane->gripAt(at) : std::nullopt) {
+        m_plane = PlaneDrag{*plane, *grip, at, {}};
+        return;
+    }
     if (!m_state.armed()) {
         m_dragging = true;
         moveCrossing(at);
@@ -150,17 +160,23 @@ void ScannerSectionView::leftPressed(const QPointF& at) {
 
 void ScannerSectionView::leftMoved(const QPointF& at) {
     m_pointer = at;
+    if (m_plane) {
+        m_plane->to = m_plane->handles.dragged(m_plane->grip, m_plane->from, at);
+        m_session.previewOstium(*m_plane->to);
+    }
     if (m_dragging) moveCrossing(at);
     update();
 }
 
 void ScannerSectionView::leftReleased(const QPointF&) {
+    if (m_plane) recordDrag(m_session, *m_plane);
+    m_plane.reset();
     m_dragging = false;
 }
 
-void ScannerSectionView::leaveEvent(QEvent*) {
+void ScannerSectionView::leaveEvent(QEvent* event) {
     m_pointer.reset();
-    update();
+    ImageView::leaveEvent(event);
 }
 
 void ScannerSectionView::keyPressEvent(QKeyEvent* event) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/drawing/scanner_section_drawing.h"
+#include "app/interaction/plane_drag.h"
 #include "app/views/image_view.h"
 
 namespace gauge::app {
@@ -27,18 +28,22 @@ protected:
     void leftReleased(const QPointF& at) override;
     void keyPressEvent(QKeyEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    bool isDragging() const override { return m_plane.has_value(); }
+    void cancelDrag() override;
 
 private:
     double fittingPixelsPerMm() const;
     core::PatientPoint middle() const;
     double stepMm() const;
     void moveCrossing(const QPointF& at);
+    std::optional<PlaneHandles> handles(const SectionMap& map) const;
 
     ScannerAxis m_axis;
     double m_zoom = 1.0;
     QPointF m_offset;
     std::optional<QPointF> m_pointer;
     bool m_dragging = false;
+    std::optional<PlaneDrag> m_plane;
 };
 
 } // namespace gauge::app

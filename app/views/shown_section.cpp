@@ -21,6 +21,8 @@ std::optional<ShownSection> shownSection(const Session& session, const ViewState
             return ShownSection{&nearest->section, Role::Section, nearest->sMm,
                                 QCoreApplication::translate("Drawing", "depth %1")
                                     .arg(quantity(nearest->sMm, Unit::Millimetre))};
+    if (const auto* dragged = session.ostiumPreview())
+        return ShownSection{dragged, Role::Ostium, 0.0, QCoreApplication::translate("Views", "ostium, being moved")};
     return ShownSection{&m->ostium.section, Role::Ostium, 0.0,
                         m->ostium.proposed ? QCoreApplication::translate("Drawing", "ostium, proposed") : wordOf(Role::Ostium)};
 }

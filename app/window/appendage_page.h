@@ -26,6 +26,7 @@ public:
     void setAnswers(Answers& answers);
     void resetViews();
     LongSectionView& longSection() { return *m_longSection; }
+    CrossSectionView& crossSection() { return *m_crossSection; }
     SurfaceView& surface() { return *m_surface; }
 
 private:

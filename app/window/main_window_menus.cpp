@@ -1,8 +1,11 @@
 // Menus and shortcuts of the main window.
 #include "app/drawing/mark_roles.h"
+#include "app/interaction/tool_actions.h"
 #include "app/panels/marks_panel.h"
 #include "app/panels/comparison_panel.h"
 #include "app/panels/decision_tabs.h"
+#include "app/views/cross_section_view.h"
+#include "app/window/appendage_page.h"
 #include "app/window/help_pages.h"
 #include "app/window/main_window.h"
 #include "app/window/page_shelf.h"
@@ -64,6 +67,7 @@ void MainWindow::makeViewMenu() {
     view->addAction(tr("Cross-section at the landing zone"), QKeySequence(Qt::Key_L), &m_state,
                     &ViewState::showLanding);
     view->addAction(tr("&Fit all views"), QKeySequence(Qt::Key_R), this, &MainWindow::resetViews);
+    view->addMenu(tr("&Picture"))->addActions(pictureActions(m_state, this));
     view->addSeparator();
     QMenu* themes = view->addMenu(tr("&Theme"));
     auto* group = new QActionGroup(this);
@@ -111,6 +115,11 @@ void MainWindow::makeMeasureMenu() {
         else
             m_session.confirmOstium();
     });
+    m_measureMenu->addSeparator();
+    m_measureMenu->addMenu(tr("&Draw"))->addActions(drawingToolActions(m_state, this));
+    m_measureMenu->addMenu(tr("Put into the &table"))->addActions(drawingRoleActions(m_session, m_state, this));
+    m_measureMenu->addMenu(tr("&Planes"))->addActions(planeActions(m_session, m_state, this));
+    m_measureMenu->addMenu(tr("C&ontour"))->addActions(m_appendage->crossSection().contourActions(this));
     m_measureMenu->addSeparator();
     showTools();
 }

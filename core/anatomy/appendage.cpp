@@ -10,6 +10,7 @@
 #include "core/anatomy/neck.h"
 #include "core/anatomy/ostium.h"
 #include "core/anatomy/seed_checks.h"
+#include "core/anatomy/refit.h"
 #include "core/measure/section_measure.h"
 #include "core/parallel/parallel_for.h"
 
@@ -421,6 +422,18 @@ Result<AppendageMeasurement> measureAppendage(const std::shared_ptr<const Volume
 
 Result<LandingZone> landingZoneAt(const Volume& volume, const AppendageMeasurement& measurement, double depthMm) {
     return axisLanding(volume, *measurement.trace, depthMm);
+}
+
+Result<Section> sectionOnPlane(const Volume& volume, const AppendageMeasurement& measurement, const Plane& plane) {
+    SectionOptions options;
+    options.placement.reset();
+    options.edgeUncertainty = false;
+    return measureSection(volume, frameOf(plane), measurement.trace->pool.guideAt(plane.point), options);
+}
+
+Result<std::vector<Eigen::Vector2d>> refitContour(const Volume& volume, const AppendageMeasurement& measurement,
+                                                  const SectionFrame& frame, std::span<const Eigen::Vector2d> contour) {
+    return refitContour(volume, frame, contour, measurement.trace->pool.guideAt(frame.origin));
 }
 
 PatientPoint axisPointAt(const AppendageMeasurement& measurement, double sMm) {

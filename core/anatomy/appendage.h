@@ -109,6 +109,10 @@ Result<AppendageMeasurement> measureAppendage(const std::shared_ptr<const Volume
 /// @errors LandingOutsideAppendage when `depthMm` is not within (0, axis length); SectionNotFound.
 Result<LandingZone> landingZoneAt(const Volume& volume, const AppendageMeasurement& measurement, double depthMm);
 
+/// The section of the appendage's blood on any plane, without uncertainties (a few milliseconds: fit for dragging a plane).
+/// @errors SectionNotFound when the plane's point lies in no blood; SectionOpen.
+Result<Section> sectionOnPlane(const Volume& volume, const AppendageMeasurement& measurement, const Plane& plane);
+
 /// Point on the axis at distance `sMm` from the ostium (negative: on the atrium's side), held at the ends.
 PatientPoint axisPointAt(const AppendageMeasurement& measurement, double sMm);
 

@@ -1,5 +1,6 @@
 #include "core/echo/drawn_contour.h"
 
+#include "core/geometry/smooth_line.h"
 #include "core/measure/section_metrics.h"
 
 #include <algorithm>
@@ -17,18 +18,11 @@ constexpr int kPiecesPerSide = 16;
 
 using Contour = std::vector<Eigen::Vector2d>;
 
-/// Catmull-Rom curve through every point, then evenly spaced.
-Contour smoothCurve(std::span<const Eigen::Vector2d> p) {
-    Contour fine;
-    const std::size_t n = p.size();
-    for (std::size_t i = 0; i < n; ++i) {
-        const auto &a = p[(i + n - 1) % n], &b = p[i], &c = p[(i + 1) % n], &d = p[(i + 2) % n];
-        for (int k = 0; k < kPiecesPerSide; ++k) {
-            const double t = static_cast<double>(k) / kPiecesPerSide, t2 = t * t, t3 = t2 * t;
-            fine.push_back(0.5 * (2.0 * b + (c - a) * t + (2.0 * a - 5.0 * b + 4.0 * c - d) * t2 +
-                                  (3.0 * b - a - 3.0 * c + d) * t3));
-        }
-    }
+/// The smooth line through every point, counter-clockwise, evenly spaced.
+Result<Contour> smoothCurve(std::span<const Eigen::Vector2d> points) {
+    const auto line = SmoothLine::through(points, SmoothLine::Ends::Closed);
+    if (!line) return tl::make_unexpected(line.error());
+    Contour fine = line->sampled(kPiecesPerSide);
     if (signedAreaMm2(fine) < 0.0) std::reverse(fine.begin(), fine.end());
     return resampleByArcLength(fine, kCurvePoints);
 }
@@ -124,7 +118,9 @@ Result<Section> measureDrawnContour(const SectionFrame& frame, std::span<const E
     if (const auto ok = check(contour, options); !ok) return tl::make_unexpected(ok.error());
     Section s;
     s.frame = frame;
-    s.contour = smoothCurve(contour);
+    auto curve = smoothCurve(contour);
+    if (!curve) return tl::make_unexpected(curve.error());
+    s.contour = std::move(*curve);
     s.center = frame.patientFromSection(areaCentroid(s.contour));
     const MetricValues values = metricValues(s.contour), spread = observerSpread(s.contour, options);
     for (std::size_t k = 0; k < kMetricCount; ++k) {

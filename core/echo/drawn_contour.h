@@ -25,8 +25,8 @@ struct DrawnContourOptions {
     double scaleUncertainty = 0.0; ///< relative, of the image's millimetre
 };
 
-/// Metrics of the closed line through the drawn points (a smooth curve through every point, so that a dozen clicks
-/// are enough: 12 on a circle read its perimeter 0.1 % low). The component `observer` is the spread of each metric over
+/// Metrics of the closed line through the drawn points (core/geometry/smooth_line.h, so that a dozen clicks are enough: 12
+/// on a circle read its perimeter 0.011 % low). The component `observer` is the spread of each metric over
 /// redraws of the line with the stated straying, always the same ones.
 /// @param contour  section coordinates, mm, first point not repeated, any sense of rotation.
 /// @errors TooFewPoints below 5, NonFinite, Degenerate; InvalidArgument for options out of range.

@@ -186,4 +186,21 @@ Result<Section> measureSection(const Volume& volume, const SectionFrame& frame, 
     return section;
 }
 
+Result<std::vector<Eigen::Vector2d>> refitContour(const Volume& volume, const SectionFrame& frame,
+                                                  std::span<const Eigen::Vector2d> contour, const SectionGuide& guide) {
+    if (const auto ok = validateContour(contour); !ok) return tl::make_unexpected(ok.error());
+    std::vector<Eigen::Vector2d> outline(contour.begin(), contour.end());
+    if (signedAreaMm2(outline) < 0.0) std::reverse(outline.begin(), outline.end());
+    const auto count = static_cast<std::size_t>(std::clamp(perimeterMm(outline) / kContourStepMm, 72.0, 480.0));
+    outline = resampleByArcLength(outline, count);
+    const EdgeSet edges = locateEdges(volume, frame, outline, guide);
+    if (edges.points.size() < 16)
+        return failure(ErrorCode::SectionNotFound, "Cannot refit this contour: there is no border of blood near it.");
+    auto fitted = unbend(smoothClosedCurve(edges.points, kNoiseLengthMm, kFinestWaveMm), count, guide.edgeSigmaMm);
+    if (!validateContour(fitted) || signedAreaMm2(fitted) <= 0.0)
+        return failure(ErrorCode::SectionNotFound,
+                       "Cannot refit this contour: the border near it does not close. Draw it nearer to the border.");
+    return fitted;
+}
+
 } // namespace gauge::core

@@ -8,6 +8,8 @@
 #include "core/volume/volume.h"
 
 #include <optional>
+#include <span>
+#include <vector>
 
 namespace gauge::core {
 
@@ -23,5 +25,12 @@ struct SectionOptions {
 /// Accuracy on phantoms: DEVELOPERS.md, "Accuracy".
 Result<Section> measureSection(const Volume& volume, const SectionFrame& frame, const SectionGuide& guide,
                                const SectionOptions& options = {});
+
+/// The border near a line that a hand drew: the line's points moved onto it along profiles across the line, then the smooth
+/// curve through them.
+/// @param contour  the line, section coordinates, mm, at least 3 points, any sense of rotation.
+/// @errors those of validateContour; SectionNotFound when no border that closes is found.
+Result<std::vector<Eigen::Vector2d>> refitContour(const Volume& volume, const SectionFrame& frame,
+                                                  std::span<const Eigen::Vector2d> contour, const SectionGuide& guide);
 
 } // namespace gauge::core

@@ -6,6 +6,7 @@ namespace gauge::core {
 namespace {
 
 constexpr std::string_view kMarkPrefix = "mark/";
+constexpr std::string_view kPlacePrefix = "plane/";
 constexpr std::array<std::string_view, kMarkKinds.size()> kMarkNames{"atrium", "tip", "circumflex", "ridge",
                                                                      "aorta"};
 
@@ -40,6 +41,28 @@ std::optional<Revision> singleRevision(const CaseRecord& record, std::string_vie
     };
     (look(singleOf<Contents>(record)), ...);
     return revision;
+}
+
+/// What decides the place of a plane.
+std::vector<std::string> decidersOf(const CaseRecord& record, std::string_view plane) {
+    if (plane != input::kOstium && plane != input::kLanding) return {};
+    std::vector<std::string> ids{std::string(input::kImages), std::string(input::kOstium)};
+    if (plane == input::kOstium && record.ostium) return ids;
+    for (const MarkKind kind : {MarkKind::Atrium, MarkKind::Tip, MarkKind::Circumflex, MarkKind::Ridge})
+        ids.push_back(input::mark(kind));
+    if (plane == input::kLanding) ids.emplace_back(input::kLanding);
+    return ids;
+}
+
+/// Fowler, Noll and Vo's hash (FNV-1a) of the revisions, kept below 2^53 so that any reader of JSON can hold it.
+Revision placeRevision(const CaseRecord& record, std::string_view plane) {
+    const auto ids = decidersOf(record, plane);
+    if (ids.empty()) return 0;
+    std::uint64_t hash = 14695981039346656037ull;
+    for (const auto& id : ids)
+        for (std::uint64_t rest = revisionOf(record, id), byte = 0; byte < 8; ++byte, rest >>= 8)
+            hash = (hash ^ (rest & 0xff)) * 1099511628211ull;
+    return (hash & ((1ull << 53) - 1)) | 1;
 }
 
 } // namespace
@@ -94,7 +117,12 @@ std::string input::mark(MarkKind kind) {
     return std::string(kMarkPrefix).append(name(kind));
 }
 
+std::string input::placeOf(std::string_view plane) {
+    return std::string(kPlacePrefix).append(plane);
+}
+
 Revision revisionOf(const CaseRecord& record, std::string_view inputId) {
+    if (inputId.starts_with(kPlacePrefix)) return placeRevision(record, inputId.substr(kPlacePrefix.size()));
     if (inputId == input::kImages) return record.images ? record.images->revision : 0;
     if (inputId == input::kOstium) return record.ostium ? record.ostium->revision : 0;
     if (inputId == input::kLanding) return record.landing.revision;

@@ -96,6 +96,10 @@ inline constexpr std::string_view kImages = "images";
 inline constexpr std::string_view kOstium = "ostium";
 inline constexpr std::string_view kLanding = "landing";
 std::string mark(MarkKind kind);
+/// Where a plane lies, "plane/ostium" or "plane/landing" for kOstium or kLanding: its revision is another one as soon as
+/// anything has changed that decides the plane's place (the plane itself; while the program places it, the images and the
+/// marks too), and the old one again after undo. A fingerprint of the revisions of all these, below 2^53; 0 for other ids.
+std::string placeOf(std::string_view plane);
 } // namespace input
 
 /// The entries of a kind: entriesOf<Drawing>(record) is record.drawings.

@@ -95,7 +95,7 @@ struct SectionSite {
     /// Input id of the plane on which it was drawn (input::kOstium, "landing"), so that it is stale when that plane moves;
     /// empty for a plane that stands for itself.
     std::string plane;
-    Revision planeRevision = 0; ///< of that plane when the person drew or confirmed it
+    Revision planeRevision = 0; ///< of input::placeOf(plane) when the person drew or confirmed it
 
     bool operator==(const SectionSite&) const = default;
 };

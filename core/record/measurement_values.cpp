@@ -1,5 +1,8 @@
 #include "core/record/measurement_values.h"
 
+#include "core/echo/drawn_contour.h"
+#include "core/record/metric_names.h"
+
 namespace gauge::core {
 namespace {
 
@@ -13,32 +16,35 @@ public:
             use(m_shared, input::mark(kind));
     }
 
-    /// `extra`: an input beyond those on which every value rests.
-    void add(std::string id, const char* unit, const Estimate& estimate, std::string_view extra = {}) {
+    /// `extra`: inputs beyond those on which every value rests.
+    void add(std::string id, const char* unit, const Estimate& estimate, const std::vector<InputRevision>& extra = {}) {
         RecordedValue value;
         value.id = std::move(id);
         value.unit = unit;
         value.estimate = estimate;
         value.inputs = m_shared;
-        if (!extra.empty()) use(value.inputs, extra);
+        value.inputs.insert(value.inputs.end(), extra.begin(), extra.end());
         value.provenance = m_provenance;
         m_values.push_back(std::move(value));
     }
 
-    void addSection(const std::string& where, const Section& section, std::string_view extra = {}) {
-        const SectionMetrics& m = section.metrics;
-        const auto put = [&](const char* what, const char* unit, const Estimate& e) {
-            add(std::string(where).append("/").append(what), unit, e, extra);
-        };
-        put("area", "mm2", m.areaMm2);
-        put("perimeter", "mm", m.perimeterMm);
-        put("longest-diameter", "mm", m.longestDiameterMm);
-        put("shortest-diameter", "mm", m.shortestDiameterMm);
-        put("least-width", "mm", m.leastWidthMm);
-        put("mean-diameter", "mm", m.meanDiameterMm);
-        put("perimeter-derived-diameter", "mm", m.perimeterDerivedDiameterMm);
-        put("area-derived-diameter", "mm", m.areaDerivedDiameterMm);
-        put("eccentricity-index", "1", m.eccentricityIndex);
+    std::vector<InputRevision> inputOf(std::string_view id) const { return {{std::string(id), revisionOf(m_record, id)}}; }
+
+    /// A contour that a hand corrected takes the place of the one found, and holds while its plane lies where it lay.
+    void addSection(const std::string& where, const Section& found, std::vector<InputRevision> extra = {}) {
+        Section section = found;
+        if (const auto corrected = m_record.contours.find(where); corrected != m_record.contours.end()) {
+            const CorrectedContour& contour = corrected->second.content;
+            if (auto drawn = measureDrawnContour(contour.frame, contour.points)) {
+                section = std::move(*drawn);
+                for (const MetricName& name : kMetricNames)
+                    estimateOf(section.metrics, name.metric).method = "contour corrected by hand";
+                extra.push_back({entryInput<CorrectedContour>(where), corrected->second.revision});
+                extra.push_back({input::placeOf(contour.plane), contour.planeRevision});
+            }
+        }
+        for (const MetricName& name : kMetricNames)
+            add(where + "/" + name.id, name.unit, estimateOf(section.metrics, name.metric), extra);
     }
 
     std::vector<RecordedValue> take() { return std::move(m_values); }
@@ -63,8 +69,8 @@ std::vector<RecordedValue> recordedValues(const AppendageMeasurement& measuremen
     int number = 1;
     for (const auto& landing : measurement.landingZones) {
         const std::string where = "landing-" + std::to_string(number++);
-        values.addSection(where, landing.section, input::kLanding);
-        values.add(where + "/straight-depth", "mm", landing.straightDepthMm, input::kLanding);
+        values.addSection(where, landing.section, values.inputOf(input::kLanding));
+        values.add(where + "/straight-depth", "mm", landing.straightDepthMm, values.inputOf(input::kLanding));
     }
     values.add("depth/along-axis", "mm", measurement.depthAlongAxisMm);
     values.add("depth/from-ostium-plane", "mm", measurement.depthFromOstiumPlaneMm);
@@ -78,7 +84,7 @@ std::vector<RecordedValue> recordedValues(const AppendageMeasurement& measuremen
     values.add("enhancement/atrium", "HU", level(e.atriumHu));
     values.add("enhancement/appendage", "HU", level(e.appendageHu));
     values.add("enhancement/tip", "HU", level(e.tipHu));
-    const std::string aorta = input::mark(MarkKind::Aorta);
+    const auto aorta = values.inputOf(input::mark(MarkKind::Aorta));
     if (e.aortaHu) values.add("enhancement/aorta", "HU", level(*e.aortaHu), aorta);
     if (e.tipToAorta) values.add("enhancement/tip-to-aorta", "1", level(*e.tipToAorta), aorta);
     return values.take();

@@ -37,7 +37,22 @@ struct SectionImage {
 
 inline constexpr float kOutsideVolume = -32768.0f;
 
+/// What of a thick section is shown along its normal.
+enum class SlabValue { Mean, Maximum };
+
+/// A section with thickness, half of it on either side of the plane. 0: the plane alone.
+struct Slab {
+    double thicknessMm = 0.0; ///< >= 0
+    SlabValue shows = SlabValue::Maximum;
+    bool operator==(const Slab&) const = default;
+};
+
 /// Trilinear section. @errors none; grid sizes below 1 give an empty picture.
 SectionImage cutSection(const Volume& volume, const SectionGrid& grid);
+
+/// Trilinear section with thickness: mean or maximum of parallel planes, the outer ones at the slab's faces, at most as far
+/// apart as the shortest edge of a voxel, their number odd. Places outside the volume take no part; where all are outside,
+/// `kOutsideVolume`. A thickness of 0 gives the section itself.
+SectionImage cutSlab(const Volume& volume, const SectionGrid& grid, const Slab& slab);
 
 } // namespace gauge::core

@@ -1,5 +1,6 @@
 // Contours and curves against SciPy and scikit-image.
 #include "core/geometry/planar_contour.h"
+#include "core/geometry/smooth_line.h"
 #include "core/geometry/smoothing_spline.h"
 
 #include "tests/outside/python_reference.h"
@@ -121,5 +122,34 @@ TEST(SmoothingSplineOutside, EqualsThatOfScipy) {
             for (int k = 0; k < 3; ++k)
                 EXPECT_NEAR(spline->values()[i].mm[k], other[i][static_cast<std::size_t>(k)].get<double>(), 1e-6)
                     << "lambda " << lambda << ", knot " << i;
+    }
+}
+
+// The line drawn through points against SciPy's CubicSpline (not-a-knot and periodic) over the same parameter, its length by
+// adaptive quadrature.
+TEST(SmoothLineOutside, EqualsScipysCubicSpline) {
+    std::mt19937 random(11);
+    std::normal_distribution<double> off(0.0, 1.5);
+    for (const int n : {3, 4, 5, 12, 40}) {
+        std::vector<Eigen::Vector2d> points;
+        for (int i = 0; i < n; ++i) {
+            const double t = 2.0 * std::numbers::pi * i / n;
+            points.emplace_back(12.0 * std::cos(t) + off(random), 9.0 * std::sin(t) + off(random));
+        }
+        for (const bool closed : {false, true}) {
+            SCOPED_TRACE(std::to_string(n) + (closed ? " points, closed" : " points, open"));
+            constexpr int kPieces = 7;
+            const auto other = askPython("cubic_spline", {{"points", toJson(points)}, {"closed", closed}, {"pieces", kPieces}});
+            const auto line =
+                SmoothLine::through(points, closed ? SmoothLine::Ends::Closed : SmoothLine::Ends::Open).value();
+            EXPECT_NEAR(line.length() / other["length"].get<double>(), 1.0, 1e-7);
+            const auto sampled = line.sampled(kPieces), theirs = pointsOf(other["sampled"]);
+            ASSERT_EQ(sampled.size(), theirs.size());
+            for (std::size_t i = 0; i < sampled.size(); ++i)
+                EXPECT_LT((sampled[i] - theirs[i]).norm(), 1e-9);
+            if (closed) {
+                EXPECT_NEAR(line.signedArea(), other["area"].get<double>(), 1e-6);
+            }
+        }
     }
 }

@@ -1,0 +1,28 @@
+// A drawing as it is painted over a picture: line, points, caption.
+#pragma once
+
+#include <QPainter>
+#include <QPolygonF>
+#include <QString>
+
+namespace gauge::app {
+
+struct DrawnLine {
+    QPolygonF line;   ///< pixels of the view, as core::drawingLine gives it
+    QPolygonF points; ///< those that the person set
+    bool closed = false;
+    bool selected = false; ///< thicker, its points as handles
+    bool stale = false;    ///< dashed: its plane has moved
+    int activePoint = -1;  ///< the handle that keys move
+    QString caption;       ///< beside the line, one or more lines
+};
+
+void drawDrawnLine(QPainter& painter, const QRectF& area, const DrawnLine& line);
+
+/// The place that the keyboard has chosen.
+void drawCrosshair(QPainter& painter, const QPointF& at);
+
+/// A round handle; `active` filled.
+void drawHandle(QPainter& painter, const QPointF& at, const QColor& colour, bool active);
+
+} // namespace gauge::app

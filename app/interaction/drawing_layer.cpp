@@ -1,0 +1,541 @@
+#include "app/interaction/drawing_layer.h"
+
+#include "app/commands/drawing_commands.h"
+#include "app/drawing/drawn_lines.h"
+#include "app/drawing/palette.h"
+#include "app/format/drawing_words.h"
+#include "core/record/carried_drawing.h"
+#include "core/record/drawing_values.h"
+
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QWidget>
+#include <algorithm>
+#include <cmath>
+
+namespace gauge::app {
+namespace {
+
+constexpr double kPointReachPx = 9.0, kLineReachPx = 6.0, kSamePlacePx = 4.0;
+
+QPointF onScreen(const QTransform& screen, const Eigen::Vector2d& p) {
+    return screen.map(QPointF(p.x(), p.y()));
+}
+
+Eigen::Vector2d fromScreen(const QTransform& screen, const QPointF& p) {
+    const QPointF at = screen.inverted().map(p);
+    return {at.x(), at.y()};
+}
+
+double distanceToSegment(const QPointF& p, const QPointF& a, const QPointF& b) {
+    const QPointF d = b - a;
+    const double square = QPointF::dotProduct(d, d);
+    const double t = square > 0 ? std::clamp(QPointF::dotProduct(p - a, d) / square, 0.0, 1.0) : 0.0;
+    const QPointF off = p - a - t * d;
+    return std::hypot(off.x(), off.y());
+}
+
+std::string idOf(const QString& id) {
+    return id.toStdString();
+}
+
+} // namespace
+
+DrawingLayer::DrawingLayer(Session& session, ViewState& state, DrawingHost& host, QWidget& view)
+    : QObject(&view), m_session(session), m_state(state), m_host(host), m_view(view) {
+    view.installEventFilter(this);
+    const auto repaint = [this] { m_view.update(); };
+    connect(&state, &ViewState::toolChanged, this, [this] {
+        leaveTool();
+        m_view.setCursor(m_state.tool() ? Qt::CrossCursor : Qt::ArrowCursor);
+        m_view.update();
+    });
+    connect(&state, &ViewState::drawingSelected, this, [this] {
+        m_point = 0;
+        announce();
+        m_view.update();
+    });
+    connect(&session.document(), &CaseDocument::changed, this, [this](CaseDocument::Part part) {
+        if (part != CaseDocument::Part::Drawings) return;
+        if (m_grip && !m_session.record().drawings.contains(m_grip->id.toStdString())) m_grip.reset();
+        m_view.update();
+    });
+    connect(&session.drawings(), &DrawingRecorder::recorded, this, repaint);
+}
+
+DrawingLayer::~DrawingLayer() = default;
+
+const core::Drawing* DrawingLayer::selected() const {
+    const auto& drawings = m_session.record().drawings;
+    const auto found = drawings.find(idOf(m_state.selectedDrawing()));
+    return found != drawings.end() && m_host.shows(found->second.content) ? &found->second.content : nullptr;
+}
+
+Eigen::Vector2d DrawingLayer::unitMmOf(const core::Drawing& drawing) const {
+    const auto source = m_session.drawings().sourceOf(drawing);
+    return source ? core::unitMm(drawing, source->ground) : Eigen::Vector2d::Ones();
+}
+
+// --- painting -------------------------------------------------------------------------------------------------------
+
+QString DrawingLayer::captionOf(const std::string& id, const core::Drawing& drawing) const {
+    if (const auto* failure = m_session.drawings().failureOf(id))
+        return drawingCaption(drawing, QStringLiteral("–")) + QLatin1Char('\n') + QString::fromStdString(failure->message);
+    return drawingCaption(m_session.record(), id);
+}
+
+QString DrawingLayer::captionWhileDrawing(const core::Drawing& drawing) const {
+    const auto source = m_session.drawings().sourceOf(drawing);
+    if (!source) return drawingCaption(drawing, {});
+    const auto values = core::measureDrawing(drawing, source->ground);
+    return drawingCaption(drawing, values ? drawnValueText(values->front()) : QString());
+}
+
+void DrawingLayer::paintOne(QPainter& painter, const QRectF& area, const core::Drawing& drawing, bool isSelected, bool isStale,
+                            const QString& caption) const {
+    const QTransform screen = m_host.screenFrom(drawing);
+    DrawnLine line;
+    for (const auto& p : core::drawingLine(drawing.kind, drawing.points, unitMmOf(drawing)))
+        line.line << onScreen(screen, p);
+    for (const auto& p : drawing.points)
+        line.points << onScreen(screen, p);
+    line.closed = core::isClosed(drawing.kind);
+    line.selected = isSelected;
+    line.stale = isStale;
+    line.activePoint = isSelected ? static_cast<int>(m_point) : -1;
+    line.caption = caption;
+    drawDrawnLine(painter, area, line);
+}
+
+void DrawingLayer::paint(QPainter& painter, const QRectF& area) {
+    syncTool();
+    for (const auto& [id, entry] : m_session.record().drawings) {
+        if (!m_host.shows(entry.content)) continue;
+        const bool isSelected = m_state.selectedDrawing().toStdString() == id;
+        if (m_grip && m_grip->hasMoved && m_grip->id.toStdString() == id)
+            paintOne(painter, area, m_grip->moved, true, false, captionWhileDrawing(m_grip->moved));
+        else
+            paintOne(painter, area, entry.content, isSelected, core::isPlaneMoved(m_session.record(), entry.content),
+                     captionOf(id, entry.content));
+    }
+    if (m_tool && m_toolBlank && !m_tool->isEmpty()) {
+        core::Drawing preview = *m_toolBlank;
+        preview.points = m_tool->shown();
+        paintOne(painter, area, preview, true, false, captionWhileDrawing(preview));
+    }
+    if (m_tool && m_crosshair) drawCrosshair(painter, *m_crosshair);
+}
+
+// --- finding --------------------------------------------------------------------------------------------------------
+
+QString DrawingLayer::drawingAt(const QPointF& at) const {
+    QString nearest;
+    double reach = kLineReachPx;
+    for (const auto& [id, entry] : m_session.record().drawings) {
+        const core::Drawing& drawing = entry.content;
+        if (!m_host.shows(drawing)) continue;
+        const QTransform screen = m_host.screenFrom(drawing);
+        auto line = core::drawingLine(drawing.kind, drawing.points, unitMmOf(drawing));
+        if (core::isClosed(drawing.kind) && !line.empty()) line.push_back(line.front());
+        double distance = pointAt(drawing, at) ? 0.0 : 1e9;
+        for (std::size_t i = 1; i < line.size(); ++i)
+            distance = std::min(distance, distanceToSegment(at, onScreen(screen, line[i - 1]), onScreen(screen, line[i])));
+        if (distance > reach) continue;
+        reach = distance;
+        nearest = QString::fromStdString(id);
+    }
+    return nearest;
+}
+
+std::optional<std::size_t> DrawingLayer::pointAt(const core::Drawing& drawing, const QPointF& at) const {
+    const QTransform screen = m_host.screenFrom(drawing);
+    std::optional<std::size_t> nearest;
+    double reach = kPointReachPx;
+    for (std::size_t i = 0; i < drawing.points.size(); ++i) {
+        const QPointF off = onScreen(screen, drawing.points[i]) - at;
+        if (std::hypot(off.x(), off.y()) > reach) continue;
+        reach = std::hypot(off.x(), off.y());
+        nearest = i;
+    }
+    return nearest;
+}
+
+// --- drawing --------------------------------------------------------------------------------------------------------
+
+void DrawingLayer::syncTool() {
+    const auto kind = m_state.tool();
+    if (!kind) {
+        if (m_tool) leaveTool();
+        return;
+    }
+    if (m_tool && !m_tool->isEmpty()) return; // a drawing that was begun keeps its ground
+    m_toolBlank = m_host.blank(*kind);
+    if (!m_toolBlank) {
+        m_tool.reset();
+        return;
+    }
+    m_tool = makeTool(*kind, unitMmOf(*m_toolBlank));
+}
+
+std::optional<Eigen::Vector2d> DrawingLayer::toolPlace(const QPointF& at) const {
+    if (!m_toolBlank) return std::nullopt;
+    return fromScreen(m_host.screenFrom(*m_toolBlank), at);
+}
+
+double DrawingLayer::toolNear() const {
+    const QTransform screen = m_host.screenFrom(*m_toolBlank);
+    return kSamePlacePx / std::sqrt(std::abs(screen.determinant()));
+}
+
+void DrawingLayer::finishTool() {
+    if (!m_tool || !m_tool->isDone()) return;
+    core::Drawing drawing = *m_toolBlank;
+    drawing.points = m_tool->points();
+    m_tool.reset();
+    m_crosshair.reset();
+    const std::string id = core::freshId<core::Drawing>(m_session.record());
+    m_session.document().push(std::make_unique<PlaceDrawing>(m_session.document(), id, std::move(drawing)));
+    m_state.selectDrawing(QString::fromStdString(id));
+    m_state.armTool(std::nullopt);
+    if (const auto* failure = m_session.drawings().failureOf(id))
+        m_session.say(Message::Kind::Warning, QString::fromStdString(failure->message));
+}
+
+void DrawingLayer::leaveTool() {
+    m_tool.reset();
+    m_toolBlank.reset();
+    m_crosshair.reset();
+}
+
+// --- changing -------------------------------------------------------------------------------------------------------
+
+core::Drawing DrawingLayer::resited(core::Drawing drawing) const {
+    if (!core::isPlaneMoved(m_session.record(), drawing)) return drawing;
+    const auto blank = m_host.blank(drawing.kind);
+    const auto* site = blank ? std::get_if<core::SectionSite>(&blank->site) : nullptr;
+    return site ? core::carriedTo(std::move(drawing), *site) : drawing;
+}
+
+void DrawingLayer::commitMove(const QString& id, core::Drawing moved, int gesture) {
+    m_session.document().push(std::make_unique<MoveDrawingPoint>(m_session.document(), id.toStdString(), std::move(moved), gesture));
+}
+
+bool DrawingLayer::confirmSelected() {
+    const auto* drawing = selected();
+    if (!drawing || !core::isPlaneMoved(m_session.record(), *drawing)) return false;
+    const auto blank = m_host.blank(drawing->kind);
+    const auto* site = blank ? std::get_if<core::SectionSite>(&blank->site) : nullptr;
+    if (!site) return false;
+    m_session.document().push(
+        std::make_unique<ConfirmPlaneOf>(m_session.document(), m_state.selectedDrawing().toStdString(), *site));
+    return true;
+}
+
+void DrawingLayer::editLabel() {
+    const auto* drawing = selected();
+    if (!drawing || drawing->points.empty()) return;
+    delete m_label.data();
+    m_label = new QLineEdit(QString::fromStdString(drawing->label), &m_view);
+    m_label->setAccessibleName(tr("Label of the measurement"));
+    m_label->setPlaceholderText(tr("Label"));
+    m_label->setMinimumWidth(m_label->fontMetrics().averageCharWidth() * 24);
+    m_label->adjustSize();
+    const QPoint at = onScreen(m_host.screenFrom(*drawing), drawing->points.back()).toPoint();
+    m_label->move(std::clamp(at.x() + 8, 0, std::max(0, m_view.width() - m_label->width())),
+                  std::clamp(at.y() + 8, 0, std::max(0, m_view.height() - m_label->height())));
+    m_label->installEventFilter(this); // Escape
+    const std::string id = m_state.selectedDrawing().toStdString();
+    connect(m_label, &QLineEdit::editingFinished, this, [this, id] {
+        if (!m_label) return;
+        const std::string label = m_label->text().trimmed().toStdString();
+        m_label->disconnect(this);
+        m_label->deleteLater();
+        m_label = nullptr;
+        if (m_session.record().drawings.contains(id))
+            m_session.document().push(std::make_unique<LabelDrawing>(m_session.document(), id, label));
+        m_view.setFocus();
+    });
+    m_label->selectAll();
+    m_label->show();
+    m_label->setFocus();
+}
+
+void DrawingLayer::nudge(const QPointF& step) {
+    const auto* drawing = selected();
+    if (!drawing || m_point >= drawing->points.size()) return;
+    core::Drawing moved = resited(*drawing);
+    const QTransform screen = m_host.screenFrom(moved);
+    moved.points[m_point] = fromScreen(screen, onScreen(screen, moved.points[m_point]) + step);
+    commitMove(m_state.selectedDrawing(), std::move(moved), m_gesture);
+}
+
+void DrawingLayer::selectNext(int step) {
+    QStringList shown;
+    for (const auto& [id, entry] : m_session.record().drawings)
+        if (m_host.shows(entry.content)) shown << QString::fromStdString(id);
+    if (shown.isEmpty()) return;
+    const auto present = shown.indexOf(m_state.selectedDrawing());
+    const auto next = present < 0 ? (step > 0 ? 0 : shown.size() - 1) : (present + step + shown.size()) % shown.size();
+    m_state.selectDrawing(shown[next]);
+}
+
+/// What is selected, for a screen reader.
+void DrawingLayer::announce() {
+    const auto* drawing = selected();
+    m_view.setAccessibleDescription(drawing ? captionOf(m_state.selectedDrawing().toStdString(), *drawing) : QString());
+}
+
+// --- events ---------------------------------------------------------------------------------------------------------
+
+bool DrawingLayer::eventFilter(QObject* watched, QEvent* event) {
+    if (m_label && watched == m_label) {
+        if (event->type() != QEvent::KeyPress || static_cast<QKeyEvent*>(event)->key() != Qt::Key_Escape) return false;
+        m_label->disconnect(this);
+        m_label->deleteLater();
+        m_label = nullptr;
+        m_view.setFocus();
+        return true;
+    }
+    if (watched != &m_view) return false;
+    switch (event->type()) {
+    case QEvent::MouseButtonPress:
+        return mousePress(*static_cast<QMouseEvent*>(event));
+    case QEvent::MouseMove:
+        return mouseMove(*static_cast<QMouseEvent*>(event));
+    case QEvent::MouseButtonRelease:
+        return mouseRelease(*static_cast<QMouseEvent*>(event));
+    case QEvent::MouseButtonDblClick:
+        return doubleClick(*static_cast<QMouseEvent*>(event));
+    case QEvent::KeyPress:
+        return keyPress(*static_cast<QKeyEvent*>(event));
+    case QEvent::ShortcutOverride: // the window's single keys do not take what is meant for a drawing
+        if (!wants(*static_cast<QKeyEvent*>(event))) return false;
+        event->accept();
+        return true;
+    default:
+        return false;
+    }
+}
+
+bool DrawingLayer::mousePress(QMouseEvent& event) {
+    if (event.button() != Qt::LeftButton || m_state.armed()) return false;
+    ++m_gesture;
+    syncTool();
+    if (m_tool) {
+        if (const auto at = toolPlace(event.position())) m_tool->press(*at, toolNear());
+        finishTool();
+        m_view.update();
+        return true;
+    }
+    if (m_state.tool()) return true; // armed, but this picture cannot be drawn on: no other use of the click
+    const QString id = drawingAt(event.position());
+    if (id.isEmpty()) {
+        if (!m_state.selectedDrawing().isEmpty()) m_state.selectDrawing({});
+        return false;
+    }
+    m_state.selectDrawing(id);
+    const core::Drawing drawing = m_session.record().drawings.at(idOf(id)).content;
+    if (const auto point = pointAt(drawing, event.position())) {
+        m_point = *point;
+        Grip grip{id, *point, {}, resited(drawing), false};
+        grip.offset = onScreen(m_host.screenFrom(grip.moved), grip.moved.points[*point]) - event.position();
+        m_grip = std::move(grip);
+    }
+    m_view.update();
+    return true;
+}
+
+bool DrawingLayer::mouseMove(QMouseEvent& event) {
+    if (m_grip) {
+        const QTransform screen = m_host.screenFrom(m_grip->moved);
+        auto& points = m_grip->moved.points;
+        const Eigen::Vector2d to = fromScreen(screen, event.position() + m_grip->offset);
+        const Eigen::Vector2d by = to - points[m_grip->point];
+        if (m_grip->moved.kind == core::DrawingKind::Ellipse && m_grip->point == 0) // the centre takes the ellipse along
+            for (auto& p : points)
+                p += by;
+        else
+            points[m_grip->point] = to;
+        m_grip->hasMoved = true;
+        m_view.update();
+        return true;
+    }
+    if (!m_tool || (event.buttons() & (Qt::RightButton | Qt::MiddleButton))) return false;
+    if (const auto at = toolPlace(event.position())) m_tool->move(*at);
+    m_view.update();
+    return false; // the view still tells the value under the pointer
+}
+
+bool DrawingLayer::mouseRelease(QMouseEvent& event) {
+    if (event.button() != Qt::LeftButton) return false;
+    if (m_grip) {
+        Grip grip = std::move(*m_grip);
+        m_grip.reset();
+        if (grip.moved.kind == core::DrawingKind::Ellipse && grip.moved.points.size() == 3)
+            grip.moved.points[2] = core::ellipseSquared(grip.moved.points, unitMmOf(grip.moved));
+        if (grip.hasMoved) commitMove(grip.id, std::move(grip.moved), m_gesture);
+        m_view.update();
+        return true;
+    }
+    if (!m_tool || m_tool->isEmpty()) return false;
+    if (const auto at = toolPlace(event.position())) m_tool->release(*at, toolNear());
+    finishTool();
+    m_view.update();
+    return true;
+}
+
+bool DrawingLayer::doubleClick(QMouseEvent& event) {
+    if (event.button() != Qt::LeftButton || m_state.armed()) return false;
+    if (m_tool) {
+        m_tool->finish();
+        finishTool();
+        m_view.update();
+        return true;
+    }
+    const QString id = drawingAt(event.position());
+    if (id.isEmpty()) return false;
+    m_grip.reset();
+    m_state.selectDrawing(id);
+    editLabel();
+    return true;
+}
+
+bool DrawingLayer::wants(const QKeyEvent& event) const {
+    const auto modifiers = event.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier);
+    if (modifiers != Qt::NoModifier) return false;
+    switch (event.key()) {
+    case Qt::Key_Escape:
+        return m_state.tool() || m_grip || selected();
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+    case Qt::Key_Space:
+    case Qt::Key_Backspace:
+        return m_state.tool() || selected();
+    case Qt::Key_Left:
+    case Qt::Key_Right:
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+    case Qt::Key_Delete:
+    case Qt::Key_F2:
+    case Qt::Key_Tab:
+    case Qt::Key_Backtab:
+        return m_state.tool() || selected();
+    case Qt::Key_N:
+        return true;
+    default:
+        return false;
+    }
+}
+
+bool DrawingLayer::keyPress(QKeyEvent& event) {
+    if (!wants(event)) return false;
+    // One press held down is one step of undo, the next press another.
+    if (!event.isAutoRepeat()) ++m_gesture;
+    syncTool();
+    const bool used = m_tool ? toolKey(event) : selectionKey(event);
+    if (used) m_view.update();
+    return used;
+}
+
+namespace {
+
+/// Screen pixels of an arrow key; nothing for other keys.
+std::optional<QPointF> arrow(const QKeyEvent& event, double plain, double fine) {
+    const double step = event.modifiers() & Qt::ShiftModifier ? fine : plain;
+    switch (event.key()) {
+    case Qt::Key_Left:
+        return QPointF(-step, 0);
+    case Qt::Key_Right:
+        return QPointF(step, 0);
+    case Qt::Key_Up:
+        return QPointF(0, -step);
+    case Qt::Key_Down:
+        return QPointF(0, step);
+    default:
+        return std::nullopt;
+    }
+}
+
+} // namespace
+
+bool DrawingLayer::toolKey(QKeyEvent& event) {
+    constexpr double kCrosshairStepPx = 8.0, kFineStepPx = 1.0;
+    if (const auto step = arrow(event, kCrosshairStepPx, kFineStepPx)) {
+        const QPointF middle(m_view.width() / 2.0, m_view.height() / 2.0);
+        const QPointF at = m_crosshair.value_or(middle) + *step;
+        m_crosshair = QPointF(std::clamp(at.x(), 0.0, m_view.width() - 1.0), std::clamp(at.y(), 0.0, m_view.height() - 1.0));
+        if (const auto place = toolPlace(*m_crosshair)) m_tool->move(*place);
+        return true;
+    }
+    switch (event.key()) {
+    case Qt::Key_Space:
+        if (!m_crosshair) m_crosshair = QPointF(m_view.width() / 2.0, m_view.height() / 2.0);
+        if (const auto place = toolPlace(*m_crosshair)) m_tool->press(*place, toolNear());
+        finishTool();
+        return true;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        m_tool->finish();
+        finishTool();
+        return true;
+    case Qt::Key_Backspace:
+        m_tool->takeBack();
+        return true;
+    case Qt::Key_Escape:
+        if (m_tool->isEmpty())
+            m_state.armTool(std::nullopt);
+        else
+            leaveTool();
+        return true;
+    default:
+        return false;
+    }
+}
+
+bool DrawingLayer::selectionKey(QKeyEvent& event) {
+    if (event.key() == Qt::Key_Escape && m_grip) {
+        m_grip.reset(); // what was dragged goes back
+        return true;
+    }
+    if (event.key() == Qt::Key_N) {
+        selectNext(event.modifiers() & Qt::ShiftModifier ? -1 : 1);
+        return true;
+    }
+    const auto* drawing = selected();
+    if (!drawing) return false;
+    constexpr double kStepPx = 1.0, kFineStepPx = 0.1;
+    if (const auto step = arrow(event, kStepPx, kFineStepPx)) {
+        nudge(*step);
+        return true;
+    }
+    const std::size_t count = drawing->points.size();
+    switch (event.key()) {
+    case Qt::Key_Tab:
+        m_point = (m_point + 1) % count;
+        return true;
+    case Qt::Key_Backtab:
+        m_point = (m_point + count - 1) % count;
+        return true;
+    case Qt::Key_Delete: {
+        const std::string id = m_state.selectedDrawing().toStdString();
+        m_state.selectDrawing({});
+        m_session.document().push(std::make_unique<RemoveDrawing>(m_session.document(), id));
+        return true;
+    }
+    case Qt::Key_F2:
+        editLabel();
+        return true;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        return confirmSelected();
+    case Qt::Key_Escape:
+        m_state.selectDrawing({});
+        return true;
+    default:
+        return false;
+    }
+}
+
+} // namespace gauge::app

@@ -72,6 +72,8 @@ public:
     bool openCase(const QString& path);
     /// Goes on with a case that was never saved (leftCases in case_file.h).
     bool openLeftCase(const QString& journal);
+    /// The document was opened by somebody else (the case library): lets go of what was shown and looks for its images.
+    void documentOpened();
     /// Looks for the images of the open case in another folder.
     void findImagesIn(const QString& folder);
     /// Writes the case file; with a path as that file, which is then the case's own. False when it cannot be written.

@@ -41,6 +41,11 @@ bool Session::openCase(const QString& path) {
     return showCase(m_document.open(path), std::move(before));
 }
 
+void Session::documentOpened() {
+    putImagesAway();
+    showCase(std::vector<core::Notice>{}, std::nullopt);
+}
+
 bool Session::openLeftCase(const QString& journal) {
     auto before = putImagesAway();
     return showCase(m_document.openLeft(journal), std::move(before));

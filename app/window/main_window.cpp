@@ -1,5 +1,6 @@
 #include "app/window/main_window.h"
 
+#include "app/library/ui/library_window.h"
 #include "app/panels/caution_strip.h"
 #include "app/panels/comparison_panel.h"
 #include "app/panels/decision_tabs.h"

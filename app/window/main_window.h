@@ -15,6 +15,7 @@
 #include "app/settings/settings.h"
 
 #include <QMainWindow>
+#include <memory>
 
 class QMenu;
 class QSplitter;
@@ -26,6 +27,7 @@ class AppendagePage;
 class CautionStrip;
 class ComparisonPanel;
 class DecisionTabs;
+class LibraryWindow;
 class MarksPanel;
 class MeetingView;
 class PageShelf;
@@ -108,6 +110,7 @@ private:
     Answers m_answers{m_session};
     ViewState m_state;
     Settings m_settings;
+    std::unique_ptr<LibraryWindow> m_library; ///< goes before the session that it writes
 
     CautionStrip* m_caution = nullptr;
     PageShelf* m_shelf = nullptr;

@@ -1,5 +1,6 @@
 // Case files: open, save, recent and never saved cases.
 #include "app/document/case_file.h"
+#include "app/library/ui/library_window.h"
 #include "app/window/main_window.h"
 
 #include <QAction>
@@ -17,6 +18,9 @@ void MainWindow::addCaseActions(QMenu& file) {
     file.addAction(tr("&Save"), QKeySequence::Save, this, &MainWindow::saveCase);
     file.addAction(tr("Save &as …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), this, &MainWindow::saveCaseAs);
     file.addAction(tr("&Images of the case are in …"), this, &MainWindow::findImages);
+    m_library = std::make_unique<LibraryWindow>(m_session, this);
+    file.addSeparator();
+    file.addActions(m_library->actions());
     connect(&m_session, &Session::imagesMissing, this, &MainWindow::findImages, Qt::QueuedConnection);
 }
 

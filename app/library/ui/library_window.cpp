@@ -64,6 +64,7 @@ void LibraryWindow::openCase(const QString& caseId, qint64 version) {
     const bool damaged = !opened && version == 0 && opened.error().code == core::ErrorCode::FileDamaged;
     if (damaged)
         if (auto whole = m_document->openAsFarAsWhole(caseId)) opened = std::move(whole);
+    if (opened) m_session.documentOpened();
     tell(opened);
     if (opened && m_dialog) m_dialog->close();
     enable();

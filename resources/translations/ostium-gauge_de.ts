@@ -2,6 +2,57 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AngleDial</name>
+    <message>
+        <source>longest diameter</source>
+        <translation>längster Durchmesser</translation>
+    </message>
+    <message>
+        <source>shortest diameter</source>
+        <translation>kürzester Durchmesser</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter</source>
+        <translation>umfangsbezogener Durchmesser</translation>
+    </message>
+    <message>
+        <source>area-derived diameter</source>
+        <translation>flächenbezogener Durchmesser</translation>
+    </message>
+    <message>
+        <source>probe angle of the longest</source>
+        <translation>Sondenwinkel des längsten</translation>
+    </message>
+    <message>
+        <source>largest of the views</source>
+        <translation>größte der Ansichten</translation>
+    </message>
+    <message>
+        <source>Dial of the probe angles</source>
+        <translation>Zifferblatt der Sondenwinkel</translation>
+    </message>
+    <message>
+        <source>No width is drawn on the echo views of this moment yet. Press M to measure them in one pass.</source>
+        <translation>Auf den Echoansichten dieses Zeitpunkts ist noch keine Weite gezeichnet. M misst sie in einem Durchgang.</translation>
+    </message>
+    <message>
+        <source>Landing zone (round ends)</source>
+        <translation>Landezone (runde Enden)</translation>
+    </message>
+    <message>
+        <source>Ostium (square ends)</source>
+        <translation>Ostium (eckige Enden)</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>greatest of the views</source>
+        <translation>größte der Ansichten</translation>
+    </message>
+</context>
+<context>
     <name>Answers</name>
     <message>
         <source>No device chart is loaded: load one typed from the device's current instructions, or a demonstration chart.</source>
@@ -45,6 +96,13 @@
     <message>
         <source>The sizes are still being judged: wait for the answer.</source>
         <translation>Die Größen werden noch beurteilt: auf die Antwort warten.</translation>
+    </message>
+</context>
+<context>
+    <name>CalibratePicture</name>
+    <message>
+        <source>Calibrate the picture</source>
+        <translation>Das Bild eichen</translation>
     </message>
 </context>
 <context>
@@ -436,6 +494,34 @@
     </message>
 </context>
 <context>
+    <name>ChangeBeatPhase</name>
+    <message>
+        <source>Change the phase</source>
+        <translation>Die Phase ändern</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeMoment</name>
+    <message>
+        <source>Change the moment</source>
+        <translation>Den Zeitpunkt ändern</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeProbeAngle</name>
+    <message>
+        <source>Change the probe angle</source>
+        <translation>Den Sondenwinkel ändern</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeStage</name>
+    <message>
+        <source>Change the stage</source>
+        <translation>Das Stadium ändern</translation>
+    </message>
+</context>
+<context>
     <name>Charts</name>
     <message>
         <source>Cannot read the device chart %1: %2.</source>
@@ -452,6 +538,97 @@
     <message>
         <source>Demonstration lobe and disc (invented)</source>
         <translation>Übungstabelle Lappen und Scheibe (erfunden)</translation>
+    </message>
+</context>
+<context>
+    <name>CineView</name>
+    <message>
+        <source>Cine</source>
+        <translation>Bildfolge</translation>
+    </message>
+    <message>
+        <source> mm</source>
+        <translation> mm</translation>
+    </message>
+    <message>
+        <source>Known length</source>
+        <translation>Bekannte Länge</translation>
+    </message>
+    <message>
+        <source>Use it (Enter)</source>
+        <translation>Übernehmen (Enter)</translation>
+    </message>
+    <message>
+        <source>Cancel (Esc)</source>
+        <translation>Abbrechen (Esc)</translation>
+    </message>
+    <message>
+        <source>Choose evidence in the list on the left.</source>
+        <translation>Einen Befund in der Liste links wählen.</translation>
+    </message>
+    <message>
+        <source>This evidence has no frames to show here.</source>
+        <translation>Dieser Befund hat hier keine Bilder zu zeigen.</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1, stale</source>
+        <translation>%1, veraltet</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Opening …</source>
+        <translation>Wird geöffnet …</translation>
+    </message>
+    <message>
+        <source>X-ray pictures are shown whole: look for burned-in names.</source>
+        <translation>Röntgenbilder werden ganz gezeigt: auf eingebrannte Namen achten.</translation>
+    </message>
+    <message>
+        <source>Text outside the calibrated regions is blanked.</source>
+        <translation>Text außerhalb der geeichten Bereiche ist ausgeblendet.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 ms</source>
+        <translation>%1 ms</translation>
+    </message>
+    <message>
+        <source>%1 % of R-R</source>
+        <translation>%1 % von R-R</translation>
+    </message>
+    <message>
+        <source>speed %1</source>
+        <translation>Tempo %1</translation>
+    </message>
+    <message>
+        <source>Click both ends of a known length. Escape leaves.</source>
+        <translation>Beide Enden einer bekannten Länge anklicken. Escape bricht ab.</translation>
+    </message>
+    <message>
+        <source>Click both edges of the catheter, square to it. Escape leaves.</source>
+        <translation>Beide Ränder des Katheters anklicken, senkrecht zu ihm. Escape bricht ab.</translation>
+    </message>
+    <message>
+        <source>Click two places along the middle of a straight piece of the catheter. Escape leaves.</source>
+        <translation>Zwei Stellen auf der Mitte eines geraden Katheterstücks anklicken. Escape bricht ab.</translation>
+    </message>
+    <message>
+        <source>How long is it between the marks?</source>
+        <translation>Wie lang ist es zwischen den Marken?</translation>
+    </message>
+    <message>
+        <source>What is the catheter's outer diameter, as printed? (French divided by 3 is only near it.)</source>
+        <translation>Wie groß ist der aufgedruckte Außendurchmesser des Katheters? (French durch 3 kommt ihm nur nahe.)</translation>
     </message>
 </context>
 <context>
@@ -1277,6 +1454,13 @@
     </message>
 </context>
 <context>
+    <name>DrawOnPicture</name>
+    <message>
+        <source>Draw on the picture</source>
+        <translation>Auf dem Bild zeichnen</translation>
+    </message>
+</context>
+<context>
     <name>Drawing</name>
     <message>
         <source>perimeter-derived %1</source>
@@ -1312,6 +1496,96 @@
     </message>
 </context>
 <context>
+    <name>EchoPage</name>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (Taste %2)</translation>
+    </message>
+    <message>
+        <source>One pass</source>
+        <translation>Ein Durchgang</translation>
+    </message>
+    <message>
+        <source>Measure the echo views one after the other</source>
+        <translation>Die Echoansichten nacheinander messen</translation>
+    </message>
+    <message>
+        <source>Ostium width</source>
+        <translation>Weite des Ostiums</translation>
+    </message>
+    <message>
+        <source>Draw the width of the ostium</source>
+        <translation>Die Weite des Ostiums zeichnen</translation>
+    </message>
+    <message>
+        <source>Landing-zone width</source>
+        <translation>Weite der Landezone</translation>
+    </message>
+    <message>
+        <source>Draw the width of the landing zone</source>
+        <translation>Die Weite der Landezone zeichnen</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Draw the depth from the ostium to the tip</source>
+        <translation>Die Tiefe vom Ostium zur Spitze zeichnen</translation>
+    </message>
+    <message>
+        <source>One view alone</source>
+        <translation>Eine Ansicht allein</translation>
+    </message>
+    <message>
+        <source>Show the view in hand alone, or all again</source>
+        <translation>Die Ansicht allein zeigen, oder wieder alle</translation>
+    </message>
+    <message>
+        <source>Calibrate</source>
+        <translation>Eichen</translation>
+    </message>
+    <message>
+        <source>Give the picture a scale: two clicks and a length</source>
+        <translation>Dem Bild einen Maßstab geben: zwei Klicks und eine Länge</translation>
+    </message>
+    <message>
+        <source>Show the echo views of this moment</source>
+        <translation>Die Echoansichten dieses Zeitpunkts zeigen</translation>
+    </message>
+    <message>
+        <source>The pass has ended. Undo takes back what was drawn.</source>
+        <translation>Der Durchgang ist beendet. Rückgängig nimmt das Gezeichnete zurück.</translation>
+    </message>
+    <message>
+        <source>There are no echo views in this case.</source>
+        <translation>In diesem Fall gibt es keine Echoansichten.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 of %3): choose the frame with the arrow keys and draw the %4. S leaves it out, Enter goes to the next view, Escape ends the pass.</source>
+        <translation>%1 (%2 von %3): mit den Pfeiltasten das Bild wählen und %4 zeichnen. S lässt die Ansicht aus, Enter geht zur nächsten, Escape beendet den Durchgang.</translation>
+    </message>
+</context>
+<context>
+    <name>EchoPass</name>
+    <message>
+        <source>ostium width</source>
+        <translation>Weite des Ostiums</translation>
+    </message>
+    <message>
+        <source>landing-zone width</source>
+        <translation>Weite der Landezone</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>length of its own</source>
+        <translation>eigene Länge</translation>
+    </message>
+</context>
+<context>
     <name>Edit</name>
     <message>
         <source>Move the landing zone</source>
@@ -1339,6 +1613,75 @@
     </message>
 </context>
 <context>
+    <name>EvidenceModel</name>
+    <message>
+        <source>Echo</source>
+        <translation>Echo</translation>
+    </message>
+    <message>
+        <source>Fluoroscopy</source>
+        <translation>Durchleuchtung</translation>
+    </message>
+    <message>
+        <source>Images</source>
+        <translation>Bilder</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n measurement(s)</source>
+        <translation>
+            <numerusform>%n Messung</numerusform><numerusform>%n Messungen</numerusform></translation>
+    </message>
+    <message>
+        <source>Enter shows it; the context menu changes stage, moment, angle and phase</source>
+        <translation>Enter zeigt es; das Kontextmenü ändert Stadium, Zeitpunkt, Winkel und Phase</translation>
+    </message>
+    <message>
+        <source>phase %1</source>
+        <translation>Phase %1</translation>
+    </message>
+    <message>
+        <source>Measure this phase (double click or Enter)</source>
+        <translation>Diese Phase messen (Doppelklick oder Enter)</translation>
+    </message>
+    <message>
+        <source>Not used</source>
+        <translation>Nicht verwendet</translation>
+    </message>
+    <message>
+        <source>cannot be used</source>
+        <translation>nicht verwendbar</translation>
+    </message>
+    <message>
+        <source>Patient %1</source>
+        <translation>Patient %1</translation>
+    </message>
+    <message>
+        <source>Patient without a name, ID %1</source>
+        <translation>Patient ohne Namen, ID %1</translation>
+    </message>
+    <message>
+        <source>%1, ID %2</source>
+        <translation>%1, ID %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n image(s)</source>
+        <translation>
+            <numerusform>%n Bild</numerusform><numerusform>%n Bilder</numerusform></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>EvidencePanel</name>
     <message>
         <source>Evidence</source>
@@ -1357,20 +1700,196 @@
         <translation>Nichts ist geöffnet. Einen Ordner mit DICOM-Bildern hierher ziehen.</translation>
     </message>
     <message>
-        <source>1 other file was left out.</source>
-        <translation>1 andere Datei wurde ausgelassen.</translation>
-    </message>
-    <message>
-        <source>%1 other files were left out.</source>
-        <translation>%1 andere Dateien wurden ausgelassen.</translation>
-    </message>
-    <message>
         <source>… and %1 more</source>
         <translation>… und %1 weitere</translation>
     </message>
     <message>
-        <source>  (shown)</source>
-        <translation>  (gezeigt)</translation>
+        <source>%1 (shown)</source>
+        <translation>%1 (gezeigt)</translation>
+    </message>
+    <message>
+        <source>Evidence: a stage earlier</source>
+        <translation>Befund: ein Stadium früher</translation>
+    </message>
+    <message>
+        <source>Evidence: a stage later</source>
+        <translation>Befund: ein Stadium später</translation>
+    </message>
+    <message>
+        <source>Evidence: probe angle …</source>
+        <translation>Befund: Sondenwinkel …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other file(s) were left out.</source>
+        <translation>
+            <numerusform>%n andere Datei wurde ausgelassen.</numerusform><numerusform>%n andere Dateien wurden ausgelassen.</numerusform></translation>
+    </message>
+    <message>
+        <source>Change the stage</source>
+        <translation>Das Stadium ändern</translation>
+    </message>
+    <message>
+        <source>Change the moment</source>
+        <translation>Den Zeitpunkt ändern</translation>
+    </message>
+    <message>
+        <source>Change the probe angle</source>
+        <translation>Den Sondenwinkel ändern</translation>
+    </message>
+    <message>
+        <source>Change the phase</source>
+        <translation>Die Phase ändern</translation>
+    </message>
+    <message>
+        <source>Probe angle</source>
+        <translation>Sondenwinkel</translation>
+    </message>
+    <message>
+        <source>Rotation of the probe's plane as the picture shows it, degrees:</source>
+        <translation>Drehung der Sondenebene, wie das Bild sie zeigt, Grad:</translation>
+    </message>
+    <message>
+        <source>Choose evidence in the list first.</source>
+        <translation>Zuerst einen Befund in der Liste wählen.</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keiner</translation>
+    </message>
+    <message>
+        <source>Not known</source>
+        <translation>Nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Another angle … (Alt+A)</source>
+        <translation>Anderer Winkel … (Alt+A)</translation>
+    </message>
+    <message>
+        <source>Phase of the frames that are measured</source>
+        <translation>Phase der gemessenen Bilder</translation>
+    </message>
+</context>
+<context>
+    <name>FluoroPage</name>
+    <message>
+        <source>X-ray run</source>
+        <translation>Röntgenlauf</translation>
+    </message>
+    <message>
+        <source>Choose the X-ray run that is shown</source>
+        <translation>Den gezeigten Röntgenlauf wählen</translation>
+    </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (Taste %2)</translation>
+    </message>
+    <message>
+        <source>Ostium width</source>
+        <translation>Weite des Ostiums</translation>
+    </message>
+    <message>
+        <source>Draw the width of the ostium</source>
+        <translation>Die Weite des Ostiums zeichnen</translation>
+    </message>
+    <message>
+        <source>Landing-zone width</source>
+        <translation>Weite der Landezone</translation>
+    </message>
+    <message>
+        <source>Draw the width of the landing zone</source>
+        <translation>Die Weite der Landezone zeichnen</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Draw the depth from the ostium to the tip</source>
+        <translation>Die Tiefe vom Ostium zur Spitze zeichnen</translation>
+    </message>
+    <message>
+        <source>Known length</source>
+        <translation>Bekannte Länge</translation>
+    </message>
+    <message>
+        <source>Calibrate by two ends of a known length</source>
+        <translation>Durch die zwei Enden einer bekannten Länge eichen</translation>
+    </message>
+    <message>
+        <source>Catheter edges</source>
+        <translation>Katheterränder</translation>
+    </message>
+    <message>
+        <source>Calibrate by a click on either edge of a catheter</source>
+        <translation>Durch einen Klick auf jeden Rand eines Katheters eichen</translation>
+    </message>
+    <message>
+        <source>Catheter shadow</source>
+        <translation>Katheterschatten</translation>
+    </message>
+    <message>
+        <source>Calibrate by the program's own reading of a catheter's edges along a piece of it</source>
+        <translation>Durch die programmeigene Ablesung der Katheterränder entlang eines Stücks eichen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Drawn here: %1</source>
+        <translation>Hier gezeichnet: %1</translation>
+    </message>
+    <message>
+        <source>Not drawn on this run.</source>
+        <translation>Auf diesem Lauf nicht gezeichnet.</translation>
+    </message>
+    <message>
+        <source>CT predicts nothing: it is not measured.</source>
+        <translation>CT sagt nichts voraus: es ist nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>CT predicts nothing: the file does not tell the C-arm's angles.</source>
+        <translation>CT sagt nichts voraus: die Datei nennt die Winkel des C-Bogens nicht.</translation>
+    </message>
+    <message>
+        <source>CT predicts at these angles: %1</source>
+        <translation>CT sagt bei diesen Winkeln voraus: %1</translation>
+    </message>
+    <message>
+        <source>The plane is turned by %1 from edge-on; of lengths along the axis %2 is seen.</source>
+        <translation>Die Ebene ist um %1 aus der Kantenstellung gedreht; von Längen entlang der Achse ist %2 zu sehen.</translation>
+    </message>
+    <message>
+        <source>There is no X-ray run in this case.</source>
+        <translation>In diesem Fall gibt es keinen Röntgenlauf.</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation>Nichts ist geöffnet.</translation>
+    </message>
+    <message>
+        <source>C-arm: %1</source>
+        <translation>C-Bogen: %1</translation>
+    </message>
+    <message>
+        <source>The file does not tell the C-arm's angles for this frame.</source>
+        <translation>Die Datei nennt die Winkel des C-Bogens für dieses Bild nicht.</translation>
+    </message>
+    <message>
+        <source>Drawn here: %1. Foreshortening can only make it shorter.</source>
+        <translation>Hier gezeichnet: %1. Verkürzung kann es nur kleiner machen.</translation>
+    </message>
+    <message>
+        <source>%1 of CT</source>
+        <translation>%1 der CT</translation>
     </message>
 </context>
 <context>
@@ -1601,6 +2120,10 @@
         <source>Case library</source>
         <translation>Fallbibliothek</translation>
     </message>
+    <message>
+        <source>Key Alt+B</source>
+        <translation>Taste Alt+B</translation>
+    </message>
 </context>
 <context>
     <name>LibraryDocument</name>
@@ -1693,6 +2216,45 @@
     <message>
         <source>%1 on %2</source>
         <translation>%1 auf %2</translation>
+    </message>
+</context>
+<context>
+    <name>LibraryWindow</name>
+    <message>
+        <source>Case &amp;library …</source>
+        <translation>Fall&amp;bibliothek …</translation>
+    </message>
+    <message>
+        <source>&amp;Put the case into the library</source>
+        <translation>Den Fall in die Bibliothek &amp;legen</translation>
+    </message>
+    <message>
+        <source>Save a &amp;version in the library</source>
+        <translation>Eine &amp;Version in der Bibliothek sichern</translation>
+    </message>
+    <message>
+        <source>The case was opened from the library. Each edit is stored there as you make it.</source>
+        <translation>Der Fall wurde aus der Bibliothek geöffnet. Jede Änderung wird dort sofort gespeichert.</translation>
+    </message>
+    <message>
+        <source>The case is in the library. Each edit is stored there as you make it.</source>
+        <translation>Der Fall liegt in der Bibliothek. Jede Änderung wird dort sofort gespeichert.</translation>
+    </message>
+    <message>
+        <source>Saved as version %1 in the library.</source>
+        <translation>Als Version %1 in der Bibliothek gesichert.</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Jemand anders</translation>
+    </message>
+    <message>
+        <source>%1 has the case now. Yours is kept as version %2 beside theirs: look at both in the case library.</source>
+        <translation>%1 hat jetzt den Fall. Ihrer wird als Version %2 daneben aufbewahrt: beide in der Fallbibliothek ansehen.</translation>
+    </message>
+    <message>
+        <source>%1 has the case now, and nothing more of yours is stored in it. Save a version: it is kept beside theirs.</source>
+        <translation>%1 hat jetzt den Fall, und nichts Weiteres von Ihnen wird darin gespeichert. Eine Version sichern: sie wird daneben aufbewahrt.</translation>
     </message>
 </context>
 <context>
@@ -1958,6 +2520,37 @@
     <message>
         <source>Folder with the images of the case</source>
         <translation>Ordner mit den Bildern des Falls</translation>
+    </message>
+    <message>
+        <source>Echo</source>
+        <translation>Echo</translation>
+    </message>
+    <message>
+        <source>Echo views side by side, and the dial of their widths</source>
+        <translation>Echoansichten nebeneinander, und das Zifferblatt ihrer Weiten</translation>
+    </message>
+    <message>
+        <source>Same cut</source>
+        <translation>Gleicher Schnitt</translation>
+    </message>
+    <message>
+        <source>An echo frame beside the CT cut in its own plane</source>
+        <translation>Ein Echobild neben dem CT, in dessen Ebene geschnitten</translation>
+    </message>
+    <message>
+        <source>Fluoroscopy</source>
+        <translation>Durchleuchtung</translation>
+    </message>
+    <message>
+        <source>X-ray frames, beside what the CT predicts</source>
+        <translation>Röntgenbilder neben dem, was das CT voraussagt</translation>
+    </message>
+</context>
+<context>
+    <name>MarkPoseLandmark</name>
+    <message>
+        <source>Mark a place on CT and echo</source>
+        <translation>Eine Stelle auf CT und Echo markieren</translation>
     </message>
 </context>
 <context>
@@ -2578,6 +3171,27 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     </message>
 </context>
 <context>
+    <name>RemoveCalibration</name>
+    <message>
+        <source>Remove the scale given by hand</source>
+        <translation>Den von Hand gegebenen Maßstab entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>RemoveFromPicture</name>
+    <message>
+        <source>Remove the drawing</source>
+        <translation>Die Zeichnung entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>RemovePoseLandmark</name>
+    <message>
+        <source>Remove a place on CT and echo</source>
+        <translation>Eine Stelle auf CT und Echo entfernen</translation>
+    </message>
+</context>
+<context>
     <name>Report</name>
     <message>
         <source>Patient</source>
@@ -2972,6 +3586,114 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     </message>
 </context>
 <context>
+    <name>SameCutPage</name>
+    <message>
+        <source>plane</source>
+        <translation>Ebene</translation>
+    </message>
+    <message>
+        <source>phase</source>
+        <translation>Phase</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>modality</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>unexplained</source>
+        <translation>ungeklärt</translation>
+    </message>
+    <message>
+        <source>CT in the plane of the echo frame</source>
+        <translation>CT in der Ebene des Echobilds</translation>
+    </message>
+    <message>
+        <source>Mark at least three places in both CT and echo: then CT is cut in this plane.</source>
+        <translation>Mindestens drei Stellen in CT und Echo markieren: dann wird das CT in dieser Ebene geschnitten.</translation>
+    </message>
+    <message>
+        <source>There is no CT to cut.</source>
+        <translation>Es gibt kein CT zum Schneiden.</translation>
+    </message>
+    <message>
+        <source>CT in this plane</source>
+        <translation>CT in dieser Ebene</translation>
+    </message>
+    <message>
+        <source>Echo view</source>
+        <translation>Echoansicht</translation>
+    </message>
+    <message>
+        <source>Place in CT</source>
+        <translation>Stelle im CT</translation>
+    </message>
+    <message>
+        <source>The place in CT that you mark on the echo frame next</source>
+        <translation>Die Stelle im CT, die Sie als nächste auf dem Echobild markieren</translation>
+    </message>
+    <message>
+        <source>Mark it on echo</source>
+        <translation>Auf dem Echo markieren</translation>
+    </message>
+    <message>
+        <source>Click the same place on the echo frame (key Shift+P)</source>
+        <translation>Dieselbe Stelle auf dem Echobild anklicken (Taste Shift+P)</translation>
+    </message>
+    <message>
+        <source>Remove the last</source>
+        <translation>Letzte entfernen</translation>
+    </message>
+    <message>
+        <source>Remove the place that was marked last</source>
+        <translation>Die zuletzt markierte Stelle entfernen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Click the same place on the echo frame: %1. Escape leaves.</source>
+        <translation>Dieselbe Stelle auf dem Echobild anklicken: %1. Escape bricht ab.</translation>
+    </message>
+    <message>
+        <source>Why CT and echo differ can be told once the landing zone is measured on CT and on the echo views of this moment.</source>
+        <translation>Warum CT und Echo verschieden sind, lässt sich sagen, sobald die Landezone im CT und auf den Echoansichten dieses Zeitpunkts gemessen ist.</translation>
+    </message>
+    <message>
+        <source>Area-derived diameter of the landing zone, CT less echo: %1. Of this:</source>
+        <translation>Flächenbezogener Durchmesser der Landezone, CT minus Echo: %1. Davon:</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Crossing of the scanner-axis sections</source>
+        <translation>Kreuzung der Schnitte der Scannerachsen</translation>
+    </message>
+    <message>
+        <source>There are no echo views in this case.</source>
+        <translation>In diesem Fall gibt es keine Echoansichten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The probe is placed by %n place(s) marked in both; they lie %1 apart after the fit (root mean square).</source>
+        <translation>
+            <numerusform>Die Sonde ist durch %n in beiden markierte Stelle eingepasst; der Abstand danach ist %1 (quadratisches Mittel).</numerusform><numerusform>Die Sonde ist durch %n in beiden markierte Stellen eingepasst; der Abstand danach ist %1 (quadratisches Mittel).</numerusform></translation>
+    </message>
+    <message>
+        <source>The landing zone as CT reads it in this view: %1</source>
+        <translation>Die Landezone, wie das CT sie in dieser Ansicht liest: %1</translation>
+    </message>
+    <message>
+        <source>The file does not tell where the tip of the sector lies: the middle of the region's upper edge stands for it.</source>
+        <translation>Die Datei sagt nicht, wo die Spitze des Sektors liegt: die Mitte des oberen Randes des Bereichs steht dafür.</translation>
+    </message>
+</context>
+<context>
     <name>ScannerSectionView</name>
     <message>
         <source>Marks must lie on the images: click inside the picture.</source>
@@ -3194,6 +3916,14 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Saved as %1.</source>
         <translation>Gesichert als %1.</translation>
+    </message>
+    <message>
+        <source>%1 Choose one in the evidence list: double click, or Enter.</source>
+        <translation>%1 Eine in der Befundliste wählen: Doppelklick oder Enter.</translation>
+    </message>
+    <message>
+        <source>There is no CT to measure in this folder. Echo views and X-ray runs can be measured; what compares them with CT stays empty.</source>
+        <translation>In diesem Ordner ist kein CT zum Messen. Echoansichten und Röntgenläufe können gemessen werden; was sie mit CT vergleicht, bleibt leer.</translation>
     </message>
 </context>
 <context>
@@ -3924,6 +4654,52 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Confirm a value</source>
         <translation>Einen Wert bestätigen</translation>
+    </message>
+</context>
+<context>
+    <name>gauge::app</name>
+    <message>
+        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
+        <translation>Maßstab: %1 mm je Pixel ± %2 % (%3)</translation>
+    </message>
+    <message>
+        <source>No scale: calibrate by hand before measuring (key K).</source>
+        <translation>Kein Maßstab: vor dem Messen von Hand eichen (Taste K).</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>pressure unknown</source>
+        <translation>Druck unbekannt</translation>
+    </message>
+    <message>
+        <source>LA mean %1, v wave %2</source>
+        <translation>LA-Mitteldruck %1, v-Welle %2</translation>
+    </message>
+    <message>
+        <source>LA mean %1</source>
+        <translation>LA-Mitteldruck %1</translation>
+    </message>
+    <message>
+        <source>%1, angle unknown</source>
+        <translation>%1, Winkel unbekannt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>gauge::app::Push</name>
+    <message>
+        <source>Choose evidence in the list first.</source>
+        <translation>Zuerst einen Befund in der Liste wählen.</translation>
     </message>
 </context>
 </TS>

@@ -2,6 +2,57 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
+    <name>AngleDial</name>
+    <message>
+        <source>longest diameter</source>
+        <translation>plus long diamètre</translation>
+    </message>
+    <message>
+        <source>shortest diameter</source>
+        <translation>plus court diamètre</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter</source>
+        <translation>diamètre dérivé du périmètre</translation>
+    </message>
+    <message>
+        <source>area-derived diameter</source>
+        <translation>diamètre dérivé de l’aire</translation>
+    </message>
+    <message>
+        <source>probe angle of the longest</source>
+        <translation>angle de sonde du plus long</translation>
+    </message>
+    <message>
+        <source>largest of the views</source>
+        <translation>la plus grande des vues</translation>
+    </message>
+    <message>
+        <source>Dial of the probe angles</source>
+        <translation>Cadran des angles de la sonde</translation>
+    </message>
+    <message>
+        <source>No width is drawn on the echo views of this moment yet. Press M to measure them in one pass.</source>
+        <translation>Aucune largeur n’est encore tracée sur les vues d’écho de ce moment. M les mesure en un passage.</translation>
+    </message>
+    <message>
+        <source>Landing zone (round ends)</source>
+        <translation>Zone d’ancrage (bouts ronds)</translation>
+    </message>
+    <message>
+        <source>Ostium (square ends)</source>
+        <translation>Ostium (bouts carrés)</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profondeur</translation>
+    </message>
+    <message>
+        <source>greatest of the views</source>
+        <translation>la plus grande des vues</translation>
+    </message>
+</context>
+<context>
     <name>Answers</name>
     <message>
         <source>No device chart is loaded: load one typed from the device's current instructions, or a demonstration chart.</source>
@@ -45,6 +96,13 @@
     <message>
         <source>The sizes are still being judged: wait for the answer.</source>
         <translation>Les tailles sont encore en cours de jugement : attendre la réponse.</translation>
+    </message>
+</context>
+<context>
+    <name>CalibratePicture</name>
+    <message>
+        <source>Calibrate the picture</source>
+        <translation>Étalonner l’image</translation>
     </message>
 </context>
 <context>
@@ -436,6 +494,34 @@
     </message>
 </context>
 <context>
+    <name>ChangeBeatPhase</name>
+    <message>
+        <source>Change the phase</source>
+        <translation>Changer la phase</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeMoment</name>
+    <message>
+        <source>Change the moment</source>
+        <translation>Changer le moment</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeProbeAngle</name>
+    <message>
+        <source>Change the probe angle</source>
+        <translation>Changer l’angle de la sonde</translation>
+    </message>
+</context>
+<context>
+    <name>ChangeStage</name>
+    <message>
+        <source>Change the stage</source>
+        <translation>Changer l’étape</translation>
+    </message>
+</context>
+<context>
     <name>Charts</name>
     <message>
         <source>Cannot read the device chart %1: %2.</source>
@@ -452,6 +538,97 @@
     <message>
         <source>Demonstration lobe and disc (invented)</source>
         <translation>Démonstration lobe et disque (inventée)</translation>
+    </message>
+</context>
+<context>
+    <name>CineView</name>
+    <message>
+        <source>Cine</source>
+        <translation>Séquence</translation>
+    </message>
+    <message>
+        <source> mm</source>
+        <translation> mm</translation>
+    </message>
+    <message>
+        <source>Known length</source>
+        <translation>Longueur connue</translation>
+    </message>
+    <message>
+        <source>Use it (Enter)</source>
+        <translation>Utiliser (Entrée)</translation>
+    </message>
+    <message>
+        <source>Cancel (Esc)</source>
+        <translation>Annuler (Échap)</translation>
+    </message>
+    <message>
+        <source>Choose evidence in the list on the left.</source>
+        <translation>Choisir un élément dans la liste à gauche.</translation>
+    </message>
+    <message>
+        <source>This evidence has no frames to show here.</source>
+        <translation>Cet élément n’a pas d’images à montrer ici.</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>non mesuré</translation>
+    </message>
+    <message>
+        <source>%1, stale</source>
+        <translation>%1, périmé</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Opening …</source>
+        <translation>Ouverture …</translation>
+    </message>
+    <message>
+        <source>X-ray pictures are shown whole: look for burned-in names.</source>
+        <translation>Les images de scopie sont montrées entières : chercher des noms incrustés.</translation>
+    </message>
+    <message>
+        <source>Text outside the calibrated regions is blanked.</source>
+        <translation>Le texte hors des zones étalonnées est masqué.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1 ms</source>
+        <translation>%1 ms</translation>
+    </message>
+    <message>
+        <source>%1 % of R-R</source>
+        <translation>%1 % du R-R</translation>
+    </message>
+    <message>
+        <source>speed %1</source>
+        <translation>vitesse %1</translation>
+    </message>
+    <message>
+        <source>Click both ends of a known length. Escape leaves.</source>
+        <translation>Cliquer sur les deux bouts d’une longueur connue. Échap quitte.</translation>
+    </message>
+    <message>
+        <source>Click both edges of the catheter, square to it. Escape leaves.</source>
+        <translation>Cliquer sur les deux bords du cathéter, perpendiculairement. Échap quitte.</translation>
+    </message>
+    <message>
+        <source>Click two places along the middle of a straight piece of the catheter. Escape leaves.</source>
+        <translation>Cliquer à deux endroits au milieu d’un segment droit du cathéter. Échap quitte.</translation>
+    </message>
+    <message>
+        <source>How long is it between the marks?</source>
+        <translation>Quelle est la longueur entre les marques ?</translation>
+    </message>
+    <message>
+        <source>What is the catheter's outer diameter, as printed? (French divided by 3 is only near it.)</source>
+        <translation>Quel est le diamètre extérieur du cathéter, tel qu’imprimé ? (French divisé par 3 n’en est que proche.)</translation>
     </message>
 </context>
 <context>
@@ -1277,6 +1454,13 @@
     </message>
 </context>
 <context>
+    <name>DrawOnPicture</name>
+    <message>
+        <source>Draw on the picture</source>
+        <translation>Tracer sur l’image</translation>
+    </message>
+</context>
+<context>
     <name>Drawing</name>
     <message>
         <source>perimeter-derived %1</source>
@@ -1312,6 +1496,96 @@
     </message>
 </context>
 <context>
+    <name>EchoPage</name>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (touche %2)</translation>
+    </message>
+    <message>
+        <source>One pass</source>
+        <translation>Un passage</translation>
+    </message>
+    <message>
+        <source>Measure the echo views one after the other</source>
+        <translation>Mesurer les vues d’écho l’une après l’autre</translation>
+    </message>
+    <message>
+        <source>Ostium width</source>
+        <translation>Largeur de l’ostium</translation>
+    </message>
+    <message>
+        <source>Draw the width of the ostium</source>
+        <translation>Tracer la largeur de l’ostium</translation>
+    </message>
+    <message>
+        <source>Landing-zone width</source>
+        <translation>Largeur de la zone d’ancrage</translation>
+    </message>
+    <message>
+        <source>Draw the width of the landing zone</source>
+        <translation>Tracer la largeur de la zone d’ancrage</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profondeur</translation>
+    </message>
+    <message>
+        <source>Draw the depth from the ostium to the tip</source>
+        <translation>Tracer la profondeur de l’ostium à la pointe</translation>
+    </message>
+    <message>
+        <source>One view alone</source>
+        <translation>Une vue seule</translation>
+    </message>
+    <message>
+        <source>Show the view in hand alone, or all again</source>
+        <translation>Montrer la vue en cours seule, ou de nouveau toutes</translation>
+    </message>
+    <message>
+        <source>Calibrate</source>
+        <translation>Étalonner</translation>
+    </message>
+    <message>
+        <source>Give the picture a scale: two clicks and a length</source>
+        <translation>Donner une échelle à l’image : deux clics et une longueur</translation>
+    </message>
+    <message>
+        <source>Show the echo views of this moment</source>
+        <translation>Montrer les vues d’écho de ce moment</translation>
+    </message>
+    <message>
+        <source>The pass has ended. Undo takes back what was drawn.</source>
+        <translation>Le passage est terminé. Annuler retire ce qui a été tracé.</translation>
+    </message>
+    <message>
+        <source>There are no echo views in this case.</source>
+        <translation>Ce cas n’a pas de vues d’écho.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 of %3): choose the frame with the arrow keys and draw the %4. S leaves it out, Enter goes to the next view, Escape ends the pass.</source>
+        <translation>%1 (%2 sur %3) : choisir l’image avec les flèches et tracer %4. S saute la vue, Entrée passe à la suivante, Échap termine le passage.</translation>
+    </message>
+</context>
+<context>
+    <name>EchoPass</name>
+    <message>
+        <source>ostium width</source>
+        <translation>largeur de l’ostium</translation>
+    </message>
+    <message>
+        <source>landing-zone width</source>
+        <translation>largeur de la zone d’ancrage</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profondeur</translation>
+    </message>
+    <message>
+        <source>length of its own</source>
+        <translation>longueur propre</translation>
+    </message>
+</context>
+<context>
     <name>Edit</name>
     <message>
         <source>Move the landing zone</source>
@@ -1339,11 +1613,76 @@
     </message>
 </context>
 <context>
-    <name>EvidencePanel</name>
+    <name>EvidenceModel</name>
     <message>
-        <source>  (shown)</source>
-        <translation>  (affiché)</translation>
+        <source>Echo</source>
+        <translation>Écho</translation>
     </message>
+    <message>
+        <source>Fluoroscopy</source>
+        <translation>Fluoroscopie</translation>
+    </message>
+    <message>
+        <source>Images</source>
+        <translation>Images</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>non mesuré</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n measurement(s)</source>
+        <translation>
+            <numerusform>%n mesure</numerusform><numerusform>%n mesures</numerusform></translation>
+    </message>
+    <message>
+        <source>Enter shows it; the context menu changes stage, moment, angle and phase</source>
+        <translation>Entrée l’affiche ; le menu contextuel change étape, moment, angle et phase</translation>
+    </message>
+    <message>
+        <source>phase %1</source>
+        <translation>phase %1</translation>
+    </message>
+    <message>
+        <source>Measure this phase (double click or Enter)</source>
+        <translation>Mesurer cette phase (double clic ou Entrée)</translation>
+    </message>
+    <message>
+        <source>Not used</source>
+        <translation>Non utilisé</translation>
+    </message>
+    <message>
+        <source>cannot be used</source>
+        <translation>inutilisable</translation>
+    </message>
+    <message>
+        <source>Patient %1</source>
+        <translation>Patient %1</translation>
+    </message>
+    <message>
+        <source>Patient without a name, ID %1</source>
+        <translation>Patient sans nom, ID %1</translation>
+    </message>
+    <message>
+        <source>%1, ID %2</source>
+        <translation>%1, ID %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n image(s)</source>
+        <translation>
+            <numerusform>%n image</numerusform><numerusform>%n images</numerusform></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>EvidencePanel</name>
     <message>
         <source>Evidence</source>
         <translation>Éléments</translation>
@@ -1361,16 +1700,196 @@
         <translation>Rien n’est ouvert. Déposer ici un dossier d’images DICOM.</translation>
     </message>
     <message>
-        <source>1 other file was left out.</source>
-        <translation>1 autre fichier a été laissé de côté.</translation>
-    </message>
-    <message>
-        <source>%1 other files were left out.</source>
-        <translation>%1 autres fichiers ont été laissés de côté.</translation>
-    </message>
-    <message>
         <source>… and %1 more</source>
         <translation>… et %1 de plus</translation>
+    </message>
+    <message>
+        <source>%1 (shown)</source>
+        <translation>%1 (affiché)</translation>
+    </message>
+    <message>
+        <source>Evidence: a stage earlier</source>
+        <translation>Élément : une étape plus tôt</translation>
+    </message>
+    <message>
+        <source>Evidence: a stage later</source>
+        <translation>Élément : une étape plus tard</translation>
+    </message>
+    <message>
+        <source>Evidence: probe angle …</source>
+        <translation>Élément : angle de la sonde …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other file(s) were left out.</source>
+        <translation>
+            <numerusform>%n autre fichier a été laissé de côté.</numerusform><numerusform>%n autres fichiers ont été laissés de côté.</numerusform></translation>
+    </message>
+    <message>
+        <source>Change the stage</source>
+        <translation>Changer l’étape</translation>
+    </message>
+    <message>
+        <source>Change the moment</source>
+        <translation>Changer le moment</translation>
+    </message>
+    <message>
+        <source>Change the probe angle</source>
+        <translation>Changer l’angle de la sonde</translation>
+    </message>
+    <message>
+        <source>Change the phase</source>
+        <translation>Changer la phase</translation>
+    </message>
+    <message>
+        <source>Probe angle</source>
+        <translation>Angle de la sonde</translation>
+    </message>
+    <message>
+        <source>Rotation of the probe's plane as the picture shows it, degrees:</source>
+        <translation>Rotation du plan de la sonde, comme l’image la montre, degrés :</translation>
+    </message>
+    <message>
+        <source>Choose evidence in the list first.</source>
+        <translation>Choisir d’abord un élément dans la liste.</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>Moment</source>
+        <translation>Moment</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Aucun</translation>
+    </message>
+    <message>
+        <source>Not known</source>
+        <translation>Inconnu</translation>
+    </message>
+    <message>
+        <source>Another angle … (Alt+A)</source>
+        <translation>Autre angle … (Alt+A)</translation>
+    </message>
+    <message>
+        <source>Phase of the frames that are measured</source>
+        <translation>Phase des images mesurées</translation>
+    </message>
+</context>
+<context>
+    <name>FluoroPage</name>
+    <message>
+        <source>X-ray run</source>
+        <translation>Séquence de scopie</translation>
+    </message>
+    <message>
+        <source>Choose the X-ray run that is shown</source>
+        <translation>Choisir la séquence de scopie affichée</translation>
+    </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (touche %2)</translation>
+    </message>
+    <message>
+        <source>Ostium width</source>
+        <translation>Largeur de l’ostium</translation>
+    </message>
+    <message>
+        <source>Draw the width of the ostium</source>
+        <translation>Tracer la largeur de l’ostium</translation>
+    </message>
+    <message>
+        <source>Landing-zone width</source>
+        <translation>Largeur de la zone d’ancrage</translation>
+    </message>
+    <message>
+        <source>Draw the width of the landing zone</source>
+        <translation>Tracer la largeur de la zone d’ancrage</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profondeur</translation>
+    </message>
+    <message>
+        <source>Draw the depth from the ostium to the tip</source>
+        <translation>Tracer la profondeur de l’ostium à la pointe</translation>
+    </message>
+    <message>
+        <source>Known length</source>
+        <translation>Longueur connue</translation>
+    </message>
+    <message>
+        <source>Calibrate by two ends of a known length</source>
+        <translation>Étalonner par les deux bouts d’une longueur connue</translation>
+    </message>
+    <message>
+        <source>Catheter edges</source>
+        <translation>Bords du cathéter</translation>
+    </message>
+    <message>
+        <source>Calibrate by a click on either edge of a catheter</source>
+        <translation>Étalonner par un clic sur chaque bord d’un cathéter</translation>
+    </message>
+    <message>
+        <source>Catheter shadow</source>
+        <translation>Ombre du cathéter</translation>
+    </message>
+    <message>
+        <source>Calibrate by the program's own reading of a catheter's edges along a piece of it</source>
+        <translation>Étalonner par la lecture que fait le programme des bords d’un cathéter sur un segment</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Drawn here: %1</source>
+        <translation>Tracé ici : %1</translation>
+    </message>
+    <message>
+        <source>Not drawn on this run.</source>
+        <translation>Pas tracé sur cette séquence.</translation>
+    </message>
+    <message>
+        <source>CT predicts nothing: it is not measured.</source>
+        <translation>Le CT ne prédit rien : il n’est pas mesuré.</translation>
+    </message>
+    <message>
+        <source>CT predicts nothing: the file does not tell the C-arm's angles.</source>
+        <translation>Le CT ne prédit rien : le fichier ne donne pas les angles de l’arceau.</translation>
+    </message>
+    <message>
+        <source>CT predicts at these angles: %1</source>
+        <translation>Le CT prédit à ces angles : %1</translation>
+    </message>
+    <message>
+        <source>The plane is turned by %1 from edge-on; of lengths along the axis %2 is seen.</source>
+        <translation>Le plan est tourné de %1 par rapport à la vue de profil ; des longueurs le long de l’axe on voit %2.</translation>
+    </message>
+    <message>
+        <source>There is no X-ray run in this case.</source>
+        <translation>Ce cas n’a pas de séquence de scopie.</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation>Rien n’est ouvert.</translation>
+    </message>
+    <message>
+        <source>C-arm: %1</source>
+        <translation>Arceau : %1</translation>
+    </message>
+    <message>
+        <source>The file does not tell the C-arm's angles for this frame.</source>
+        <translation>Le fichier ne donne pas les angles de l’arceau pour cette image.</translation>
+    </message>
+    <message>
+        <source>Drawn here: %1. Foreshortening can only make it shorter.</source>
+        <translation>Tracé ici : %1. Le raccourci ne peut que le réduire.</translation>
+    </message>
+    <message>
+        <source>%1 of CT</source>
+        <translation>%1 du CT</translation>
     </message>
 </context>
 <context>
@@ -1601,6 +2120,10 @@
         <source>Case library</source>
         <translation>Bibliothèque de cas</translation>
     </message>
+    <message>
+        <source>Key Alt+B</source>
+        <translation>Touche Alt+B</translation>
+    </message>
 </context>
 <context>
     <name>LibraryDocument</name>
@@ -1693,6 +2216,45 @@
     <message>
         <source>%1 on %2</source>
         <translation>%1 sur %2</translation>
+    </message>
+</context>
+<context>
+    <name>LibraryWindow</name>
+    <message>
+        <source>Case &amp;library …</source>
+        <translation>&amp;Bibliothèque de cas …</translation>
+    </message>
+    <message>
+        <source>&amp;Put the case into the library</source>
+        <translation>&amp;Mettre le cas dans la bibliothèque</translation>
+    </message>
+    <message>
+        <source>Save a &amp;version in the library</source>
+        <translation>Enregistrer une &amp;version dans la bibliothèque</translation>
+    </message>
+    <message>
+        <source>The case was opened from the library. Each edit is stored there as you make it.</source>
+        <translation>Le cas a été ouvert de la bibliothèque. Chaque modification y est enregistrée à mesure.</translation>
+    </message>
+    <message>
+        <source>The case is in the library. Each edit is stored there as you make it.</source>
+        <translation>Le cas est dans la bibliothèque. Chaque modification y est enregistrée à mesure.</translation>
+    </message>
+    <message>
+        <source>Saved as version %1 in the library.</source>
+        <translation>Enregistré comme version %1 dans la bibliothèque.</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Quelqu’un d’autre</translation>
+    </message>
+    <message>
+        <source>%1 has the case now. Yours is kept as version %2 beside theirs: look at both in the case library.</source>
+        <translation>%1 a le cas maintenant. Le vôtre est gardé comme version %2 à côté du sien : regarder les deux dans la bibliothèque de cas.</translation>
+    </message>
+    <message>
+        <source>%1 has the case now, and nothing more of yours is stored in it. Save a version: it is kept beside theirs.</source>
+        <translation>%1 a le cas maintenant, et plus rien de vous n’y est enregistré. Enregistrer une version : elle est gardée à côté de la sienne.</translation>
     </message>
 </context>
 <context>
@@ -1958,6 +2520,37 @@
     <message>
         <source>Folder with the images of the case</source>
         <translation>Dossier des images du cas</translation>
+    </message>
+    <message>
+        <source>Echo</source>
+        <translation>Écho</translation>
+    </message>
+    <message>
+        <source>Echo views side by side, and the dial of their widths</source>
+        <translation>Vues d’écho côte à côte, et le cadran de leurs largeurs</translation>
+    </message>
+    <message>
+        <source>Same cut</source>
+        <translation>Même coupe</translation>
+    </message>
+    <message>
+        <source>An echo frame beside the CT cut in its own plane</source>
+        <translation>Une image d’écho à côté du CT coupé dans son plan</translation>
+    </message>
+    <message>
+        <source>Fluoroscopy</source>
+        <translation>Fluoroscopie</translation>
+    </message>
+    <message>
+        <source>X-ray frames, beside what the CT predicts</source>
+        <translation>Images de scopie, à côté de ce que le CT prédit</translation>
+    </message>
+</context>
+<context>
+    <name>MarkPoseLandmark</name>
+    <message>
+        <source>Mark a place on CT and echo</source>
+        <translation>Marquer un endroit sur CT et écho</translation>
     </message>
 </context>
 <context>
@@ -2578,6 +3171,27 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
 </context>
 <context>
+    <name>RemoveCalibration</name>
+    <message>
+        <source>Remove the scale given by hand</source>
+        <translation>Supprimer l’échelle donnée à la main</translation>
+    </message>
+</context>
+<context>
+    <name>RemoveFromPicture</name>
+    <message>
+        <source>Remove the drawing</source>
+        <translation>Supprimer le tracé</translation>
+    </message>
+</context>
+<context>
+    <name>RemovePoseLandmark</name>
+    <message>
+        <source>Remove a place on CT and echo</source>
+        <translation>Supprimer un endroit sur CT et écho</translation>
+    </message>
+</context>
+<context>
     <name>Report</name>
     <message>
         <source>Patient</source>
@@ -2972,6 +3586,114 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
 </context>
 <context>
+    <name>SameCutPage</name>
+    <message>
+        <source>plane</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>phase</source>
+        <translation>phase</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>pression</translation>
+    </message>
+    <message>
+        <source>modality</source>
+        <translation>modalité</translation>
+    </message>
+    <message>
+        <source>unexplained</source>
+        <translation>inexpliqué</translation>
+    </message>
+    <message>
+        <source>CT in the plane of the echo frame</source>
+        <translation>CT dans le plan de l’image d’écho</translation>
+    </message>
+    <message>
+        <source>Mark at least three places in both CT and echo: then CT is cut in this plane.</source>
+        <translation>Marquer au moins trois endroits au CT et à l’écho : le CT est alors coupé dans ce plan.</translation>
+    </message>
+    <message>
+        <source>There is no CT to cut.</source>
+        <translation>Il n’y a pas de CT à couper.</translation>
+    </message>
+    <message>
+        <source>CT in this plane</source>
+        <translation>CT dans ce plan</translation>
+    </message>
+    <message>
+        <source>Echo view</source>
+        <translation>Vue d’écho</translation>
+    </message>
+    <message>
+        <source>Place in CT</source>
+        <translation>Endroit au CT</translation>
+    </message>
+    <message>
+        <source>The place in CT that you mark on the echo frame next</source>
+        <translation>L’endroit au CT que vous marquez ensuite sur l’image d’écho</translation>
+    </message>
+    <message>
+        <source>Mark it on echo</source>
+        <translation>Le marquer sur l’écho</translation>
+    </message>
+    <message>
+        <source>Click the same place on the echo frame (key Shift+P)</source>
+        <translation>Cliquer le même endroit sur l’image d’écho (touche Shift+P)</translation>
+    </message>
+    <message>
+        <source>Remove the last</source>
+        <translation>Supprimer le dernier</translation>
+    </message>
+    <message>
+        <source>Remove the place that was marked last</source>
+        <translation>Supprimer l’endroit marqué en dernier</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Click the same place on the echo frame: %1. Escape leaves.</source>
+        <translation>Cliquer le même endroit sur l’image d’écho : %1. Échap quitte.</translation>
+    </message>
+    <message>
+        <source>Why CT and echo differ can be told once the landing zone is measured on CT and on the echo views of this moment.</source>
+        <translation>Pourquoi CT et écho diffèrent se dira dès que la zone d’ancrage est mesurée au CT et sur les vues d’écho de ce moment.</translation>
+    </message>
+    <message>
+        <source>Area-derived diameter of the landing zone, CT less echo: %1. Of this:</source>
+        <translation>Diamètre dérivé de l’aire de la zone d’ancrage, CT moins écho : %1. Dont :</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Crossing of the scanner-axis sections</source>
+        <translation>Croisement des coupes des axes du scanner</translation>
+    </message>
+    <message>
+        <source>There are no echo views in this case.</source>
+        <translation>Ce cas n’a pas de vues d’écho.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The probe is placed by %n place(s) marked in both; they lie %1 apart after the fit (root mean square).</source>
+        <translation>
+            <numerusform>La sonde est placée par %n endroit marqué des deux côtés ; l’écart après ajustement est de %1 (moyenne quadratique).</numerusform><numerusform>La sonde est placée par %n endroits marqués des deux côtés ; l’écart après ajustement est de %1 (moyenne quadratique).</numerusform></translation>
+    </message>
+    <message>
+        <source>The landing zone as CT reads it in this view: %1</source>
+        <translation>La zone d’ancrage telle que le CT la lit dans cette vue : %1</translation>
+    </message>
+    <message>
+        <source>The file does not tell where the tip of the sector lies: the middle of the region's upper edge stands for it.</source>
+        <translation>Le fichier ne dit pas où est la pointe du secteur : le milieu du bord supérieur de la région en tient lieu.</translation>
+    </message>
+</context>
+<context>
     <name>ScannerSectionView</name>
     <message>
         <source>Marks must lie on the images: click inside the picture.</source>
@@ -3194,6 +3916,14 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Saved as %1.</source>
         <translation>Enregistré sous %1.</translation>
+    </message>
+    <message>
+        <source>%1 Choose one in the evidence list: double click, or Enter.</source>
+        <translation>%1 Choisir dans la liste des éléments : double clic ou Entrée.</translation>
+    </message>
+    <message>
+        <source>There is no CT to measure in this folder. Echo views and X-ray runs can be measured; what compares them with CT stays empty.</source>
+        <translation>Ce dossier n’a pas de CT à mesurer. Les vues d’écho et séquences de scopie peuvent être mesurées ; ce qui les compare au CT reste vide.</translation>
     </message>
 </context>
 <context>
@@ -3924,6 +4654,52 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Confirm a value</source>
         <translation>Confirmer une valeur</translation>
+    </message>
+</context>
+<context>
+    <name>gauge::app</name>
+    <message>
+        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
+        <translation>Échelle : %1 mm par pixel ± %2 % (%3)</translation>
+    </message>
+    <message>
+        <source>No scale: calibrate by hand before measuring (key K).</source>
+        <translation>Pas d’échelle : étalonner à la main avant de mesurer (touche K).</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>pressure unknown</source>
+        <translation>pression inconnue</translation>
+    </message>
+    <message>
+        <source>LA mean %1, v wave %2</source>
+        <translation>OG moyenne %1, onde v %2</translation>
+    </message>
+    <message>
+        <source>LA mean %1</source>
+        <translation>OG moyenne %1</translation>
+    </message>
+    <message>
+        <source>%1, angle unknown</source>
+        <translation>%1, angle inconnu</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>gauge::app::Push</name>
+    <message>
+        <source>Choose evidence in the list first.</source>
+        <translation>Choisir d’abord un élément dans la liste.</translation>
     </message>
 </context>
 </TS>

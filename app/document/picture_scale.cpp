@@ -10,10 +10,6 @@
 namespace gauge::app {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("PictureScale", text);
-}
-
 core::ObjectScaleOptions optionsFor(const CineData& cine, int frame) {
     core::ObjectScaleOptions options;
     options.pixelAspect = cine.pixelAspect;
@@ -44,7 +40,7 @@ core::Result<core::HandScale> catheterScale(const core::PictureScale& scale, con
 QString words(const core::PlanarScale& scale) {
     const QString origin = QString::fromUtf8(core::words(scale.origin).data(),
                                              static_cast<qsizetype>(core::words(scale.origin).size()));
-    return tr("Scale: %1\u00A0mm a pixel ±\u00A0%2\u00A0% (%3)")
+    return QCoreApplication::translate("PictureScale", "Scale: %1\u00A0mm a pixel ±\u00A0%2\u00A0% (%3)")
         .arg(QString::number(scale.mmPerPixel.x(), 'f', 3),
              QString::number(std::ceil(1000.0 * scale.relativeUncertainty - 1e-9) / 10.0, 'f', 1), origin);
 }
@@ -86,8 +82,8 @@ QString scaleWords(const CineData& cine, int frame, const std::optional<core::Re
     else
         for (const core::EchoRegion& region : cine.regions)
             if (!region.scaleFault.empty()) why = QString::fromStdString(region.scaleFault);
-    const QString todo = tr("No scale: calibrate by hand before measuring (key K).");
-    return why.isEmpty() ? todo : tr("%1 %2").arg(why, todo);
+    const QString todo = QCoreApplication::translate("PictureScale", "No scale: calibrate by hand before measuring (key K).");
+    return why.isEmpty() ? todo : QCoreApplication::translate("PictureScale", "%1 %2").arg(why, todo);
 }
 
 } // namespace gauge::app

@@ -9,30 +9,26 @@
 namespace gauge::app {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Drawings", text);
-}
-
 } // namespace
 
 QString kindName(core::DrawingKind kind) {
     switch (kind) {
     case core::DrawingKind::Straight:
-        return tr("straight line");
+        return QCoreApplication::translate("Drawings", "straight line");
     case core::DrawingKind::Curve:
-        return tr("curved line");
+        return QCoreApplication::translate("Drawings", "curved line");
     case core::DrawingKind::Angle:
-        return tr("angle");
+        return QCoreApplication::translate("Drawings", "angle");
     case core::DrawingKind::Area:
-        return tr("area");
+        return QCoreApplication::translate("Drawings", "area");
     case core::DrawingKind::Ellipse:
-        return tr("ellipse");
+        return QCoreApplication::translate("Drawings", "ellipse");
     case core::DrawingKind::Velocity:
-        return tr("velocity");
+        return QCoreApplication::translate("Drawings", "velocity");
     case core::DrawingKind::Interval:
-        return tr("interval of time");
+        return QCoreApplication::translate("Drawings", "interval of time");
     case core::DrawingKind::Envelope:
-        return tr("envelope of velocities");
+        return QCoreApplication::translate("Drawings", "envelope of velocities");
     }
     return {};
 }
@@ -40,19 +36,19 @@ QString kindName(core::DrawingKind kind) {
 QString roleName(core::DrawingRole role) {
     switch (role) {
     case core::DrawingRole::None:
-        return tr("not in the table");
+        return QCoreApplication::translate("Drawings", "not in the table");
     case core::DrawingRole::OstiumWidth:
-        return tr("ostium width");
+        return QCoreApplication::translate("Drawings", "ostium width");
     case core::DrawingRole::LandingWidth:
-        return tr("landing zone width");
+        return QCoreApplication::translate("Drawings", "landing zone width");
     case core::DrawingRole::Depth:
-        return tr("depth");
+        return QCoreApplication::translate("Drawings", "depth");
     case core::DrawingRole::OstiumContour:
-        return tr("ostium contour");
+        return QCoreApplication::translate("Drawings", "ostium contour");
     case core::DrawingRole::LandingContour:
-        return tr("landing zone contour");
+        return QCoreApplication::translate("Drawings", "landing zone contour");
     case core::DrawingRole::MitralInflow:
-        return tr("mitral inflow");
+        return QCoreApplication::translate("Drawings", "mitral inflow");
     }
     return {};
 }
@@ -77,7 +73,7 @@ QString drawingCaption(const core::Drawing& drawing, const QString& value) {
     QString name = QString::fromStdString(drawing.label);
     if (name.isEmpty() && drawing.role != core::DrawingRole::None) name = roleName(drawing.role);
     if (name.isEmpty()) return value;
-    return value.isEmpty() ? name : tr("%1: %2").arg(name, value);
+    return value.isEmpty() ? name : QCoreApplication::translate("Drawings", "%1: %2").arg(name, value);
 }
 
 QString drawingCaption(const core::CaseRecord& record, const std::string& id) {
@@ -85,9 +81,9 @@ QString drawingCaption(const core::CaseRecord& record, const std::string& id) {
     QString caption = drawingCaption(drawing, drawingValueText(record, id));
     const auto* value = leadingValue(record, id);
     if (core::isPlaneMoved(record, drawing))
-        caption += QLatin1Char('\n') + tr("Its plane has moved: stale until confirmed (Enter)");
+        caption += QLatin1Char('\n') + QCoreApplication::translate("Drawings", "Its plane has moved: stale until confirmed (Enter)");
     else if (value && core::isStale(record, *value))
-        caption += QLatin1Char('\n') + tr("Stale: what it was measured on has changed");
+        caption += QLatin1Char('\n') + QCoreApplication::translate("Drawings", "Stale: what it was measured on has changed");
     return caption;
 }
 

@@ -11,10 +11,6 @@
 namespace gauge::app {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Evidence", text);
-}
-
 } // namespace
 
 QString capitalised(QString text) {
@@ -25,10 +21,10 @@ QString capitalised(QString text) {
 QString pressureWords(const core::CaseRecord& record, const core::Evidence& evidence) {
     const auto moment = record.moments.find(evidence.moment);
     if (moment == record.moments.end() || !moment->second.content.circulation.meanPressureMmHg)
-        return tr("pressure unknown");
+        return QCoreApplication::translate("Evidence", "pressure unknown");
     const core::HaemodynamicState& c = moment->second.content.circulation;
     const QString mean = pressureWords(*c.meanPressureMmHg);
-    return c.vWaveMmHg ? tr("LA mean %1, v wave %2").arg(mean, pressureWords(*c.vWaveMmHg)) : tr("LA mean %1").arg(mean);
+    return c.vWaveMmHg ? QCoreApplication::translate("Evidence", "LA mean %1, v wave %2").arg(mean, pressureWords(*c.vWaveMmHg)) : QCoreApplication::translate("Evidence", "LA mean %1").arg(mean);
 }
 
 QString timeWords(const std::string& iso) {
@@ -49,9 +45,9 @@ QString evidenceTitle(const core::Evidence& evidence) {
     if (evidence.kind == core::EvidenceKind::EchoCine) {
         if (evidence.probeAngleDeg)
             return QStringLiteral("%1 %2").arg(kind, quantity(*evidence.probeAngleDeg, Unit::Degree));
-        return tr("%1, angle unknown").arg(kind);
+        return QCoreApplication::translate("Evidence", "%1, angle unknown").arg(kind);
     }
-    return what.isEmpty() ? kind : tr("%1: %2").arg(kind, what);
+    return what.isEmpty() ? kind : QCoreApplication::translate("Evidence", "%1: %2").arg(kind, what);
 }
 
 QString momentWords(const core::CaseRecord& record, const std::string& key) {
@@ -61,7 +57,7 @@ QString momentWords(const core::CaseRecord& record, const std::string& key) {
         for (const auto& [id, entry] : record.moments)
             ofStage += entry.content.circulation.stage == stage;
         const QString words = capitalised(stageName(stage));
-        return ofStage > 1 ? tr("%1 (%2)").arg(words, QString::fromStdString(key)) : words;
+        return ofStage > 1 ? QCoreApplication::translate("Evidence", "%1 (%2)").arg(words, QString::fromStdString(key)) : words;
     }
     const auto stage = core::stageFrom(key);
     return stage ? capitalised(stageName(*stage)) : QString::fromStdString(key);

@@ -15,14 +15,10 @@
 namespace gauge::app {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Tools", text);
-}
-
 QAction* action(const QString& text, const QKeySequence& key, QObject* parent) {
     auto* made = new QAction(text, parent);
     made->setShortcut(key);
-    made->setToolTip(key.isEmpty() ? text : tr("%1 (key %2)").arg(text, key.toString(QKeySequence::NativeText)));
+    made->setToolTip(key.isEmpty() ? text : QCoreApplication::translate("Tools", "%1 (key %2)").arg(text, key.toString(QKeySequence::NativeText)));
     return made;
 }
 
@@ -61,7 +57,7 @@ constexpr std::array<Tissue, 5> kTissues{{
 QList<QAction*> drawingToolActions(ViewState& state, QObject* parent) {
     QList<QAction*> actions;
     for (const ToolKey& tool : kTools) {
-        QAction* one = action(tr(tool.text), QKeySequence(tool.key), parent);
+        QAction* one = action(QCoreApplication::translate("Tools", tool.text), QKeySequence(tool.key), parent);
         one->setCheckable(true);
         QObject::connect(one, &QAction::triggered, &state, [&state, kind = tool.kind](bool on) {
             state.armTool(on ? std::optional(kind) : std::nullopt);
@@ -78,8 +74,8 @@ QList<QAction*> drawingRoleActions(Session& session, ViewState& state, QObject* 
     QList<QAction*> actions;
     int key = Qt::Key_F3;
     for (const auto role : {OstiumWidth, LandingWidth, Depth, OstiumContour, LandingContour, MitralInflow, None}) {
-        const QString text = role == None ? tr("Take the measurement out of the table")
-                                          : tr("Put the measurement into the table as %1").arg(roleName(role));
+        const QString text = role == None ? QCoreApplication::translate("Tools", "Take the measurement out of the table")
+                                          : QCoreApplication::translate("Tools", "Put the measurement into the table as %1").arg(roleName(role));
         QAction* one = action(text, QKeySequence(static_cast<Qt::Key>(key++)), parent);
         const auto enable = [one, &session, &state] {
             one->setEnabled(session.record().drawings.contains(state.selectedDrawing().toStdString()));
@@ -91,7 +87,7 @@ QList<QAction*> drawingRoleActions(Session& session, ViewState& state, QObject* 
             const std::string id = state.selectedDrawing().toStdString();
             if (!session.record().drawings.contains(id)) return;
             session.document().push(std::make_unique<GiveRole>(session.document(), id, role));
-            session.say(Message::Kind::Information, tr("%1: %2").arg(roleName(role), drawingValueText(session.record(), id)));
+            session.say(Message::Kind::Information, QCoreApplication::translate("Tools", "%1: %2").arg(roleName(role), drawingValueText(session.record(), id)));
         });
         actions << one;
     }
@@ -101,7 +97,7 @@ QList<QAction*> drawingRoleActions(Session& session, ViewState& state, QObject* 
 QList<QAction*> pictureActions(ViewState& state, QObject* parent) {
     QList<QAction*> actions;
     for (const Tissue& tissue : kTissues) {
-        QAction* one = action(tr(tissue.text), QKeySequence(tissue.key), parent);
+        QAction* one = action(QCoreApplication::translate("Tools", tissue.text), QKeySequence(tissue.key), parent);
         QObject::connect(one, &QAction::triggered, &state, [&state, window = tissue.window] { state.setWindow(window); });
         actions << one;
     }
@@ -115,9 +111,9 @@ QList<QAction*> pictureActions(ViewState& state, QObject* parent) {
         });
         actions << one;
     };
-    slab(tr("Thicker slab"), QKeySequence(Qt::Key_BracketRight), [](ViewState::Slab& s) { s.thicknessMm += kStepMm; });
-    slab(tr("Thinner slab"), QKeySequence(Qt::Key_BracketLeft), [](ViewState::Slab& s) { s.thicknessMm -= kStepMm; });
-    slab(tr("Slab: mean or maximum"), QKeySequence(Qt::Key_Backslash), [](ViewState::Slab& s) {
+    slab(QCoreApplication::translate("Tools", "Thicker slab"), QKeySequence(Qt::Key_BracketRight), [](ViewState::Slab& s) { s.thicknessMm += kStepMm; });
+    slab(QCoreApplication::translate("Tools", "Thinner slab"), QKeySequence(Qt::Key_BracketLeft), [](ViewState::Slab& s) { s.thicknessMm -= kStepMm; });
+    slab(QCoreApplication::translate("Tools", "Slab: mean or maximum"), QKeySequence(Qt::Key_Backslash), [](ViewState::Slab& s) {
         s.shows = s.shows == core::SlabValue::Mean ? core::SlabValue::Maximum : core::SlabValue::Mean;
     });
     return actions;
@@ -172,7 +168,7 @@ QList<QAction*> planeActions(Session& session, ViewState& state, QObject* parent
          -0.2},
     }};
     for (const Step& step : kSteps) {
-        QAction* one = action(tr(step.text), QKeySequence(step.key), parent);
+        QAction* one = action(QCoreApplication::translate("Tools", step.text), QKeySequence(step.key), parent);
         QObject::connect(one, &QAction::triggered, &session, [&session, &state, gesture, step] {
             const auto plane = session.ostiumPlane();
             if (!plane || !session.measurement()) return;
@@ -192,7 +188,7 @@ QList<QAction*> planeActions(Session& session, ViewState& state, QObject* parent
         QObject::connect(one, &QAction::triggered, &session, [&session, gesture, next] {
             const auto& record = session.record();
             if (!record.marks.contains(core::MarkKind::Circumflex) || !record.marks.contains(core::MarkKind::Ridge)) {
-                session.say(Message::Kind::Warning, tr("The plug plane needs the marks of the circumflex artery and the ridge."));
+                session.say(Message::Kind::Warning, QCoreApplication::translate("Tools", "The plug plane needs the marks of the circumflex artery and the ridge."));
                 return;
             }
             session.setPlug(next(record.landing.plugMm), gesture->number());
@@ -200,11 +196,11 @@ QList<QAction*> planeActions(Session& session, ViewState& state, QObject* parent
         actions << one;
     };
     using Distance = std::optional<double>;
-    plug(tr("Plug plane on or off"), QKeySequence(Qt::ALT | Qt::Key_P),
+    plug(QCoreApplication::translate("Tools", "Plug plane on or off"), QKeySequence(Qt::ALT | Qt::Key_P),
          [](Distance now) { return now ? Distance() : Distance(kUsualPlugMm); });
-    plug(tr("Plug plane 0.5 mm further"), QKeySequence(Qt::ALT | Qt::Key_Period),
+    plug(QCoreApplication::translate("Tools", "Plug plane 0.5 mm further"), QKeySequence(Qt::ALT | Qt::Key_Period),
          [](Distance now) { return Distance(now.value_or(kUsualPlugMm) + kPlugStepMm); });
-    plug(tr("Plug plane 0.5 mm nearer"), QKeySequence(Qt::ALT | Qt::Key_Comma),
+    plug(QCoreApplication::translate("Tools", "Plug plane 0.5 mm nearer"), QKeySequence(Qt::ALT | Qt::Key_Comma),
          [](Distance now) { return Distance(std::max(kPlugStepMm, now.value_or(kUsualPlugMm) - kPlugStepMm)); });
     return actions;
 }

@@ -247,7 +247,7 @@ void EvidencePanel::select(const QString& evidence) {
 }
 
 /// One step of undo for all that is selected.
-template <class Push> void EvidencePanel::edit(const QString& text, Push&& push) {
+template <typename Push> void EvidencePanel::edit(const QString& text, Push&& push) {
     const QStringList ids = selected();
     if (ids.isEmpty()) {
         m_session.say(Message::Kind::Information, tr("Choose evidence in the list first."));

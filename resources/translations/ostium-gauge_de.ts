@@ -675,6 +675,21 @@
     </message>
 </context>
 <context>
+    <name>Commands</name>
+    <message>
+        <source>Set the plug plane</source>
+        <translation>Die Pfropfebene setzen</translation>
+    </message>
+    <message>
+        <source>Move the ostium plane</source>
+        <translation>Die Ostiumebene bewegen</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane</source>
+        <translation>Die Ostiumebene kippen</translation>
+    </message>
+</context>
+<context>
     <name>Comparison</name>
     <message>
         <source>Landing zone</source>
@@ -1007,6 +1022,27 @@
     </message>
 </context>
 <context>
+    <name>ConfirmContour</name>
+    <message>
+        <source>Confirm a corrected contour on its moved plane</source>
+        <translation>Eine korrigierte Kontur auf ihrer bewegten Ebene bestätigen</translation>
+    </message>
+</context>
+<context>
+    <name>ConfirmPlaneOf</name>
+    <message>
+        <source>Confirm a measurement on its moved plane</source>
+        <translation>Eine Messung auf ihrer bewegten Ebene bestätigen</translation>
+    </message>
+</context>
+<context>
+    <name>CorrectContour</name>
+    <message>
+        <source>Correct a contour</source>
+        <translation>Eine Kontur korrigieren</translation>
+    </message>
+</context>
+<context>
     <name>CoursePage</name>
     <message>
         <source>The patient's course</source>
@@ -1101,6 +1137,34 @@
     <message>
         <source>The cross-section appears here once the appendage is measured.</source>
         <translation>Der Querschnitt erscheint hier, sobald das Vorhofohr gemessen ist.</translation>
+    </message>
+    <message>
+        <source>%1, contour corrected by hand</source>
+        <translation>%1, Kontur von Hand korrigiert</translation>
+    </message>
+    <message>
+        <source>%1, corrected contour stale until confirmed: its plane moved</source>
+        <translation>%1, korrigierte Kontur veraltet bis zur Bestätigung: ihre Ebene wurde bewegt</translation>
+    </message>
+    <message>
+        <source>The contours of the ostium and of the landing zone can be corrected: show one of them (key O or L) first.</source>
+        <translation>Korrigiert werden können die Konturen von Ostium und Landezone: zuerst eine davon zeigen (Taste O oder L).</translation>
+    </message>
+    <message>
+        <source>Correct the contour by hand, or leave it</source>
+        <translation>Die Kontur von Hand korrigieren, oder das beenden</translation>
+    </message>
+    <message>
+        <source>Refit the contour to the image</source>
+        <translation>Die Kontur neu an das Bild anpassen</translation>
+    </message>
+    <message>
+        <source>Restore the contour that was found</source>
+        <translation>Die gefundene Kontur wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Confirm the corrected contour on its moved plane</source>
+        <translation>Die korrigierte Kontur auf ihrer bewegten Ebene bestätigen</translation>
     </message>
 </context>
 <context>
@@ -1496,6 +1560,92 @@
     </message>
 </context>
 <context>
+    <name>DrawingLayer</name>
+    <message>
+        <source>Label of the measurement</source>
+        <translation>Beschriftung der Messung</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Beschriftung</translation>
+    </message>
+</context>
+<context>
+    <name>Drawings</name>
+    <message>
+        <source>straight line</source>
+        <translation>gerade Linie</translation>
+    </message>
+    <message>
+        <source>curved line</source>
+        <translation>gekrümmte Linie</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>ellipse</source>
+        <translation>Ellipse</translation>
+    </message>
+    <message>
+        <source>velocity</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>interval of time</source>
+        <translation>Zeitabschnitt</translation>
+    </message>
+    <message>
+        <source>envelope of velocities</source>
+        <translation>Hüllkurve von Geschwindigkeiten</translation>
+    </message>
+    <message>
+        <source>not in the table</source>
+        <translation>nicht in der Tabelle</translation>
+    </message>
+    <message>
+        <source>ostium width</source>
+        <translation>Weite des Ostiums</translation>
+    </message>
+    <message>
+        <source>landing zone width</source>
+        <translation>Weite der Landezone</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>ostium contour</source>
+        <translation>Kontur des Ostiums</translation>
+    </message>
+    <message>
+        <source>landing zone contour</source>
+        <translation>Kontur der Landezone</translation>
+    </message>
+    <message>
+        <source>mitral inflow</source>
+        <translation>Mitraleinstrom</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Its plane has moved: stale until confirmed (Enter)</source>
+        <translation>Ihre Ebene wurde bewegt: veraltet bis zur Bestätigung (Enter)</translation>
+    </message>
+    <message>
+        <source>Stale: what it was measured on has changed</source>
+        <translation>Veraltet: worauf gemessen wurde, hat sich geändert</translation>
+    </message>
+</context>
+<context>
     <name>EchoPage</name>
     <message>
         <source>%1 (key %2)</source>
@@ -1613,6 +1763,33 @@
     </message>
 </context>
 <context>
+    <name>Evidence</name>
+    <message>
+        <source>pressure unknown</source>
+        <translation>Druck unbekannt</translation>
+    </message>
+    <message>
+        <source>LA mean %1, v wave %2</source>
+        <translation>LA-Mitteldruck %1, v-Welle %2</translation>
+    </message>
+    <message>
+        <source>LA mean %1</source>
+        <translation>LA-Mitteldruck %1</translation>
+    </message>
+    <message>
+        <source>%1, angle unknown</source>
+        <translation>%1, Winkel unbekannt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
     <name>EvidenceModel</name>
     <message>
         <source>Echo</source>
@@ -1637,7 +1814,9 @@
     <message numerus="yes">
         <source>%n measurement(s)</source>
         <translation>
-            <numerusform>%n Messung</numerusform><numerusform>%n Messungen</numerusform></translation>
+            <numerusform>%n Messung</numerusform>
+            <numerusform>%n Messungen</numerusform>
+        </translation>
     </message>
     <message>
         <source>Enter shows it; the context menu changes stage, moment, angle and phase</source>
@@ -1674,7 +1853,9 @@
     <message numerus="yes">
         <source>%n image(s)</source>
         <translation>
-            <numerusform>%n Bild</numerusform><numerusform>%n Bilder</numerusform></translation>
+            <numerusform>%n Bild</numerusform>
+            <numerusform>%n Bilder</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -1722,7 +1903,9 @@
     <message numerus="yes">
         <source>%n other file(s) were left out.</source>
         <translation>
-            <numerusform>%n andere Datei wurde ausgelassen.</numerusform><numerusform>%n andere Dateien wurden ausgelassen.</numerusform></translation>
+            <numerusform>%n andere Datei wurde ausgelassen.</numerusform>
+            <numerusform>%n andere Dateien wurden ausgelassen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Change the stage</source>
@@ -1893,6 +2076,13 @@
     </message>
 </context>
 <context>
+    <name>GiveRole</name>
+    <message>
+        <source>Put a measurement into the table</source>
+        <translation>Eine Messung in die Tabelle setzen</translation>
+    </message>
+</context>
+<context>
     <name>KeyValues</name>
     <message>
         <source>Landing zone, perimeter-derived diameter</source>
@@ -1913,6 +2103,13 @@
     <message>
         <source>Depth from the ostium plane</source>
         <translation>Tiefe ab der Ostiumebene</translation>
+    </message>
+</context>
+<context>
+    <name>LabelDrawing</name>
+    <message>
+        <source>Label a measurement</source>
+        <translation>Eine Messung beschriften</translation>
     </message>
 </context>
 <context>
@@ -2545,6 +2742,26 @@
         <source>X-ray frames, beside what the CT predicts</source>
         <translation>Röntgenbilder neben dem, was das CT voraussagt</translation>
     </message>
+    <message>
+        <source>&amp;Picture</source>
+        <translation>&amp;Bild</translation>
+    </message>
+    <message>
+        <source>&amp;Draw</source>
+        <translation>&amp;Zeichnen</translation>
+    </message>
+    <message>
+        <source>Put into the &amp;table</source>
+        <translation>In die &amp;Tabelle setzen</translation>
+    </message>
+    <message>
+        <source>&amp;Planes</source>
+        <translation>&amp;Ebenen</translation>
+    </message>
+    <message>
+        <source>C&amp;ontour</source>
+        <translation>K&amp;ontur</translation>
+    </message>
 </context>
 <context>
     <name>MarkPoseLandmark</name>
@@ -2808,6 +3025,13 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     </message>
 </context>
 <context>
+    <name>MoveDrawingPoint</name>
+    <message>
+        <source>Move a point of a measurement</source>
+        <translation>Einen Punkt einer Messung bewegen</translation>
+    </message>
+</context>
+<context>
     <name>NumberEdit</name>
     <message>
         <source>%1: %2 to %3; empty: not recorded</source>
@@ -2816,6 +3040,21 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>“%1” was not taken. %2: %3 to %4; empty: not recorded</source>
         <translation>„%1“ wurde nicht übernommen. %2: %3 bis %4; leer: nicht erfasst</translation>
+    </message>
+</context>
+<context>
+    <name>PictureScale</name>
+    <message>
+        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
+        <translation>Maßstab: %1 mm je Pixel ± %2 % (%3)</translation>
+    </message>
+    <message>
+        <source>No scale: calibrate by hand before measuring (key K).</source>
+        <translation>Kein Maßstab: vor dem Messen von Hand eichen (Taste K).</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -2874,6 +3113,13 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>feet %1</source>
         <translation>fußwärts %1</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceDrawing</name>
+    <message>
+        <source>Draw a measurement</source>
+        <translation>Eine Messung zeichnen</translation>
     </message>
 </context>
 <context>
@@ -3175,6 +3421,13 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Remove the scale given by hand</source>
         <translation>Den von Hand gegebenen Maßstab entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>RemoveDrawing</name>
+    <message>
+        <source>Remove a measurement</source>
+        <translation>Eine Messung entfernen</translation>
     </message>
 </context>
 <context>
@@ -3535,6 +3788,13 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     </message>
 </context>
 <context>
+    <name>RestoreContour</name>
+    <message>
+        <source>Restore the contour that was found</source>
+        <translation>Die gefundene Kontur wiederherstellen</translation>
+    </message>
+</context>
+<context>
     <name>Role</name>
     <message>
         <source>ostium</source>
@@ -3682,7 +3942,9 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message numerus="yes">
         <source>The probe is placed by %n place(s) marked in both; they lie %1 apart after the fit (root mean square).</source>
         <translation>
-            <numerusform>Die Sonde ist durch %n in beiden markierte Stelle eingepasst; der Abstand danach ist %1 (quadratisches Mittel).</numerusform><numerusform>Die Sonde ist durch %n in beiden markierte Stellen eingepasst; der Abstand danach ist %1 (quadratisches Mittel).</numerusform></translation>
+            <numerusform>Die Sonde ist durch %n in beiden markierte Stelle eingepasst; der Abstand danach ist %1 (quadratisches Mittel).</numerusform>
+            <numerusform>Die Sonde ist durch %n in beiden markierte Stellen eingepasst; der Abstand danach ist %1 (quadratisches Mittel).</numerusform>
+        </translation>
     </message>
     <message>
         <source>The landing zone as CT reads it in this view: %1</source>
@@ -4587,6 +4849,160 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     </message>
 </context>
 <context>
+    <name>Tools</name>
+    <message>
+        <source>Draw a straight line</source>
+        <translation>Eine gerade Linie zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw a curved line</source>
+        <translation>Eine gekrümmte Linie zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw an angle</source>
+        <translation>Einen Winkel zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw an area</source>
+        <translation>Eine Fläche zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw an ellipse</source>
+        <translation>Eine Ellipse zeichnen</translation>
+    </message>
+    <message>
+        <source>Mark a velocity</source>
+        <translation>Eine Geschwindigkeit markieren</translation>
+    </message>
+    <message>
+        <source>Draw an interval of time</source>
+        <translation>Einen Zeitabschnitt zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw an envelope of velocities</source>
+        <translation>Eine Hüllkurve von Geschwindigkeiten zeichnen</translation>
+    </message>
+    <message>
+        <source>Window: filled blood</source>
+        <translation>Fenster: gefülltes Blut</translation>
+    </message>
+    <message>
+        <source>Window: soft tissue</source>
+        <translation>Fenster: Weichteile</translation>
+    </message>
+    <message>
+        <source>Window: thrombus and slow filling</source>
+        <translation>Fenster: Thrombus und langsame Füllung</translation>
+    </message>
+    <message>
+        <source>Window: bone, calcium and metal</source>
+        <translation>Fenster: Knochen, Kalk und Metall</translation>
+    </message>
+    <message>
+        <source>Window: lung</source>
+        <translation>Fenster: Lunge</translation>
+    </message>
+    <message>
+        <source>Ostium plane 0.5 mm towards the tip</source>
+        <translation>Ostiumebene 0.5 mm zur Spitze</translation>
+    </message>
+    <message>
+        <source>Ostium plane 0.5 mm towards the atrium</source>
+        <translation>Ostiumebene 0.5 mm zum Vorhof</translation>
+    </message>
+    <message>
+        <source>Ostium plane 0.1 mm towards the tip</source>
+        <translation>Ostiumebene 0.1 mm zur Spitze</translation>
+    </message>
+    <message>
+        <source>Ostium plane 0.1 mm towards the atrium</source>
+        <translation>Ostiumebene 0.1 mm zum Vorhof</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane 1° clockwise</source>
+        <translation>Ostiumebene 1° im Uhrzeigersinn kippen</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane 1° anticlockwise</source>
+        <translation>Ostiumebene 1° gegen den Uhrzeigersinn kippen</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane 0.2° clockwise</source>
+        <translation>Ostiumebene 0.2° im Uhrzeigersinn kippen</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane 0.2° anticlockwise</source>
+        <translation>Ostiumebene 0.2° gegen den Uhrzeigersinn kippen</translation>
+    </message>
+    <message>
+        <source>Turn the ostium plane 1° out of the picture</source>
+        <translation>Ostiumebene 1° aus dem Bild drehen</translation>
+    </message>
+    <message>
+        <source>Turn the ostium plane 1° into the picture</source>
+        <translation>Ostiumebene 1° in das Bild drehen</translation>
+    </message>
+    <message>
+        <source>Turn the ostium plane 0.2° out of the picture</source>
+        <translation>Ostiumebene 0.2° aus dem Bild drehen</translation>
+    </message>
+    <message>
+        <source>Turn the ostium plane 0.2° into the picture</source>
+        <translation>Ostiumebene 0.2° in das Bild drehen</translation>
+    </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (Taste %2)</translation>
+    </message>
+    <message>
+        <source>Take the measurement out of the table</source>
+        <translation>Die Messung aus der Tabelle nehmen</translation>
+    </message>
+    <message>
+        <source>Put the measurement into the table as %1</source>
+        <translation>Die Messung als %1 in die Tabelle setzen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Thicker slab</source>
+        <translation>Dickere Schicht</translation>
+    </message>
+    <message>
+        <source>Thinner slab</source>
+        <translation>Dünnere Schicht</translation>
+    </message>
+    <message>
+        <source>Slab: mean or maximum</source>
+        <translation>Schichtdicke: Mittel oder Maximum</translation>
+    </message>
+    <message>
+        <source>The plug plane needs the marks of the circumflex artery and the ridge.</source>
+        <translation>Die Pfropfebene braucht die Markierungen von Zirkumflexarterie und Leiste.</translation>
+    </message>
+    <message>
+        <source>Plug plane on or off</source>
+        <translation>Pfropfebene ein oder aus</translation>
+    </message>
+    <message>
+        <source>Plug plane 0.5 mm further</source>
+        <translation>Pfropfebene 0.5 mm weiter</translation>
+    </message>
+    <message>
+        <source>Plug plane 0.5 mm nearer</source>
+        <translation>Pfropfebene 0.5 mm näher</translation>
+    </message>
+</context>
+<context>
+    <name>Views</name>
+    <message>
+        <source>ostium, being moved</source>
+        <translation>Ostium, wird bewegt</translation>
+    </message>
+</context>
+<context>
     <name>WhatNextPanel</name>
     <message>
         <source>Chance to change the size</source>
@@ -4654,52 +5070,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Confirm a value</source>
         <translation>Einen Wert bestätigen</translation>
-    </message>
-</context>
-<context>
-    <name>gauge::app</name>
-    <message>
-        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
-        <translation>Maßstab: %1 mm je Pixel ± %2 % (%3)</translation>
-    </message>
-    <message>
-        <source>No scale: calibrate by hand before measuring (key K).</source>
-        <translation>Kein Maßstab: vor dem Messen von Hand eichen (Taste K).</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>pressure unknown</source>
-        <translation>Druck unbekannt</translation>
-    </message>
-    <message>
-        <source>LA mean %1, v wave %2</source>
-        <translation>LA-Mitteldruck %1, v-Welle %2</translation>
-    </message>
-    <message>
-        <source>LA mean %1</source>
-        <translation>LA-Mitteldruck %1</translation>
-    </message>
-    <message>
-        <source>%1, angle unknown</source>
-        <translation>%1, Winkel unbekannt</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-</context>
-<context>
-    <name>gauge::app::Push</name>
-    <message>
-        <source>Choose evidence in the list first.</source>
-        <translation>Zuerst einen Befund in der Liste wählen.</translation>
     </message>
 </context>
 </TS>

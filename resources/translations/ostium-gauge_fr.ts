@@ -675,6 +675,21 @@
     </message>
 </context>
 <context>
+    <name>Commands</name>
+    <message>
+        <source>Set the plug plane</source>
+        <translation>Placer le plan du bouchon</translation>
+    </message>
+    <message>
+        <source>Move the ostium plane</source>
+        <translation>Déplacer le plan de l’ostium</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane</source>
+        <translation>Incliner le plan de l’ostium</translation>
+    </message>
+</context>
+<context>
     <name>Comparison</name>
     <message>
         <source>Landing zone</source>
@@ -1007,6 +1022,27 @@
     </message>
 </context>
 <context>
+    <name>ConfirmContour</name>
+    <message>
+        <source>Confirm a corrected contour on its moved plane</source>
+        <translation>Confirmer un contour corrigé sur son plan déplacé</translation>
+    </message>
+</context>
+<context>
+    <name>ConfirmPlaneOf</name>
+    <message>
+        <source>Confirm a measurement on its moved plane</source>
+        <translation>Confirmer une mesure sur son plan déplacé</translation>
+    </message>
+</context>
+<context>
+    <name>CorrectContour</name>
+    <message>
+        <source>Correct a contour</source>
+        <translation>Corriger un contour</translation>
+    </message>
+</context>
+<context>
     <name>CoursePage</name>
     <message>
         <source>The patient's course</source>
@@ -1101,6 +1137,34 @@
     <message>
         <source>The cross-section appears here once the appendage is measured.</source>
         <translation>La coupe transversale apparaît ici dès que l’auricule est mesurée.</translation>
+    </message>
+    <message>
+        <source>%1, contour corrected by hand</source>
+        <translation>%1, contour corrigé à la main</translation>
+    </message>
+    <message>
+        <source>%1, corrected contour stale until confirmed: its plane moved</source>
+        <translation>%1, contour corrigé périmé jusqu’à confirmation : son plan a bougé</translation>
+    </message>
+    <message>
+        <source>The contours of the ostium and of the landing zone can be corrected: show one of them (key O or L) first.</source>
+        <translation>On peut corriger les contours de l’ostium et de la zone d’ancrage : en afficher d’abord un (touche O ou L).</translation>
+    </message>
+    <message>
+        <source>Correct the contour by hand, or leave it</source>
+        <translation>Corriger le contour à la main, ou le quitter</translation>
+    </message>
+    <message>
+        <source>Refit the contour to the image</source>
+        <translation>Réajuster le contour à l’image</translation>
+    </message>
+    <message>
+        <source>Restore the contour that was found</source>
+        <translation>Rétablir le contour trouvé</translation>
+    </message>
+    <message>
+        <source>Confirm the corrected contour on its moved plane</source>
+        <translation>Confirmer le contour corrigé sur son plan déplacé</translation>
     </message>
 </context>
 <context>
@@ -1496,6 +1560,92 @@
     </message>
 </context>
 <context>
+    <name>DrawingLayer</name>
+    <message>
+        <source>Label of the measurement</source>
+        <translation>Libellé de la mesure</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Libellé</translation>
+    </message>
+</context>
+<context>
+    <name>Drawings</name>
+    <message>
+        <source>straight line</source>
+        <translation>ligne droite</translation>
+    </message>
+    <message>
+        <source>curved line</source>
+        <translation>ligne courbe</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>angle</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>aire</translation>
+    </message>
+    <message>
+        <source>ellipse</source>
+        <translation>ellipse</translation>
+    </message>
+    <message>
+        <source>velocity</source>
+        <translation>vitesse</translation>
+    </message>
+    <message>
+        <source>interval of time</source>
+        <translation>intervalle de temps</translation>
+    </message>
+    <message>
+        <source>envelope of velocities</source>
+        <translation>enveloppe de vitesses</translation>
+    </message>
+    <message>
+        <source>not in the table</source>
+        <translation>pas dans le tableau</translation>
+    </message>
+    <message>
+        <source>ostium width</source>
+        <translation>largeur de l’ostium</translation>
+    </message>
+    <message>
+        <source>landing zone width</source>
+        <translation>largeur de la zone d’ancrage</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profondeur</translation>
+    </message>
+    <message>
+        <source>ostium contour</source>
+        <translation>contour de l’ostium</translation>
+    </message>
+    <message>
+        <source>landing zone contour</source>
+        <translation>contour de la zone d’ancrage</translation>
+    </message>
+    <message>
+        <source>mitral inflow</source>
+        <translation>flux mitral</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Its plane has moved: stale until confirmed (Enter)</source>
+        <translation>Son plan a bougé : périmé jusqu’à confirmation (Entrée)</translation>
+    </message>
+    <message>
+        <source>Stale: what it was measured on has changed</source>
+        <translation>Périmé : ce sur quoi on a mesuré a changé</translation>
+    </message>
+</context>
+<context>
     <name>EchoPage</name>
     <message>
         <source>%1 (key %2)</source>
@@ -1613,6 +1763,33 @@
     </message>
 </context>
 <context>
+    <name>Evidence</name>
+    <message>
+        <source>pressure unknown</source>
+        <translation>pression inconnue</translation>
+    </message>
+    <message>
+        <source>LA mean %1, v wave %2</source>
+        <translation>OG moyenne %1, onde v %2</translation>
+    </message>
+    <message>
+        <source>LA mean %1</source>
+        <translation>OG moyenne %1</translation>
+    </message>
+    <message>
+        <source>%1, angle unknown</source>
+        <translation>%1, angle inconnu</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
     <name>EvidenceModel</name>
     <message>
         <source>Echo</source>
@@ -1637,7 +1814,9 @@
     <message numerus="yes">
         <source>%n measurement(s)</source>
         <translation>
-            <numerusform>%n mesure</numerusform><numerusform>%n mesures</numerusform></translation>
+            <numerusform>%n mesure</numerusform>
+            <numerusform>%n mesures</numerusform>
+        </translation>
     </message>
     <message>
         <source>Enter shows it; the context menu changes stage, moment, angle and phase</source>
@@ -1674,7 +1853,9 @@
     <message numerus="yes">
         <source>%n image(s)</source>
         <translation>
-            <numerusform>%n image</numerusform><numerusform>%n images</numerusform></translation>
+            <numerusform>%n image</numerusform>
+            <numerusform>%n images</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -1722,7 +1903,9 @@
     <message numerus="yes">
         <source>%n other file(s) were left out.</source>
         <translation>
-            <numerusform>%n autre fichier a été laissé de côté.</numerusform><numerusform>%n autres fichiers ont été laissés de côté.</numerusform></translation>
+            <numerusform>%n autre fichier a été laissé de côté.</numerusform>
+            <numerusform>%n autres fichiers ont été laissés de côté.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Change the stage</source>
@@ -1893,6 +2076,13 @@
     </message>
 </context>
 <context>
+    <name>GiveRole</name>
+    <message>
+        <source>Put a measurement into the table</source>
+        <translation>Mettre une mesure dans le tableau</translation>
+    </message>
+</context>
+<context>
     <name>KeyValues</name>
     <message>
         <source>Landing zone, perimeter-derived diameter</source>
@@ -1913,6 +2103,13 @@
     <message>
         <source>Depth from the ostium plane</source>
         <translation>Profondeur depuis le plan de l’ostium</translation>
+    </message>
+</context>
+<context>
+    <name>LabelDrawing</name>
+    <message>
+        <source>Label a measurement</source>
+        <translation>Libeller une mesure</translation>
     </message>
 </context>
 <context>
@@ -2545,6 +2742,26 @@
         <source>X-ray frames, beside what the CT predicts</source>
         <translation>Images de scopie, à côté de ce que le CT prédit</translation>
     </message>
+    <message>
+        <source>&amp;Picture</source>
+        <translation>&amp;Image</translation>
+    </message>
+    <message>
+        <source>&amp;Draw</source>
+        <translation>&amp;Tracer</translation>
+    </message>
+    <message>
+        <source>Put into the &amp;table</source>
+        <translation>Mettre au &amp;tableau</translation>
+    </message>
+    <message>
+        <source>&amp;Planes</source>
+        <translation>&amp;Plans</translation>
+    </message>
+    <message>
+        <source>C&amp;ontour</source>
+        <translation>C&amp;ontour</translation>
+    </message>
 </context>
 <context>
     <name>MarkPoseLandmark</name>
@@ -2808,6 +3025,13 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
 </context>
 <context>
+    <name>MoveDrawingPoint</name>
+    <message>
+        <source>Move a point of a measurement</source>
+        <translation>Déplacer un point d’une mesure</translation>
+    </message>
+</context>
+<context>
     <name>NumberEdit</name>
     <message>
         <source>%1: %2 to %3; empty: not recorded</source>
@@ -2816,6 +3040,21 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>“%1” was not taken. %2: %3 to %4; empty: not recorded</source>
         <translation>« %1 » n’a pas été pris. %2 : %3 à %4 ; vide : non renseigné</translation>
+    </message>
+</context>
+<context>
+    <name>PictureScale</name>
+    <message>
+        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
+        <translation>Échelle : %1 mm par pixel ± %2 % (%3)</translation>
+    </message>
+    <message>
+        <source>No scale: calibrate by hand before measuring (key K).</source>
+        <translation>Pas d’échelle : étalonner à la main avant de mesurer (touche K).</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -2874,6 +3113,13 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>feet %1</source>
         <translation>pieds %1</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceDrawing</name>
+    <message>
+        <source>Draw a measurement</source>
+        <translation>Tracer une mesure</translation>
     </message>
 </context>
 <context>
@@ -3175,6 +3421,13 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Remove the scale given by hand</source>
         <translation>Supprimer l’échelle donnée à la main</translation>
+    </message>
+</context>
+<context>
+    <name>RemoveDrawing</name>
+    <message>
+        <source>Remove a measurement</source>
+        <translation>Supprimer une mesure</translation>
     </message>
 </context>
 <context>
@@ -3535,6 +3788,13 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
 </context>
 <context>
+    <name>RestoreContour</name>
+    <message>
+        <source>Restore the contour that was found</source>
+        <translation>Rétablir le contour trouvé</translation>
+    </message>
+</context>
+<context>
     <name>Role</name>
     <message>
         <source>ostium</source>
@@ -3682,7 +3942,9 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message numerus="yes">
         <source>The probe is placed by %n place(s) marked in both; they lie %1 apart after the fit (root mean square).</source>
         <translation>
-            <numerusform>La sonde est placée par %n endroit marqué des deux côtés ; l’écart après ajustement est de %1 (moyenne quadratique).</numerusform><numerusform>La sonde est placée par %n endroits marqués des deux côtés ; l’écart après ajustement est de %1 (moyenne quadratique).</numerusform></translation>
+            <numerusform>La sonde est placée par %n endroit marqué des deux côtés ; l’écart après ajustement est de %1 (moyenne quadratique).</numerusform>
+            <numerusform>La sonde est placée par %n endroits marqués des deux côtés ; l’écart après ajustement est de %1 (moyenne quadratique).</numerusform>
+        </translation>
     </message>
     <message>
         <source>The landing zone as CT reads it in this view: %1</source>
@@ -4587,6 +4849,160 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
 </context>
 <context>
+    <name>Tools</name>
+    <message>
+        <source>Draw a straight line</source>
+        <translation>Tracer une ligne droite</translation>
+    </message>
+    <message>
+        <source>Draw a curved line</source>
+        <translation>Tracer une ligne courbe</translation>
+    </message>
+    <message>
+        <source>Draw an angle</source>
+        <translation>Tracer un angle</translation>
+    </message>
+    <message>
+        <source>Draw an area</source>
+        <translation>Tracer une aire</translation>
+    </message>
+    <message>
+        <source>Draw an ellipse</source>
+        <translation>Tracer une ellipse</translation>
+    </message>
+    <message>
+        <source>Mark a velocity</source>
+        <translation>Marquer une vitesse</translation>
+    </message>
+    <message>
+        <source>Draw an interval of time</source>
+        <translation>Tracer un intervalle de temps</translation>
+    </message>
+    <message>
+        <source>Draw an envelope of velocities</source>
+        <translation>Tracer une enveloppe de vitesses</translation>
+    </message>
+    <message>
+        <source>Window: filled blood</source>
+        <translation>Fenêtre : sang opacifié</translation>
+    </message>
+    <message>
+        <source>Window: soft tissue</source>
+        <translation>Fenêtre : tissus mous</translation>
+    </message>
+    <message>
+        <source>Window: thrombus and slow filling</source>
+        <translation>Fenêtre : thrombus et remplissage lent</translation>
+    </message>
+    <message>
+        <source>Window: bone, calcium and metal</source>
+        <translation>Fenêtre : os, calcium et métal</translation>
+    </message>
+    <message>
+        <source>Window: lung</source>
+        <translation>Fenêtre : poumon</translation>
+    </message>
+    <message>
+        <source>Ostium plane 0.5 mm towards the tip</source>
+        <translation>Plan de l’ostium de 0.5 mm vers la pointe</translation>
+    </message>
+    <message>
+        <source>Ostium plane 0.5 mm towards the atrium</source>
+        <translation>Plan de l’ostium de 0.5 mm vers l’oreillette</translation>
+    </message>
+    <message>
+        <source>Ostium plane 0.1 mm towards the tip</source>
+        <translation>Plan de l’ostium de 0.1 mm vers la pointe</translation>
+    </message>
+    <message>
+        <source>Ostium plane 0.1 mm towards the atrium</source>
+        <translation>Plan de l’ostium de 0.1 mm vers l’oreillette</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane 1° clockwise</source>
+        <translation>Incliner le plan de l’ostium de 1° en sens horaire</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane 1° anticlockwise</source>
+        <translation>Incliner le plan de l’ostium de 1° en sens inverse horaire</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane 0.2° clockwise</source>
+        <translation>Incliner le plan de l’ostium de 0.2° en sens horaire</translation>
+    </message>
+    <message>
+        <source>Tilt the ostium plane 0.2° anticlockwise</source>
+        <translation>Incliner le plan de l’ostium de 0.2° en sens inverse horaire</translation>
+    </message>
+    <message>
+        <source>Turn the ostium plane 1° out of the picture</source>
+        <translation>Tourner le plan de l’ostium de 1° vers l’extérieur de l’image</translation>
+    </message>
+    <message>
+        <source>Turn the ostium plane 1° into the picture</source>
+        <translation>Tourner le plan de l’ostium de 1° vers l’intérieur de l’image</translation>
+    </message>
+    <message>
+        <source>Turn the ostium plane 0.2° out of the picture</source>
+        <translation>Tourner le plan de l’ostium de 0.2° vers l’extérieur de l’image</translation>
+    </message>
+    <message>
+        <source>Turn the ostium plane 0.2° into the picture</source>
+        <translation>Tourner le plan de l’ostium de 0.2° vers l’intérieur de l’image</translation>
+    </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (touche %2)</translation>
+    </message>
+    <message>
+        <source>Take the measurement out of the table</source>
+        <translation>Retirer la mesure du tableau</translation>
+    </message>
+    <message>
+        <source>Put the measurement into the table as %1</source>
+        <translation>Mettre la mesure dans le tableau comme %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Thicker slab</source>
+        <translation>Tranche plus épaisse</translation>
+    </message>
+    <message>
+        <source>Thinner slab</source>
+        <translation>Tranche plus fine</translation>
+    </message>
+    <message>
+        <source>Slab: mean or maximum</source>
+        <translation>Tranche : moyenne ou maximum</translation>
+    </message>
+    <message>
+        <source>The plug plane needs the marks of the circumflex artery and the ridge.</source>
+        <translation>Le plan du bouchon demande les repères de l’artère circonflexe et de la crête.</translation>
+    </message>
+    <message>
+        <source>Plug plane on or off</source>
+        <translation>Plan du bouchon oui ou non</translation>
+    </message>
+    <message>
+        <source>Plug plane 0.5 mm further</source>
+        <translation>Plan du bouchon 0.5 mm plus loin</translation>
+    </message>
+    <message>
+        <source>Plug plane 0.5 mm nearer</source>
+        <translation>Plan du bouchon 0.5 mm plus près</translation>
+    </message>
+</context>
+<context>
+    <name>Views</name>
+    <message>
+        <source>ostium, being moved</source>
+        <translation>ostium, en déplacement</translation>
+    </message>
+</context>
+<context>
     <name>WhatNextPanel</name>
     <message>
         <source>Chance to change the size</source>
@@ -4654,52 +5070,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Confirm a value</source>
         <translation>Confirmer une valeur</translation>
-    </message>
-</context>
-<context>
-    <name>gauge::app</name>
-    <message>
-        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
-        <translation>Échelle : %1 mm par pixel ± %2 % (%3)</translation>
-    </message>
-    <message>
-        <source>No scale: calibrate by hand before measuring (key K).</source>
-        <translation>Pas d’échelle : étalonner à la main avant de mesurer (touche K).</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>pressure unknown</source>
-        <translation>pression inconnue</translation>
-    </message>
-    <message>
-        <source>LA mean %1, v wave %2</source>
-        <translation>OG moyenne %1, onde v %2</translation>
-    </message>
-    <message>
-        <source>LA mean %1</source>
-        <translation>OG moyenne %1</translation>
-    </message>
-    <message>
-        <source>%1, angle unknown</source>
-        <translation>%1, angle inconnu</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-</context>
-<context>
-    <name>gauge::app::Push</name>
-    <message>
-        <source>Choose evidence in the list first.</source>
-        <translation>Choisir d’abord un élément dans la liste.</translation>
     </message>
 </context>
 </TS>

@@ -11,11 +11,18 @@
 namespace gauge::app {
 namespace {
 
+/// The curve's line style in the colour of lines on pictures, which are dark in every theme.
+QPen penOnPicture(StripCurve curve) {
+    QPen pen = penOf(curve);
+    pen.setColor(tone::onImage);
+    return pen;
+}
+
 /// One line of the key: a sample of the line style, and what it measures.
 void drawKey(QPainter& painter, const QPointF& at, const QPen& pen, const QString& text, const QRectF& area) {
     constexpr double kSamplePx = 24.0;
     const QRectF plate =
-        drawLabel(painter, at + QPointF(kSamplePx, 0), text, tone::text, LabelSide::Right, area);
+        drawLabel(painter, at + QPointF(kSamplePx, 0), text, tone::onImage, LabelSide::Right, area);
     drawHaloLine(painter, {at.x(), plate.center().y()}, {at.x() + kSamplePx, plate.center().y()}, pen);
 }
 
@@ -26,9 +33,9 @@ void drawKeys(QPainter& painter, const QRectF& area, const core::SectionMetrics&
             QCoreApplication::translate("Drawing", "perimeter-derived %1")
                 .arg(estimate(m.perimeterDerivedDiameterMm, Unit::Millimetre)),
             area);
-    drawKey(painter, key + QPointF(0, kStepPx), penOf(StripCurve::Longest),
+    drawKey(painter, key + QPointF(0, kStepPx), penOnPicture(StripCurve::Longest),
             QCoreApplication::translate("Drawing", "longest %1").arg(estimate(m.longestDiameterMm, Unit::Millimetre)), area);
-    drawKey(painter, key + QPointF(0, 2 * kStepPx), penOf(StripCurve::Shortest),
+    drawKey(painter, key + QPointF(0, 2 * kStepPx), penOnPicture(StripCurve::Shortest),
             QCoreApplication::translate("Drawing", "shortest %1").arg(estimate(m.shortestDiameterMm, Unit::Millimetre)), area);
 }
 
@@ -41,7 +48,7 @@ void drawWord(QPainter& painter, const QRectF& area, const SectionMap& map, cons
     constexpr double kLettersPx = 40.0; // the orientation letters keep the edge
     const bool fits = end.x() + labelWidth(wordOf(curve), 11) + kLettersPx < area.right();
     const LabelSide side = upright ? LabelSide::Below : fits ? LabelSide::Right : LabelSide::Above;
-    drawLabel(painter, end, wordOf(curve), tone::text, side, area, 11);
+    drawLabel(painter, end, wordOf(curve), tone::onImage, side, area, 11);
 }
 
 } // namespace
@@ -75,9 +82,9 @@ void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& m
     drawHaloPath(painter, contour, outline);
 
     drawHaloLine(painter, map.fromSection(section.longestFrom), map.fromSection(section.longestTo),
-                 penOf(StripCurve::Longest));
+                 penOnPicture(StripCurve::Longest));
     drawHaloLine(painter, map.fromSection(section.shortestFrom), map.fromSection(section.shortestTo),
-                 penOf(StripCurve::Shortest));
+                 penOnPicture(StripCurve::Shortest));
     QRectF titlePlate;
     if (!title.isEmpty())
         titlePlate = drawLabel(painter, area.topLeft() + QPointF(0, 16), title, colourOf(role),

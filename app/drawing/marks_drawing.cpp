@@ -145,7 +145,7 @@ void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionF
         const QRectF box = inner.adjusted(from, 0, 0, 0);
         painter.setPen(QColor(0, 0, 0, 200));
         painter.drawText(box.translated(1, 1), flags, letters);
-        painter.setPen(tone::soft);
+        painter.setPen(tone::onImageSoft);
         painter.drawText(box, flags, letters);
     };
     text(Qt::AlignRight | Qt::AlignVCenter, directionLetters(frame.u));
@@ -173,14 +173,15 @@ void drawScaleBar(QPainter& painter, const QRectF& area, double pixelsPerMm) {
     const QPointF right = left + QPointF(mm * pixelsPerMm, 0);
     painter.setPen(QPen(QColor(0, 0, 0, 170), 4));
     painter.drawLine(left, right);
-    painter.setPen(QPen(tone::soft, 2, Qt::SolidLine, Qt::FlatCap));
+    painter.setPen(QPen(tone::onImageSoft, 2, Qt::SolidLine, Qt::FlatCap));
     painter.drawLine(left, right);
     painter.setFont(labelFont(11));
     const QString text = QString::number(mm, 'f', 0) + QStringLiteral("\u00A0mm");
-    const QRectF box(left.x(), left.y() - 19, 90, 15);
+    const QFontMetricsF metrics(painter.font());
+    const QRectF box(left.x(), left.y() - 4 - metrics.height(), metrics.horizontalAdvance(text) + 4, metrics.height());
     painter.setPen(QColor(0, 0, 0, 200));
     painter.drawText(box.translated(1, 1), Qt::AlignLeft | Qt::AlignVCenter, text);
-    painter.setPen(tone::soft);
+    painter.setPen(tone::onImageSoft);
     painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter, text);
     painter.restore();
 }

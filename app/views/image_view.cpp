@@ -133,7 +133,7 @@ void ImageView::paintEvent(QPaintEvent*) {
     if (!m_session.volume() || !where) {
         painter.fillRect(rect(), tone::image);
         painter.setFont(labelFont(13));
-        painter.setPen(tone::soft);
+        painter.setPen(tone::onImageSoft);
         painter.drawText(rect().adjusted(32, 32, -32, -32), Qt::AlignCenter | Qt::TextWordWrap, emptyText());
         return;
     }
@@ -141,9 +141,9 @@ void ImageView::paintEvent(QPaintEvent*) {
     drawOver(painter, *where);
     m_layer->paint(painter, area());
     drawPointer(painter, *where);
-    if (!title().isEmpty()) drawLabel(painter, QPointF(0, 16), title(), tone::text, LabelSide::Right, area());
+    if (!title().isEmpty()) drawLabel(painter, QPointF(0, 16), title(), tone::onImage, LabelSide::Right, area());
     if (hasFocus()) {
-        painter.setPen(QPen(tone::faint, 1));
+        painter.setPen(QPen(tone::onImageSoft, 1));
         painter.drawRect(rect().adjusted(0, 0, -1, -1));
     }
 }

@@ -1,5 +1,6 @@
 #include "app/window/language.h"
 
+#include <QByteArrayView>
 #include <QCoreApplication>
 #include <QLibraryInfo>
 #include <QLocale>
@@ -10,11 +11,21 @@
 namespace gauge::app {
 namespace {
 
+/// lupdate lists classes without their namespace; tr() asks with it.
+class OurTranslator : public QTranslator {
+public:
+    QString translate(const char* context, const char* source, const char* disambiguation, int n) const override {
+        const QByteArrayView whole(context);
+        const qsizetype colons = whole.lastIndexOf("::");
+        return QTranslator::translate(colons < 0 ? context : context + colons + 2, source, disambiguation, n);
+    }
+};
+
 QString g_language = QStringLiteral("en");
 std::vector<std::unique_ptr<QTranslator>> g_translators;
 
 void add(QCoreApplication& application, const QString& name, const QString& folder) {
-    auto translator = std::make_unique<QTranslator>();
+    auto translator = std::make_unique<OurTranslator>();
     if (!translator->load(name, folder)) return; // Qt's own texts may not be installed: its dialogs stay English
     QCoreApplication::installTranslator(translator.get());
     Q_UNUSED(application);

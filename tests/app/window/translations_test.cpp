@@ -1,5 +1,6 @@
 // The German and French texts of the screen against the English ones of the sources.
 #include "app/window/language.h"
+#include "app/window/main_window.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -97,6 +98,7 @@ TEST_P(Translations, HoldsEveryTextOfTheSources) {
 TEST_P(Translations, AreInTheProgram) {
     useLanguage(*QCoreApplication::instance(), QString::fromLatin1(GetParam()));
     EXPECT_NE(QCoreApplication::translate("Role", "landing zone"), QStringLiteral("landing zone"));
+    EXPECT_NE(MainWindow::tr("&File"), QStringLiteral("&File")) << "a class in a namespace";
     useLanguage(*QCoreApplication::instance(), QStringLiteral("en"));
     EXPECT_EQ(QCoreApplication::translate("Role", "landing zone"), QStringLiteral("landing zone"));
 }

@@ -3,6 +3,7 @@
 #include "app/document/propose_evidence.h"
 #include "dicomio/ultrasound/us_reader.h"
 
+#include <QTimer>
 #include <algorithm>
 #include <cstring>
 
@@ -136,7 +137,10 @@ void EvidenceCine::decode() {
 
 EvidenceImages::EvidenceImages(Session& session, QObject* parent)
     : QObject(parent), m_session(session), m_opener(readCine) {
-    connect(&session, &Session::imagesChanged, this, [this] { m_cines.clear(); });
+    connect(&session, &Session::imagesChanged, this, [this] {
+        QTimer::singleShot(0, this, [ended = std::move(m_cines)] {});
+        m_cines.clear();
+    });
 }
 
 std::shared_ptr<EvidenceCine> EvidenceImages::openCine(const std::string& evidence) const {
@@ -158,9 +162,19 @@ std::shared_ptr<EvidenceCine> EvidenceImages::cine(const std::string& evidence) 
     auto made = std::make_shared<EvidenceCine>([opener = m_opener, content, file] { return opener(content, file); });
     connect(made.get(), &EvidenceCine::opened, this, [this, evidence] { emit opened(QString::fromStdString(evidence)); });
     m_cines.emplace_front(evidence, made);
-    while (m_cines.size() > kKept)
-        m_cines.pop_back();
+    letGoOfOld();
     return made;
+}
+
+/// The ones asked for longest ago, but none that is still being opened: somebody waits for it. They end from the event loop, since
+/// the call may come out of one of their own signals.
+void EvidenceImages::letGoOfOld() {
+    for (auto at = m_cines.end(); m_cines.size() > kKept && at != m_cines.begin();) {
+        --at;
+        if (!at->second->data() && !at->second->failure()) continue;
+        QTimer::singleShot(0, this, [ended = std::move(at->second)] {});
+        at = m_cines.erase(at);
+    }
 }
 
 core::Result<CineData> readCine(const core::Evidence& evidence, const std::optional<std::filesystem::path>& file) {

@@ -97,6 +97,8 @@ signals:
     void opened(const QString& evidence);
 
 private:
+    void letGoOfOld();
+
     Session& m_session;
     Opener m_opener;
     std::list<std::pair<std::string, std::shared_ptr<EvidenceCine>>> m_cines; ///< the one asked for last comes first

@@ -28,6 +28,22 @@ std::vector<core::RecordedValue> ofGroup(const core::CaseRecord& record, const s
     return values;
 }
 
+bool isDrawnButNotMeasured(const core::CaseRecord& record, std::string_view input) {
+    constexpr std::string_view prefix = core::kEntryName<core::Drawing>;
+    return input.starts_with(prefix) && record.drawings.contains(input.substr(prefix.size())) &&
+           ofGroup(record, std::string(input)).empty();
+}
+
+/// Whether values that cannot be computed anew stay as they are: while they are current, or while a drawing they come from waits
+/// for its picture (of a case opened without its images, say). Values whose drawings are gone, or belong to another moment now, go.
+bool stays(const core::CaseRecord& record, const std::vector<core::RecordedValue>& present) {
+    return std::all_of(present.begin(), present.end(), [&](const core::RecordedValue& value) {
+        return !core::isStale(record, value) || std::any_of(value.inputs.begin(), value.inputs.end(), [&](const auto& input) {
+            return isDrawnButNotMeasured(record, input.id);
+        });
+    });
+}
+
 } // namespace
 
 PictureValues::PictureValues(CaseDocument& document) : m_document(document) {
@@ -64,6 +80,7 @@ void PictureValues::refreshKind(core::EvidenceKind kind, std::string_view prefix
                                                            : core::fluoroValues(m_document.record(), key, provenance);
         const auto present = ofGroup(m_document.record(), group);
         if (std::equal(values.begin(), values.end(), present.begin(), present.end(), sameButTime)) continue;
+        if (values.empty() && stays(m_document.record(), present)) continue;
         m_document.apply(core::SetValues{std::move(values), group});
     }
 }

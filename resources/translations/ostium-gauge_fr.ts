@@ -4220,7 +4220,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>&amp;Hide names on screen and in pictures from the start</source>
-        <translation>&amp;Masquer les noms à l’écran et dans les images dès le départ</translation>
+        <translation>&amp;Masquer les noms dès le départ</translation>
     </message>
     <message>
         <source>Written into the case's journal and its reports</source>

@@ -51,7 +51,7 @@ void SettingsDialog::addScreen(QFormLayout& form) {
     connect(language, &QComboBox::currentIndexChanged, this,
             [this, language] { m_settings.setLanguage(language->currentData().toString()); });
     form.addRow(tr("&Language"), language);
-    form.addRow(QString(), later);
+    form.addRow(later);
 
     auto* theme = new QComboBox;
     theme->setObjectName("theme");
@@ -72,7 +72,7 @@ void SettingsDialog::addScreen(QFormLayout& form) {
         m_settings.setNamesHidden(on);
         m_state.setNamesHidden(on);
     });
-    form.addRow(QString(), hide);
+    form.addRow(hide); // both columns: in the right one alone it is cut where long rows wrap
 }
 
 void SettingsDialog::addCases(QFormLayout& form) {
@@ -91,7 +91,7 @@ void SettingsDialog::addCases(QFormLayout& form) {
         m_settings.setAutosave(on);
         emit autosaveChanged(on);
     });
-    form.addRow(QString(), autosave);
+    form.addRow(autosave);
 
     auto* chart = new QLineEdit(m_settings.defaultChart());
     chart->setObjectName("chart");

@@ -25,6 +25,7 @@
 #include <QTest>
 #include <cmath>
 #include <gtest/gtest.h>
+#include <tuple>
 
 using namespace gauge;
 using namespace gauge::app;
@@ -99,10 +100,16 @@ double contrast(const QColor& a, const QColor& b) {
 
 constexpr double kLeastContrast = 4.5; // WCAG 2.1, success criterion 1.4.3
 
-class Layout : public ::testing::TestWithParam<const char*> {
+class Layout : public ::testing::TestWithParam<std::tuple<const char*, Theme>> {
 protected:
-    void SetUp() override { useLanguage(*qApp, QString::fromLatin1(GetParam())); }
-    void TearDown() override { useLanguage(*qApp, QStringLiteral("en")); }
+    void SetUp() override {
+        applyTheme(*qApp, std::get<Theme>(GetParam()));
+        useLanguage(*qApp, QString::fromLatin1(std::get<const char*>(GetParam())));
+    }
+    void TearDown() override {
+        useLanguage(*qApp, QStringLiteral("en"));
+        applyTheme(*qApp, Theme::Dark);
+    }
     static void show(MainWindow& window, const QSize& size = {1440, 900}) {
         window.resize(size);
         window.show();
@@ -161,7 +168,12 @@ TEST_P(Layout, OfTheMeetingHoldsAndItsSmallestTextIsAFortiethOfTheHeight) {
     EXPECT_EQ(labelFont(12).pixelSize(), 12) << "the reading room's labels are as before";
 }
 
-INSTANTIATE_TEST_SUITE_P(Languages, Layout, ::testing::Values("en", "de", "fr"));
+INSTANTIATE_TEST_SUITE_P(Languages, Layout,
+                         ::testing::Combine(::testing::Values("en", "de", "fr"), ::testing::Values(Theme::Dark, Theme::Light)),
+                         [](const auto& info) {
+                             return std::string(std::get<0>(info.param)) +
+                                    (std::get<1>(info.param) == Theme::Dark ? "Dark" : "Light");
+                         });
 
 TEST(Theme, EveryTextHasItsContrastInBothThemes) {
     for (const Theme theme : {Theme::Light, Theme::Dark}) {

@@ -170,9 +170,9 @@ TEST_P(Layout, OfTheMeetingHoldsAndItsSmallestTextIsAFortiethOfTheHeight) {
 
 INSTANTIATE_TEST_SUITE_P(Languages, Layout,
                          ::testing::Combine(::testing::Values("en", "de", "fr"), ::testing::Values(Theme::Dark, Theme::Light)),
-                         [](const auto& info) {
-                             return std::string(std::get<0>(info.param)) +
-                                    (std::get<1>(info.param) == Theme::Dark ? "Dark" : "Light");
+                         [](const auto& one) {
+                             return std::string(std::get<0>(one.param)) +
+                                    (std::get<1>(one.param) == Theme::Dark ? "Dark" : "Light");
                          });
 
 TEST(Theme, EveryTextHasItsContrastInBothThemes) {

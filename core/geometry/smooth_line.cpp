@@ -146,14 +146,28 @@ Eigen::Vector2d SmoothLine::Span::derivativeAt(double t) const {
     return (to - from) / length + length / 6.0 * ((1.0 - 3.0 * a * a) * secondFrom + (3.0 * b * b - 1.0) * secondTo);
 }
 
+double SmoothLine::Span::speedOver(double begin, double end) const {
+    double sum = 0.0;
+    for (std::size_t k = 0; k < kAt.size(); ++k)
+        sum += kWeight[k] * (end - begin) * derivativeAt(begin + (end - begin) * kAt[k]).norm();
+    return sum;
+}
+
+/// Halves until halving changes nothing: the speed is no polynomial, and where the curve nearly stands still (a hand's sharp
+/// turn) it has a kink that no fixed number of points meets.
+double SmoothLine::Span::lengthOver(double begin, double end, double asOne, int halvings) const {
+    constexpr double kTolerance = 1e-11; // of the span
+    const double middle = 0.5 * (begin + end);
+    const double first = speedOver(begin, middle), second = speedOver(middle, end);
+    if (halvings == 0 || std::abs(first + second - asOne) <= kTolerance * length) return first + second;
+    return lengthOver(begin, middle, first, halvings - 1) + lengthOver(middle, end, second, halvings - 1);
+}
+
 double SmoothLine::length() const {
-    constexpr int kParts = 8; // the speed is no polynomial
+    constexpr int kMostHalvings = 30; // each leaves a kink half as wide
     double sum = 0.0;
     for (const Span& span : m_spans)
-        for (int part = 0; part < kParts; ++part)
-            for (std::size_t k = 0; k < kAt.size(); ++k)
-                sum += kWeight[k] * span.length / kParts *
-                       span.derivativeAt(span.length * (part + kAt[k]) / kParts).norm();
+        sum += span.lengthOver(0.0, span.length, span.speedOver(0.0, span.length), kMostHalvings);
     return sum;
 }
 

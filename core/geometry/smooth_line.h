@@ -22,7 +22,7 @@ public:
     /// @errors TooFewPoints when fewer than 2 (closed: 3) different points are left; NonFinite.
     static Result<SmoothLine> through(std::span<const Eigen::Vector2d> points, Ends ends);
 
-    /// Length of the curve, in the points' unit. Accuracy: 1e-9 relative for smooth curves. Of a circle drawn by 12 points
+    /// Length of the curve, in the points' unit. Accuracy: 1e-9 relative, also with sharp turns. Of a circle drawn by 12 points
     /// 0.011 % low, by 6 points 0.21 % low.
     double length() const;
     /// Area enclosed by a closed curve, positive when counter-clockwise (x right, y up); exact for the curve.
@@ -38,6 +38,8 @@ private:
         Eigen::Vector2d from, to, secondFrom, secondTo;
         Eigen::Vector2d at(double t) const;         ///< t in [0, length]
         Eigen::Vector2d derivativeAt(double t) const;
+        double speedOver(double begin, double end) const; ///< the derivative's length, by one rule of five points
+        double lengthOver(double begin, double end, double asOne, int halvings) const;
     };
     std::vector<Span> m_spans;
     bool m_closed = false;

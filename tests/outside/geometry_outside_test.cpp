@@ -142,7 +142,7 @@ TEST(SmoothLineOutside, EqualsScipysCubicSpline) {
             const auto other = askPython("cubic_spline", {{"points", toJson(points)}, {"closed", closed}, {"pieces", kPieces}});
             const auto line =
                 SmoothLine::through(points, closed ? SmoothLine::Ends::Closed : SmoothLine::Ends::Open).value();
-            EXPECT_NEAR(line.length() / other["length"].get<double>(), 1.0, 1e-7);
+            EXPECT_NEAR(line.length() / other["length"].get<double>(), 1.0, 1e-9);
             const auto sampled = line.sampled(kPieces), theirs = pointsOf(other["sampled"]);
             ASSERT_EQ(sampled.size(), theirs.size());
             for (std::size_t i = 0; i < sampled.size(); ++i)

@@ -1,76 +1,38 @@
 #include "app/drawing/surface_raster.h"
 
-#include "app/drawing/palette.h"
 #include "core/parallel/parallel_for.h"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace gauge::app {
 namespace {
 
 constexpr int kBandRows = 24;
 constexpr std::size_t kChunk = 8192;
-constexpr float kNothing = std::numeric_limits<float>::infinity();
 
-/// Light on a surface with this normal in camera axes (right, down, away): one lamp above the viewer's left shoulder, a
-/// weak one at the viewer, a little gloss.
+/// Light on a surface with this normal in camera axes, 0 to 255.
 float light(const Eigen::Vector3f& n) {
-    static const Eigen::Vector3f lamp = Eigen::Vector3f(-0.45f, -0.62f, -0.64f).normalized();
-    static const Eigen::Vector3f half = (lamp + Eigen::Vector3f(0, 0, -1)).normalized();
-    const float lit = std::max(0.0f, n.dot(lamp)), facing = std::max(0.0f, -n.z());
-    const float g2 = std::max(0.0f, n.dot(half)) * std::max(0.0f, n.dot(half)), g4 = g2 * g2, g8 = g4 * g4;
-    const float gloss = g8 * g8 * g8; // the cosine's 24th power
-    return std::min(255.0f, 255.0f * (0.14f + 0.58f * lit + 0.26f * facing + 0.16f * gloss));
+    using namespace surface_light;
+    static const Eigen::Vector3f towardsLamp = lamp(), between = half();
+    const float lit = std::max(0.0f, n.dot(towardsLamp)), facing = std::max(0.0f, -n.z());
+    const float g = std::max(0.0f, n.dot(between)), g2 = g * g, g4 = g2 * g2, g8 = g4 * g4;
+    return std::min(255.0f, 255.0f * (kBase + kLamp * lit + kFacing * facing + kGloss * (g8 * g8 * g8)));
 }
 
-constexpr std::uint32_t kCovered = 1u << 24, kInside = 1u << 16;
-
 std::uint32_t toneOf(float light, float side, bool inside) {
-    return kCovered | (inside ? kInside : 0u) | static_cast<std::uint32_t>(side * 255.0f + 0.5f) << 8 |
-           static_cast<std::uint32_t>(light + 0.5f);
+    return SurfacePicture::kCovered | (inside ? SurfacePicture::kInside : 0u) |
+           static_cast<std::uint32_t>(side * 255.0f + 0.5f) << 8 | static_cast<std::uint32_t>(light + 0.5f);
 }
 
 } // namespace
 
-QColor surfaceColour(bool beyondOstium) {
-    return beyondOstium ? QColor(236, 168, 148) : QColor(158, 168, 184);
-}
-
-bool SurfacePicture::hides(const core::PatientPoint& place, double toleranceMm) const {
-    const QPointF at = m_map.fromPatient(place) * m_ratio;
-    const int x = static_cast<int>(std::floor(at.x())), y = static_cast<int>(std::floor(at.y()));
-    if (x < 0 || y < 0 || x >= m_image.width() || y >= m_image.height()) return false;
-    const float depth = m_depth[static_cast<std::size_t>(y) * static_cast<std::size_t>(m_image.width()) +
-                                static_cast<std::size_t>(x)];
-    return (place - m_map.frame.origin).dot(m_map.frame.normal) > depth + toleranceMm;
-}
-
-std::optional<core::PatientPoint> SurfacePicture::placeAt(const QPointF& pixel) const {
-    const QPointF at = pixel * m_ratio;
-    const int x = static_cast<int>(std::floor(at.x())), y = static_cast<int>(std::floor(at.y()));
-    if (x < 0 || y < 0 || x >= m_image.width() || y >= m_image.height()) return std::nullopt;
-    const float depth = m_depth[static_cast<std::size_t>(y) * static_cast<std::size_t>(m_image.width()) +
-                                static_cast<std::size_t>(x)];
-    if (!std::isfinite(depth)) return std::nullopt;
-    return m_map.patientFrom(pixel) + static_cast<double>(depth) * m_map.frame.normal;
-}
-
 const SurfacePicture& SurfaceRaster::draw(const SurfaceScene& scene, const SectionMap& map, const QSize& size,
                                           double ratio) {
-    m_width = std::max(1, static_cast<int>(std::lround(size.width() * ratio)));
-    m_height = std::max(1, static_cast<int>(std::lround(size.height() * ratio)));
+    m_picture.start(map, size, ratio);
+    m_width = m_picture.width();
+    m_height = m_picture.height();
     m_bands = (m_height + kBandRows - 1) / kBandRows;
-    m_picture.m_map = map;
-    m_picture.m_ratio = ratio;
-    if (m_picture.m_image.size() != QSize(m_width, m_height))
-        m_picture.m_image = QImage(m_width, m_height, QImage::Format_RGB32);
-    m_picture.m_image.setDevicePixelRatio(ratio);
-    m_picture.m_image.bits(); // detach before threads write
-    const std::size_t pixels = static_cast<std::size_t>(m_width) * static_cast<std::size_t>(m_height);
-    m_picture.m_depth.resize(pixels);
-    m_tone.resize(pixels);
     if (scene.mesh) {
         projectCorners(scene);
         sortIntoBands(scene);
@@ -81,17 +43,14 @@ const SurfacePicture& SurfaceRaster::draw(const SurfaceScene& scene, const Secti
         for (std::size_t band = begin; band < end; ++band)
             fillBand(scene, static_cast<int>(band));
     });
-    // After all bands: edges look at the row above.
-    core::parallelFor(static_cast<std::size_t>(m_bands), 1, [&](std::size_t begin, std::size_t end) {
-        colour(static_cast<int>(begin) * kBandRows, std::min(m_height, static_cast<int>(end) * kBandRows));
-    });
+    m_picture.colour();
     return m_picture;
 }
 
 void SurfaceRaster::projectCorners(const SurfaceScene& scene) {
     const core::SurfaceMesh& mesh = *scene.mesh;
-    const SectionMap& map = m_picture.m_map;
-    const double ratio = m_picture.m_ratio;
+    const SectionMap& map = m_picture.map();
+    const double ratio = m_picture.ratio();
     m_corners.resize(mesh.points.size());
     Eigen::Matrix3f axes;
     axes << map.frame.u.mm.transpose().cast<float>(), map.frame.v.mm.transpose().cast<float>(),
@@ -151,8 +110,8 @@ void SurfaceRaster::sortIntoBands(const SurfaceScene& scene) {
 void SurfaceRaster::fillBand(const SurfaceScene& scene, int band) {
     const int top = band * kBandRows, bottom = std::min(m_height, top + kBandRows);
     const auto begin = static_cast<std::ptrdiff_t>(top) * m_width, end = static_cast<std::ptrdiff_t>(bottom) * m_width;
-    std::fill(m_picture.m_depth.begin() + begin, m_picture.m_depth.begin() + end, kNothing);
-    std::fill(m_tone.begin() + begin, m_tone.begin() + end, 0u);
+    std::fill(m_picture.depths() + begin, m_picture.depths() + end, SurfacePicture::kNothing);
+    std::fill(m_picture.tones() + begin, m_picture.tones() + end, 0u);
     for (std::size_t chunk = 0; chunk < m_chunks; ++chunk)
         for (const std::uint32_t t :
              m_bins[chunk * static_cast<std::size_t>(m_bands) + static_cast<std::size_t>(band)].triangles)
@@ -181,8 +140,8 @@ void SurfaceRaster::fillTriangle(const SurfaceScene& scene, std::uint32_t triang
     for (int y = y0; y <= y1; ++y) {
         const float py = static_cast<float>(y) + 0.5f - a.y;
         float px = static_cast<float>(x0) + 0.5f - a.x;
-        float* depth = m_picture.m_depth.data() + static_cast<std::ptrdiff_t>(y) * m_width;
-        std::uint32_t* tone = m_tone.data() + static_cast<std::ptrdiff_t>(y) * m_width;
+        float* depth = m_picture.depths() + static_cast<std::ptrdiff_t>(y) * m_width;
+        std::uint32_t* tone = m_picture.tones() + static_cast<std::ptrdiff_t>(y) * m_width;
         for (int x = x0; x <= x1; ++x, px += 1.0f) {
             const float sb = bx * px + by * py, sc = cx * px + cy * py, sa = 1.0f - sb - sc;
             if (sa < kEdge || sb < kEdge || sc < kEdge) continue;
@@ -192,36 +151,6 @@ void SurfaceRaster::fillTriangle(const SurfaceScene& scene, std::uint32_t triang
             depth[x] = d;
             tone[x] = toneOf(std::clamp(sa * lightA + sb * lightB + sc * lightC, 0.0f, 255.0f),
                              std::clamp(sa * a.side + sb * b.side + sc * c.side, 0.0f, 1.0f), inside);
-        }
-    }
-}
-
-/// From tones to colours; a step in depth to the pixel on the left or above is drawn as a dark edge.
-void SurfaceRaster::colour(int top, int bottom) {
-    constexpr float kEdgeMm = 1.6f;
-    const QColor bodies[2] = {surfaceColour(false), surfaceColour(true)};
-    const std::uint32_t background = tone::image.rgb();
-    const auto mix = [](int from, int to, unsigned share) {
-        return static_cast<unsigned>(from * static_cast<int>(255u - share) + to * static_cast<int>(share)) / 255u;
-    };
-    for (int y = top; y < bottom; ++y) {
-        const float* depth = m_picture.m_depth.data() + static_cast<std::ptrdiff_t>(y) * m_width;
-        const std::uint32_t* tones = m_tone.data() + static_cast<std::ptrdiff_t>(y) * m_width;
-        auto* out = reinterpret_cast<QRgb*>(m_picture.m_image.scanLine(y));
-        for (int x = 0; x < m_width; ++x) {
-            const std::uint32_t tone = tones[x];
-            if (!(tone & kCovered)) {
-                out[x] = background;
-                continue;
-            }
-            unsigned light = tone & 255u;
-            const unsigned side = tone >> 8 & 255u;
-            if (tone & kInside) light = light * 5u / 9u;
-            const float left = x > 0 ? depth[x - 1] : kNothing, above = y > 0 ? depth[x - m_width] : kNothing;
-            if (std::abs(left - depth[x]) > kEdgeMm || std::abs(above - depth[x]) > kEdgeMm) light = light * 2u / 3u;
-            out[x] = qRgb(static_cast<int>(mix(bodies[0].red(), bodies[1].red(), side) * light / 255u),
-                          static_cast<int>(mix(bodies[0].green(), bodies[1].green(), side) * light / 255u),
-                          static_cast<int>(mix(bodies[0].blue(), bodies[1].blue(), side) * light / 255u));
         }
     }
 }

@@ -1,111 +1,76 @@
-// Input to pixels while a person scrolls depth, drags the ostium plane and moves the window: the long section and the
-// cross-section of a 1280 x 800 window on a volume of 512 x 512 x 400, painted without a screen. A frame is one event and
-// the repaints that follow from it.
+// Input to pixels while a person scrolls depth, drags the ostium plane, moves the window and turns the long section: the whole
+// window of 1280 x 800, every view and panel of it, on a volume of 512 x 512 x 400.
 #include "app/views/cross_section_view.h"
 #include "app/views/long_section_view.h"
-#include "tests/app/support/synthetic_session.h"
-#include "tests/bench/report.h"
+#include "tests/bench/window_stage.h"
 
-#include <QApplication>
-#include <QImage>
-#include <QMouseEvent>
-#include <algorithm>
+#include <QCoreApplication>
+#include <QKeyEvent>
 #include <benchmark/benchmark.h>
-#include <chrono>
-#include <functional>
 
 namespace {
 
 using namespace gauge;
 using namespace gauge::app;
+using bench::WindowStage;
 
-/// The synthetic case, its anatomy in the middle of a volume of full size.
-LoadedImages bigImages() {
-    LoadedImages images = fixture::syntheticImages();
-    const Eigen::Vector3i size(512, 512, 400);
-    std::vector<std::int16_t> voxels(std::size_t{512} * 512 * 400);
-    for (std::size_t i = 0; i < voxels.size(); ++i)
-        voxels[i] = static_cast<std::int16_t>((i * 2654435761u >> 9) % 1200);
-    Eigen::Affine3d placement = Eigen::Affine3d::Identity();
-    placement.linear() = Eigen::Vector3d(0.4, 0.4, 0.5).asDiagonal();
-    placement.translation() = Eigen::Vector3d(-102, -102, -100);
-    images.ct.volume = core::Volume::make(size, std::move(voxels), placement, core::VoxelQuantity::HounsfieldUnits,
-                                          images.ct.volume->frameOfReferenceUid())
-                           .value();
-    return images;
+constexpr int kFrames = 120;
+
+WindowStage& stage() {
+    static auto& made = *new WindowStage(WindowStage::Images::FullSize); // the application ends first
+    return made;
 }
 
-struct Stage {
-    Session session;
-    ViewState state;
-    LongSectionView longSection{session, state};
-    CrossSectionView cross{session, state};
-    QImage longPixels{768, 560, QImage::Format_RGB32}, crossPixels{512, 560, QImage::Format_RGB32};
-
-    Stage() {
-        session.setEngine(fixture::syntheticEngine());
-        session.open(bigImages());
-        const auto marks = fixture::syntheticMarks();
-        session.placeMark(core::MarkKind::Atrium, marks.atrium);
-        session.placeMark(core::MarkKind::Tip, marks.tip);
-        fixture::waitUntil([&] { return session.measurement() && !session.isMeasuring(); });
-        longSection.resize(longPixels.size());
-        cross.resize(crossPixels.size());
-        longSection.resetView();
-    }
-    /// Both views, whether they changed or not.
-    void paint() {
-        longSection.render(&longPixels);
-        cross.render(&crossPixels);
-    }
-    void mouse(QEvent::Type type, const QPointF& at) {
-        const auto button = type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton;
-        QMouseEvent event(type, at, at, button, Qt::LeftButton, Qt::NoModifier);
-        QCoreApplication::sendEvent(&longSection, &event);
-    }
-};
-
-void frames(benchmark::State& state, const std::string& name, const std::function<void(Stage&, int)>& input) {
-    Stage stage;
-    std::vector<double> ms;
+/// `input` acts for each frame; a frame that painted nothing is an error.
+void frames(benchmark::State& state, const std::string& name, const std::function<void(WindowStage&, int)>& input) {
+    stage().settle();
+    stage().takeUnpainted();
+    std::vector<bench::FrameTime> times;
     int frame = 0;
     for (auto _ : state) {
-        const auto start = std::chrono::steady_clock::now();
-        input(stage, frame++);
-        QCoreApplication::processEvents();
-        stage.paint();
-        const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-        ms.push_back(1e3 * seconds);
-        state.SetIterationTime(seconds);
+        times.push_back(stage().frame([&] { input(stage(), frame); }));
+        state.SetIterationTime(1e-3 * times.back().wallMs);
+        ++frame;
     }
-    std::sort(ms.begin(), ms.end());
-    const auto at = static_cast<std::size_t>(0.95 * static_cast<double>(ms.size() - 1));
-    bench::reportLine(name + ", 95 % of frames", ms[at], "ms", 16.0);
-    bench::reportLine(name + ", longest frame", ms.back(), "ms", 50.0);
+    if (const int unpainted = stage().takeUnpainted(); unpainted > frame / 20)
+        state.SkipWithError((std::to_string(unpainted) + " frames painted nothing").c_str());
+    bench::reportFrames(name, std::move(times));
+    stage().session().dropPreviews();
+}
+
+/// There and back again: 0 … 30 … 0.
+double swing(int frame) {
+    const int at = frame % 60;
+    return at <= 30 ? at : 60 - at;
 }
 
 void scrollDepth(benchmark::State& state) {
-    frames(state, "scroll depth", [](Stage& stage, int frame) { stage.state.showDepth(2.0 + 0.5 * (frame % 50)); });
+    frames(state, "scroll depth", [](WindowStage& on, int frame) { on.state().showDepth(2.0 + 0.5 * swing(frame)); });
 }
-BENCHMARK(scrollDepth)->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(100);
+BENCHMARK(scrollDepth)->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(kFrames);
 
 void dragPlane(benchmark::State& state) {
-    frames(state, "drag the ostium plane", [](Stage& stage, int frame) {
-        const QPointF at = stage.longSection.map()->fromPatient(stage.session.measurement()->ostium.section.center);
-        if (frame == 0) stage.mouse(QEvent::MouseButtonPress, at);
-        stage.mouse(QEvent::MouseMove, at + QPointF(frame % 40, 0));
+    auto& view = stage().shown<LongSectionView>();
+    stage().state().showOstium();
+    const QPointF from = view.map()->fromPatient(stage().session().measurement()->ostium.section.center);
+    frames(state, "drag the ostium plane", [&](WindowStage&, int frame) {
+        if (frame == 0) WindowStage::mouse(view, QEvent::MouseButtonPress, from);
+        WindowStage::mouse(view, QEvent::MouseMove, from + QPointF(0.5 + swing(frame), 0.3 * swing(frame)));
     });
+    QKeyEvent escape(QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier); // nothing is recorded
+    QCoreApplication::sendEvent(&view, &escape);
+    WindowStage::mouse(view, QEvent::MouseButtonRelease, from);
 }
-BENCHMARK(dragPlane)->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(100);
+BENCHMARK(dragPlane)->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(kFrames);
 
 void dragWindow(benchmark::State& state) {
-    frames(state, "move the window", [](Stage& stage, int frame) { stage.state.setWindow({100.0 + frame, 800.0}); });
+    frames(state, "move the window", [](WindowStage& on, int frame) { on.state().setWindow({100.0 + 5.0 * swing(frame), 800.0}); });
 }
-BENCHMARK(dragWindow)->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(100);
+BENCHMARK(dragWindow)->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(kFrames);
 
 void turnLongSection(benchmark::State& state) {
-    frames(state, "turn the long section", [](Stage& stage, int frame) { stage.state.setTurnDeg(2.0 * frame); });
+    frames(state, "turn the long section", [](WindowStage& on, int frame) { on.state().setTurnDeg(2.0 * swing(frame)); });
 }
-BENCHMARK(turnLongSection)->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(100);
+BENCHMARK(turnLongSection)->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(kFrames);
 
 } // namespace

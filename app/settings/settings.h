@@ -14,6 +14,7 @@
 //   cases/library             text    ""         how the case library is kept; empty: the program decides
 //   person/author             text    ""         name written into journals and reports; empty: the system's user
 //   sizing/chart              text    ""         chart file offered for a new case; empty: the demonstration chart
+//   surface/drawing           text    ""         who draws the surface: "opengl", "processor"; empty: the program decides
 //   pictures/dpi              int     150        of pictures and printed pages, 72 to 600
 #pragma once
 
@@ -53,6 +54,7 @@ public:
     void setAuthor(const QString& name);
     QString defaultChart() const;
     void setDefaultChart(const QString& path);
+    QString surfaceDrawing() const;
     int dpi() const;
     void setDpi(int dpi);
 

@@ -1,6 +1,7 @@
 #include "core/anatomy/appendage_surface.h"
 
 #include "core/anatomy/appendage_trace.h"
+#include "core/parallel/cancelled.h"
 #include "core/parallel/parallel_for.h"
 #include "core/volume/iso_surface.h"
 
@@ -14,10 +15,6 @@ namespace {
 constexpr double kSurelyInsideMm = 1.5;
 constexpr double kLeastShare = 0.02;
 constexpr int kLevelCellNodes = 8; // 4 mm: blood levels are known every 2 mm of the way at best
-
-tl::unexpected<Error> cancelled() {
-    return failure(ErrorCode::Cancelled, "Making the surface was cancelled.");
-}
 
 /// Values of a part of the volume, less the local half level, on a grid with a margin of wall all around.
 struct Field {
@@ -254,7 +251,7 @@ Result<AppendageSurface> appendageSurface(const Volume& volume, const AppendageM
     const AppendageTrace& trace = *measurement.trace;
     Field field = FieldMaker(volume, trace.pool).make(work);
     if (work.stopped())
-        return cancelled();
+        return cancelled("Making the surface");
     work.report(0.5);
     if (options.coarseness == 2)
         field = halved(field);
@@ -269,7 +266,7 @@ Result<AppendageSurface> appendageSurface(const Volume& volume, const AppendageM
                        "Cannot make the surface: no voxel of the measured blood lies above the half level. Check the "
                        "marks and measure again.");
     if (work.stopped())
-        return cancelled();
+        return cancelled("Making the surface");
     calmNormals(surface.mesh, 2);
     work.report(0.9);
     const Sides sides(trace, measurement.ostium.section);

@@ -1,5 +1,6 @@
 #include "app/document/answers.h"
 
+#include "app/format/moment_sentences.h"
 #include "core/release/stasis.h"
 #include "core/sizing/what_next.h"
 #include "core/release/release_limits.h"
@@ -34,6 +35,20 @@ std::optional<PressureBands> bandsOf(const core::CaseReadings& readings, double 
     if (!carried) return std::nullopt;
     return PressureBands{carried->front().fromMmHg, carried->front().pressureMeasured, (*carried)[0], (*carried)[1],
                          (*carried)[2]};
+}
+
+/// core/ names moments by their ids; people know them by their words.
+void sayMoments(const core::CaseRecord& record, core::SizingAnswer& answer) {
+    const auto reword = [&record](std::vector<core::Notice>& notices) {
+        for (core::Notice& notice : notices)
+            notice.text = withMomentWords(record, notice.text);
+    };
+    reword(answer.warnings);
+    reword(answer.notices);
+    for (core::SizeFit& fit : answer.sizes)
+        reword(fit.warnings);
+    for (core::NextAct& act : answer.whatNext)
+        act.text = withMomentWords(record, act.text);
 }
 
 } // namespace
@@ -212,9 +227,10 @@ void Answers::take(Outcome outcome) {
         m_sizing.reset();
     } else if (!*outcome.sized) {
         m_sizing.reset();
-        m_missing << text(outcome.sized->error());
+        m_missing << QString::fromStdString(withMomentWords(record(), outcome.sized->error().message));
     } else {
         m_sizing = std::move(**outcome.sized);
+        sayMoments(record(), m_sizing->answer);
         m_hasWhatNext = outcome.hasWhatNext;
     }
     emit changed();

@@ -2,6 +2,7 @@
 #include "app/document/session.h"
 
 #include "app/document/propose_evidence.h"
+#include "app/settings/settings.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -19,6 +20,7 @@ QString text(const core::Error& error) {
 } // namespace
 
 QString unsavedFolder() {
+    if (const QString chosen = Settings().unsavedFolder(); !chosen.isEmpty()) return chosen;
     return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath(QStringLiteral("unsaved"));
 }
 

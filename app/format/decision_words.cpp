@@ -34,8 +34,8 @@ QString pressureWords(double mmHg) {
 
 QString chanceWords(double chance) {
     const QString percent = kSpace + QStringLiteral("%");
-    if (chance < 0.01) return Words::tr("below 1 %");
-    if (chance > 0.99) return Words::tr("above 99 %");
+    if (chance < 0.01) return Words::tr("below 1 %").replace(QLatin1String(" %"), percent);
+    if (chance > 0.99) return Words::tr("above 99 %").replace(QLatin1String(" %"), percent);
     return fixed(100.0 * chance, 0) + percent;
 }
 

@@ -9,9 +9,6 @@
 #include <QLocale>
 
 namespace gauge::app {
-namespace {
-
-} // namespace
 
 QString capitalised(QString text) {
     if (!text.isEmpty()) text[0] = text[0].toUpper();
@@ -53,11 +50,13 @@ QString evidenceTitle(const core::Evidence& evidence) {
 QString momentWords(const core::CaseRecord& record, const std::string& key) {
     if (const auto moment = record.moments.find(key); moment != record.moments.end()) {
         const core::Stage stage = moment->second.content.circulation.stage;
-        int ofStage = 0;
-        for (const auto& [id, entry] : record.moments)
+        int ofStage = 0, at = 0;
+        for (const auto& [id, entry] : record.moments) {
             ofStage += entry.content.circulation.stage == stage;
+            if (id == key) at = ofStage;
+        }
         const QString words = capitalised(stageName(stage));
-        return ofStage > 1 ? QCoreApplication::translate("Evidence", "%1 (%2)").arg(words, QString::fromStdString(key)) : words;
+        return ofStage > 1 ? QCoreApplication::translate("Evidence", "%1 (%2 of %3)").arg(words).arg(at).arg(ofStage) : words;
     }
     const auto stage = core::stageFrom(key);
     return stage ? capitalised(stageName(*stage)) : QString::fromStdString(key);

@@ -3,6 +3,7 @@
 #include "app/commands/decision_commands.h"
 #include "app/format/words.h"
 #include "app/panels/editor_parts.h"
+#include "app/settings/settings.h"
 
 #include <QAction>
 #include <QEvent>
@@ -13,9 +14,19 @@
 
 namespace gauge::app {
 
+namespace {
+
+/// Name and role of the settings: "A. Example, cardiologist".
+QString signer() {
+    const QString role = Settings().role().trimmed();
+    return role.isEmpty() ? currentAuthor() : QStringLiteral("%1, %2").arg(currentAuthor(), role);
+}
+
+} // namespace
+
 DecisionEditor::DecisionEditor(Answers& answers, QWidget* parent)
     : QWidget(parent), m_answers(answers), m_state(wrappedLabel({}, "heading")), m_text(new QPlainTextEdit),
-      m_name(new QLineEdit(currentAuthor())), m_reasons(wrappedLabel({})) {
+      m_name(new QLineEdit(signer())), m_reasons(wrappedLabel({})) {
     m_text->setAccessibleName(tr("Decision"));
     m_text->setPlaceholderText(tr("What was decided, and why"));
     m_text->setTabChangesFocus(true);

@@ -1,6 +1,7 @@
 #include "app/panels/message_line.h"
 
 #include "app/drawing/palette.h"
+#include "app/models/recent_cases.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -72,6 +73,11 @@ QString MessageLine::text() const {
     return m_text->text();
 }
 
+void MessageLine::setNamesHidden(bool hidden) {
+    m_namesHidden = hidden;
+    refresh();
+}
+
 void MessageLine::refresh() {
     const bool working = m_session.isLoading() || m_session.isMeasuring();
     Message message = m_session.message();
@@ -80,6 +86,9 @@ void MessageLine::refresh() {
     if (message.kind == Kind::Nothing) message.text = tr("F1 shows what the mouse and the keys do.");
     const auto [sign, colour] = signOf(message.kind);
     m_sign->setText(sign);
+    if (m_namesHidden)
+        message.text = withoutPaths(message.text, {m_session.folderBeingOpened(), m_session.document().path(),
+                                                   m_session.document().imagesFolder()});
     m_text->setText(message.text);
     const QString style = QStringLiteral("color: %1;").arg(colour.name());
     m_sign->setStyleSheet(style + QStringLiteral("font-weight: bold;"));

@@ -17,11 +17,14 @@ class MessageLine : public QFrame {
 public:
     explicit MessageLine(Session& session, QWidget* parent = nullptr);
     QString text() const;
+    /// Without names paths are left out: names of folders and files often tell the patient.
+    void setNamesHidden(bool hidden);
 
 private:
     void refresh();
 
     Session& m_session;
+    bool m_namesHidden = false;
     QLabel* m_sign;
     QLabel* m_text;
     QLabel* m_work;

@@ -1,5 +1,6 @@
 #include "app/panels/moments_editor.h"
 
+#include "app/format/moment_sentences.h"
 #include "app/commands/course_commands.h"
 #include "app/drawing/pressure_course_drawing.h"
 #include "app/format/decision_words.h"
@@ -253,6 +254,8 @@ void MomentsEditor::refreshSentences() {
         }
         before = &point.moment;
     }
+    for (core::Notice& notice : all)
+        notice.text = withMomentWords(m_answers.record(), notice.text);
     m_sentences->setText(course.empty() ? tr("No moment is recorded yet. Add the moments at which images were taken, each with "
                                              "its left atrial pressure: readings are compared at one pressure only.")
                                         : paragraphs(all));

@@ -1,5 +1,6 @@
 // Pictures, and how everything was measured: what somebody needs who wants to check it.
 #include "app/document/answers.h"
+#include "app/format/evidence_words.h"
 #include "app/format/terms.h"
 #include "app/report/report_parts.h"
 
@@ -15,11 +16,11 @@ using Weight = ReportParagraph::Weight;
 QString groupName(const core::CaseRecord& record, const std::string& group) {
     const std::string kind = group.substr(0, group.find('/'));
     const std::string of = group.size() > kind.size() ? group.substr(kind.size() + 1) : std::string();
-    const QString rest = QString::fromStdString(of);
+    const QString rest = QString::fromStdString(of), moment = momentWords(record, of);
     if (kind == core::kCtValues) return modalityName(core::Modality::Ct);
-    if (kind == "echo") return QCoreApplication::translate("Report", "2D echo, moment “%1”").arg(rest);
-    if (kind == "echo-3d") return QCoreApplication::translate("Report", "3D echo, moment “%1”").arg(rest);
-    if (kind == "fluoroscopy") return QCoreApplication::translate("Report", "Fluoroscopy, moment “%1”").arg(rest);
+    if (kind == "echo") return QCoreApplication::translate("Report", "2D echo, %1").arg(moment);
+    if (kind == "echo-3d") return QCoreApplication::translate("Report", "3D echo, %1").arg(moment);
+    if (kind == "fluoroscopy") return QCoreApplication::translate("Report", "Fluoroscopy, %1").arg(moment);
     if (kind == "drawing") {
         const auto found = record.drawings.find(of);
         const QString label = found == record.drawings.end() ? QString() : QString::fromStdString(found->second.content.label);

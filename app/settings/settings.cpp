@@ -12,16 +12,19 @@ const QString kLastFolder = QStringLiteral("folders/last");
 const QString kRecent = QStringLiteral("cases/recent");
 const QString kLanguage = QStringLiteral("screen/language");
 const QString kTheme = QStringLiteral("screen/theme");
+const QString kTextSize = QStringLiteral("screen/text-size");
 const QString kNamesHidden = QStringLiteral("screen/names-hidden");
 const QString kAutosave = QStringLiteral("cases/autosave");
+const QString kUnsavedFolder = QStringLiteral("cases/unsaved-folder");
 const QString kLibrary = QStringLiteral("cases/library");
 const QString kAuthor = QStringLiteral("person/author");
+const QString kRole = QStringLiteral("person/role");
 const QString kChart = QStringLiteral("sizing/chart");
-const QString kSurface = QStringLiteral("surface/drawing");
 const QString kDpi = QStringLiteral("pictures/dpi");
 
 const QString kStandardTheme = QStringLiteral("dark");
 constexpr int kRecentKept = 10;
+constexpr int kStandardText = 100, kLargestText = 130;
 constexpr int kStandardDpi = 150, kLeastDpi = 72, kMostDpi = 600;
 
 } // namespace
@@ -59,6 +62,11 @@ void Settings::addRecentCase(const QString& path) {
     recent.prepend(path);
     store(kRecent, QStringList(recent.mid(0, kRecentKept)), QStringList());
 }
+void Settings::removeRecentCase(const QString& path) {
+    QStringList recent = recentCases();
+    recent.removeAll(path);
+    store(kRecent, recent, QStringList());
+}
 void Settings::clearRecentCases() {
     m_store.remove(kRecent);
 }
@@ -74,6 +82,12 @@ QString Settings::theme() const {
 void Settings::setTheme(const QString& theme) {
     store(kTheme, theme, kStandardTheme);
 }
+int Settings::textPercent() const {
+    return std::clamp(m_store.value(kTextSize, kStandardText).toInt(), kStandardText, kLargestText);
+}
+void Settings::setTextPercent(int percent) {
+    store(kTextSize, std::clamp(percent, kStandardText, kLargestText), kStandardText);
+}
 bool Settings::namesHidden() const {
     return m_store.value(kNamesHidden, false).toBool();
 }
@@ -85,6 +99,12 @@ bool Settings::autosave() const {
 }
 void Settings::setAutosave(bool on) {
     store(kAutosave, on, true);
+}
+QString Settings::unsavedFolder() const {
+    return m_store.value(kUnsavedFolder).toString();
+}
+void Settings::setUnsavedFolder(const QString& folder) {
+    store(kUnsavedFolder, folder, QString());
 }
 QString Settings::library() const {
     return m_store.value(kLibrary).toString();
@@ -98,14 +118,17 @@ QString Settings::author() const {
 void Settings::setAuthor(const QString& name) {
     store(kAuthor, name, QString());
 }
+QString Settings::role() const {
+    return m_store.value(kRole).toString();
+}
+void Settings::setRole(const QString& role) {
+    store(kRole, role, QString());
+}
 QString Settings::defaultChart() const {
     return m_store.value(kChart).toString();
 }
 void Settings::setDefaultChart(const QString& path) {
     store(kChart, path, QString());
-}
-QString Settings::surfaceDrawing() const {
-    return m_store.value(kSurface).toString();
 }
 int Settings::dpi() const {
     return std::clamp(m_store.value(kDpi, kStandardDpi).toInt(), kLeastDpi, kMostDpi);

@@ -9,12 +9,14 @@
 //   cases/recent              texts   none       case files opened or saved last, newest first
 //   screen/language           text    ""         "en", "de", "fr"; empty: that of the system
 //   screen/theme              text    "dark"     "dark", "light", "system"
+//   screen/text-size          int     100        size of letters in per cent: 100, 115 or 130
 //   screen/names-hidden       bool    false      name-free from the start
 //   cases/autosave            bool    true       unsaved work is kept in a file beside the settings
+//   cases/unsaved-folder      text    ""         where unsaved work is kept; empty: in the person's data folder
 //   cases/library             text    ""         how the case library is kept; empty: the program decides
 //   person/author             text    ""         name written into journals and reports; empty: the system's user
-//   sizing/chart              text    ""         chart file offered for a new case; empty: the demonstration chart
-//   surface/drawing           text    ""         who draws the surface: "opengl", "processor"; empty: the program decides
+//   person/role               text    ""         put behind the name where a decision is signed
+//   sizing/chart              text    ""         chart file that a new case begins with; empty: none
 //   pictures/dpi              int     150        of pictures and printed pages, 72 to 600
 #pragma once
 
@@ -38,23 +40,29 @@ public:
     QStringList recentCases() const;
     /// Puts the path first and keeps the ten newest.
     void addRecentCase(const QString& path);
+    void removeRecentCase(const QString& path);
     void clearRecentCases();
 
     QString language() const;
     void setLanguage(const QString& language);
     QString theme() const;
     void setTheme(const QString& theme);
+    int textPercent() const;
+    void setTextPercent(int percent);
     bool namesHidden() const;
     void setNamesHidden(bool hidden);
     bool autosave() const;
     void setAutosave(bool on);
+    QString unsavedFolder() const;
+    void setUnsavedFolder(const QString& folder);
     QString library() const;
     void setLibrary(const QString& kind);
     QString author() const;
     void setAuthor(const QString& name);
+    QString role() const;
+    void setRole(const QString& role);
     QString defaultChart() const;
     void setDefaultChart(const QString& path);
-    QString surfaceDrawing() const;
     int dpi() const;
     void setDpi(int dpi);
 

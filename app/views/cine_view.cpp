@@ -77,7 +77,8 @@ const core::Evidence* CineView::content() const {
 }
 
 void CineView::setEvidence(const QString& id) {
-    if (id == m_evidence && m_cine) return;
+    // After other images were opened the same evidence is another cine.
+    if (id == m_evidence && m_cine && m_cine == m_images.openCine(id.toStdString())) return;
     if (m_cine) m_cine->disconnect(this);
     m_evidence = id;
     leaveCalibration();

@@ -10,6 +10,7 @@
 #include <QMainWindow>
 #include <QMenu>
 #include <QMenuBar>
+#include <QSet>
 #include <QTextBrowser>
 #include <QUrl>
 #include <QVBoxLayout>
@@ -39,22 +40,25 @@ QString readAll(const QString& path) {
 }
 
 void showTopic(QTextBrowser& page, const QString& topic) {
+    page.setProperty("topic", topic);
     page.setMarkdown(helpText(topic));
     page.moveCursor(QTextCursor::Start);
 }
 
-/// "Menu: entry | key", through menus within menus.
-void addKeys(const QMenu& menu, QString& html) {
+std::pair<QString, QString> keyOf(const QAction& action) {
+    QStringList keys;
+    for (const QKeySequence& key : action.shortcuts())
+        keys << key.toString(QKeySequence::NativeText);
+    return {keys.join(QStringLiteral(", ")), action.text().remove(QLatin1Char('&'))};
+}
+
+/// Through menus within menus.
+void addKeys(const QMenu& menu, KeyGroup& group, QSet<const QAction*>& seen) {
     for (const QAction* action : menu.actions()) {
-        if (action->menu()) addKeys(*action->menu(), html);
-        if (action->shortcut().isEmpty() || !action->isVisible()) continue;
-        QStringList keys;
-        for (const QKeySequence& key : action->shortcuts())
-            keys << key.toString(QKeySequence::NativeText);
-        QString words = action->text();
-        html += QStringLiteral("<tr><td style='padding-right:22px'><b>%1</b></td><td>%2</td></tr>")
-                    .arg(keys.join(QStringLiteral(", ")).toHtmlEscaped(),
-                         words.remove(QLatin1Char('&')).toHtmlEscaped());
+        if (action->menu()) addKeys(*action->menu(), group, seen);
+        if (action->shortcut().isEmpty() || seen.contains(action)) continue;
+        seen.insert(action);
+        group.keys.append(keyOf(*action));
     }
 }
 
@@ -99,17 +103,33 @@ void showHelp(QWidget* parent, const QString& topic) {
     });
 }
 
-void showKeys(QWidget* window) {
-    QString html;
-    if (const auto* main = qobject_cast<QMainWindow*>(window))
+QList<KeyGroup> keyGroups(const QWidget& window) {
+    QList<KeyGroup> groups;
+    QSet<const QAction*> seen;
+    if (const auto* main = qobject_cast<const QMainWindow*>(&window))
         for (const QAction* action : main->menuBar()->actions()) {
             if (!action->menu()) continue;
-            QString rows, title = action->text();
-            addKeys(*action->menu(), rows);
-            if (!rows.isEmpty())
-                html += QStringLiteral("<h3>%1</h3><table cellspacing='0' cellpadding='4'>%2</table>")
-                            .arg(title.remove(QLatin1Char('&')).toHtmlEscaped(), rows);
+            KeyGroup group{action->text().remove(QLatin1Char('&')), {}};
+            addKeys(*action->menu(), group, seen);
+            if (!group.keys.isEmpty()) groups << group;
         }
+    // Those of pages that are not up now.
+    KeyGroup rest{QObject::tr("On their pages"), {}};
+    for (const QAction* action : window.findChildren<QAction*>())
+        if (!action->shortcut().isEmpty() && !seen.contains(action)) rest.keys.append(keyOf(*action));
+    if (!rest.keys.isEmpty()) groups << rest;
+    return groups;
+}
+
+void showKeys(QWidget* window) {
+    QString html;
+    for (const KeyGroup& group : keyGroups(*window)) {
+        html += QStringLiteral("<h3>%1</h3><table cellspacing='0' cellpadding='4'>").arg(group.title.toHtmlEscaped());
+        for (const auto& [keys, words] : group.keys)
+            html += QStringLiteral("<tr><td style='padding-right:22px'><b>%1</b></td><td>%2</td></tr>")
+                        .arg(keys.toHtmlEscaped(), words.toHtmlEscaped());
+        html += QStringLiteral("</table>");
+    }
     open(window, QObject::tr("Keys"), {560, 740})->setHtml(html);
 }
 

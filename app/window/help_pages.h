@@ -4,7 +4,9 @@
 // its property "help"; the widgets around it count for it. The sheet of keys is made from the actions that there are.
 #pragma once
 
+#include <QList>
 #include <QString>
+#include <utility>
 
 class QWidget;
 
@@ -19,7 +21,12 @@ QString helpTopicOf(const QWidget* widget);
 
 /// An empty topic shows the first page.
 void showHelp(QWidget* parent, const QString& topic);
-/// Every key of the window, grouped by menu.
+/// Every key of the window, grouped by menu, then those of its pages and panels.
+struct KeyGroup {
+    QString title;
+    QList<std::pair<QString, QString>> keys; ///< "Ctrl+Z", "Undo"
+};
+QList<KeyGroup> keyGroups(const QWidget& window);
 void showKeys(QWidget* window);
 void showCautions(QWidget* parent);
 void showAbout(QWidget* parent);

@@ -22,6 +22,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMimeData>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -29,11 +30,12 @@
 namespace gauge::app {
 namespace {
 
-QString droppedFolder(const QMimeData& data) {
+/// The case file that was dropped, or the folder of the images.
+QString dropped(const QMimeData& data) {
     for (const QUrl& url : data.urls()) {
         if (!url.isLocalFile()) continue;
         const QFileInfo info(url.toLocalFile());
-        return info.isDir() ? info.absoluteFilePath() : info.absolutePath();
+        return info.isDir() || isCaseFile(info.filePath()) ? info.absoluteFilePath() : info.absolutePath();
     }
     return {};
 }
@@ -45,7 +47,8 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     m_state.setNamesHidden(m_settings.namesHidden());
     makePages();
     m_body = new QSplitter(Qt::Horizontal);
-    m_body->addWidget(makeLeft());
+    m_leftSide = makeLeft();
+    m_body->addWidget(m_leftSide);
     m_body->addWidget(m_shelf);
     m_body->addWidget(makeRight());
     m_body->setStretchFactor(1, 1);
@@ -60,17 +63,23 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     layout->addWidget(m_caution);
     layout->addWidget(m_shelf->bar());
     layout->addWidget(m_body, 1);
-    layout->addWidget(new MessageLine(m_session));
+    m_message = new MessageLine(m_session);
+    m_message->setNamesHidden(m_state.namesHidden());
+    layout->addWidget(m_message);
     m_whole = new QStackedWidget(this);
     m_whole->addWidget(whole);
     setCentralWidget(m_whole);
     makeMeeting();
 
+    // The keyboard scrolls them, so a reader must be able to say where it is.
+    for (QScrollArea* area : findChildren<QScrollArea*>())
+        if (area->accessibleName().isEmpty()) area->setAccessibleName(tr("Part that scrolls"));
     setHelpTopics();
     makeMenus();
     connectSession();
-    m_caution->setVisible(m_settings.cautionsDismissed() != QStringLiteral(GAUGE_VERSION));
     restorePlaces();
+    connectStart();
+    refreshOpen();
     refreshTitle();
     m_start->setFocus();
 }
@@ -79,8 +88,7 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::makePages() {
     m_shelf = new PageShelf(m_state);
-    m_start = new StartPage;
-    connect(m_start, &StartPage::openRequested, this, &MainWindow::chooseFolder);
+    m_start = new StartPage(m_state);
     m_appendage = new AppendagePage(m_session, m_state);
     m_appendage->setAnswers(m_answers);
     m_scanner = new ScannerPage(m_session, m_state);
@@ -88,8 +96,6 @@ void MainWindow::makePages() {
                  QKeySequence(Qt::CTRL | Qt::Key_1), m_appendage);
     m_shelf->add(Page::Scanner, tr("Scanner axes"), tr("Axial, coronal and sagittal sections, for marking"),
                  QKeySequence(Qt::CTRL | Qt::Key_2), m_scanner);
-    m_shelf->add(Page::Course, tr("Course"), tr("Pressures and stasis over time, release check, scores, decision"),
-                 QKeySequence(Qt::CTRL | Qt::Key_7), new CoursePage(m_answers, m_state));
     m_shelf->addBeside(Page::Appendage, new CrossSectionChoice(m_session, m_state));
     m_shelf->add(Page::Echo, tr("Echo"), tr("Echo views side by side, and the dial of their widths"),
                  QKeySequence(Qt::CTRL | Qt::Key_3), new EchoPage(m_session, m_state, m_images));
@@ -97,6 +103,9 @@ void MainWindow::makePages() {
                  QKeySequence(Qt::CTRL | Qt::Key_4), new SameCutPage(m_session, m_state, m_images));
     m_shelf->add(Page::Fluoroscopy, tr("Fluoroscopy"), tr("X-ray frames, beside what the CT predicts"),
                  QKeySequence(Qt::CTRL | Qt::Key_5), new FluoroPage(m_session, m_state, m_images));
+    // The last: it grows with what the evidence says, and ends in the decision.
+    m_shelf->add(Page::Course, tr("Course"), tr("Pressures and stasis over time, release check, scores, decision"),
+                 QKeySequence(Qt::CTRL | Qt::Key_7), new CoursePage(m_answers, m_state));
     m_shelf->setStart(m_start);
 }
 
@@ -147,7 +156,12 @@ void MainWindow::connectSession() {
     connect(&m_session, &Session::imagesChanged, this, &MainWindow::onImages);
     connect(&m_session, &Session::measurementChanged, this, &MainWindow::onMeasurement);
     connect(&m_session.document(), &CaseDocument::changed, this, &MainWindow::refreshTitle);
-    connect(&m_state, &ViewState::namesHiddenChanged, this, &MainWindow::refreshTitle);
+    connect(&m_session.document(), &CaseDocument::fileChanged, this, &MainWindow::refreshTitle);
+    connect(&m_session.document(), &CaseDocument::saved, this, &MainWindow::refreshTitle);
+    connect(&m_state, &ViewState::namesHiddenChanged, this, [this] {
+        refreshTitle();
+        m_message->setNamesHidden(m_state.namesHidden());
+    });
     connect(&m_state, &ViewState::modeChanged, this, &MainWindow::refreshMode);
     connect(m_shelf, &PageShelf::shown, this, &MainWindow::showTools);
     connect(&m_state, &ViewState::pageChanged, this, [this] {
@@ -162,8 +176,9 @@ void MainWindow::onImages() {
         m_state.setCrossing(
             volume->patientFrom({0.5 * (volume->size().array() - 1).cast<double>().matrix()}));
     m_hadMeasurement = m_session.measurement();
-    if (!m_hadMeasurement) m_state.setPage(volume ? Page::Scanner : Page::Echo);
-    m_shelf->setOpen(m_session.index() != nullptr);
+    if (!m_hadMeasurement) m_state.setPage(volume ? Page::Scanner : m_session.index() ? Page::Echo : Page::Course);
+    if (m_session.index()) loadUsualChart();
+    refreshOpen();
     refreshTitle();
 }
 
@@ -184,7 +199,7 @@ void MainWindow::resetViews() {
 
 void MainWindow::chooseFolder() {
     const QString folder =
-        QFileDialog::getExistingDirectory(this, tr("Open a folder of DICOM images"), m_settings.lastFolder());
+        QFileDialog::getExistingDirectory(this, tr("Open a folder of DICOM images"), startFolder());
     if (!folder.isEmpty()) openFolder(folder);
 }
 
@@ -194,15 +209,20 @@ void MainWindow::openFolder(const QString& path) {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (!droppedFolder(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+    if (!dropped(*event->mimeData()).isEmpty()) event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
     event->acceptProposedAction();
-    openFolder(droppedFolder(*event->mimeData()));
+    const QString path = dropped(*event->mimeData());
+    isCaseFile(path) ? openCase(path) : openFolder(path);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!mayLeaveCase()) {
+        event->ignore();
+        return;
+    }
     keepPlaces();
     QMainWindow::closeEvent(event);
 }

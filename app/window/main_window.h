@@ -30,6 +30,7 @@ class DecisionTabs;
 class LibraryWindow;
 class MarksPanel;
 class MeetingView;
+class MessageLine;
 class PageShelf;
 class ScannerPage;
 class StartPage;
@@ -52,6 +53,18 @@ public:
     /// Opens a case file, and remembers it among the recent ones.
     void openCase(const QString& path);
     void showSettings();
+    /// Makes the sample case in the person's data folder, unless it is there, and opens it.
+    void openSampleCase();
+    /// Shows the pages without any images: readings are typed in.
+    void beginWithoutImages();
+    bool isOpen() const; ///< a case is; else the start page is up
+    /// Something is being read, measured or judged.
+    bool isWorking() const;
+    /// Opens the page of help on what lies under the pointer; on what has the keyboard where the pointer is elsewhere.
+    void helpOnPointer();
+    MessageLine& messageLine() { return *m_message; }
+    StartPage& start() { return *m_start; }
+    Settings& settings() { return m_settings; }
 
 signals:
     void themeChanged(const QString& setting);
@@ -89,7 +102,15 @@ private:
     void saveCaseAs();
     void findImages();
 
+    QString startFolder() const;
+
+    // main_window_start.cpp: before a case is open, and how a new one begins
+    void connectStart();
+    void refreshOpen();
+    void loadUsualChart();
+
     // main_window_files.cpp
+    void savePicture();
     void addReportActions(QMenu& file);
     void reportAsPdf();
     void reportAsFiles();
@@ -100,6 +121,8 @@ private:
     void refreshMode();
     void refreshTitle();
     void useTheme(const QString& setting);
+    void useTextSize(int percent);
+    bool mayLeaveCase();
     void restorePlaces();
     void keepPlaces();
 
@@ -112,7 +135,10 @@ private:
     Settings m_settings;
     std::unique_ptr<LibraryWindow> m_library; ///< goes before the session that it writes
 
+    JobRunner m_sample;
     CautionStrip* m_caution = nullptr;
+    MessageLine* m_message = nullptr;
+    QWidget* m_leftSide = nullptr;
     PageShelf* m_shelf = nullptr;
     StartPage* m_start = nullptr;
     AppendagePage* m_appendage = nullptr;
@@ -129,6 +155,7 @@ private:
     QMenu* m_measureMenu = nullptr;
     QList<QAction*> m_pageTools; ///< of the page that is up, in the menu "Measure"
     bool m_hadMeasurement = false;
+    bool m_begun = false; ///< without images
 };
 
 } // namespace gauge::app

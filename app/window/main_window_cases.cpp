@@ -1,9 +1,11 @@
 // Case files: open, save, recent and never saved cases.
 #include "app/document/case_file.h"
 #include "app/library/ui/library_window.h"
+#include "app/models/recent_cases.h"
 #include "app/window/main_window.h"
 
 #include <QAction>
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
@@ -26,26 +28,28 @@ void MainWindow::addCaseActions(QMenu& file) {
 
 void MainWindow::fillRecent(QMenu& menu) {
     menu.clear();
-    for (const QString& path : m_settings.recentCases())
-        menu.addAction(QFileInfo(path).completeBaseName(), this, [this, path] { openCase(path); })->setToolTip(path);
-    for (const LeftCase& left : leftCases(unsavedFolder().toStdString())) {
-        const QString who = m_state.namesHidden() || left.patientName.empty() ? tr("Case without a file")
-                                                                              : QString::fromStdString(left.patientName);
-        const QString journal = QString::fromStdString(left.journal.string());
-        menu.addAction(tr("Never saved: %1, %2").arg(who, QString::fromStdString(left.lastEdit).left(16)), this,
-                       [this, journal] { m_session.openLeftCase(journal); });
+    for (const RecentCase& one : readRecentCases(m_settings.recentCases()) + readLeftCases(unsavedFolder())) {
+        QAction* action = menu.addAction(recentWords(one, m_state.namesHidden()).replace(QLatin1Char('\n'), QStringLiteral(" · ")),
+                                         this, [this, one] { one.isLeft ? void(m_session.openLeftCase(one.path)) : openCase(one.path); });
+        action->setEnabled(one.problem.isEmpty());
     }
     if (menu.isEmpty()) menu.addAction(tr("No case was opened yet"))->setEnabled(false);
 }
 
 void MainWindow::chooseCase() {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Open a case"), m_settings.lastFolder(),
+    const QString path = QFileDialog::getOpenFileName(this, tr("Open a case"), startFolder(),
                                                       tr("Cases (*.json);;All files (*)"));
     if (!path.isEmpty()) openCase(path);
 }
 
 void MainWindow::openCase(const QString& path) {
     if (m_session.openCase(path)) m_settings.addRecentCase(QFileInfo(path).absoluteFilePath());
+    refreshOpen();
+}
+
+/// Where file dialogs begin. The name of the folder used last often tells the patient.
+QString MainWindow::startFolder() const {
+    return m_state.namesHidden() ? QDir::homePath() : m_settings.lastFolder();
 }
 
 void MainWindow::saveCase() {
@@ -57,7 +61,7 @@ void MainWindow::saveCase() {
 }
 
 void MainWindow::saveCaseAs() {
-    QString path = QFileDialog::getSaveFileName(this, tr("Save the case"), m_settings.lastFolder(), tr("Cases (*.json)"));
+    QString path = QFileDialog::getSaveFileName(this, tr("Save the case"), startFolder(), tr("Cases (*.json)"));
     if (path.isEmpty()) return;
     if (!path.endsWith(QLatin1String(".json"))) path += QStringLiteral(".case.json");
     if (m_session.saveCase(path)) m_settings.addRecentCase(QFileInfo(path).absoluteFilePath());
@@ -66,7 +70,7 @@ void MainWindow::saveCaseAs() {
 
 void MainWindow::findImages() {
     const QString folder =
-        QFileDialog::getExistingDirectory(this, tr("Folder with the images of the case"), m_settings.lastFolder());
+        QFileDialog::getExistingDirectory(this, tr("Folder with the images of the case"), startFolder());
     if (!folder.isEmpty()) m_session.findImagesIn(folder);
 }
 

@@ -1,6 +1,7 @@
 // What leaves the program: the report as PDF, on paper and as files.
 #include "app/report/report_files.h"
 #include "app/window/main_window.h"
+#include "app/window/screen_tour.h"
 
 #include <QAction>
 #include <QFileDialog>
@@ -11,10 +12,15 @@
 namespace gauge::app {
 
 using Kind = Message::Kind;
+namespace {
+constexpr double kScreenDpi = 96.0; // at which the window is laid out at scale 1
+} // namespace
 
 void MainWindow::addReportActions(QMenu& file) {
     file.addAction(tr("Report as P&DF …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this, &MainWindow::reportAsPdf);
     file.addAction(tr("All &files of the report …"), this, &MainWindow::reportAsFiles);
+    file.addAction(tr("Picture of the &window, without names …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G), this,
+                   &MainWindow::savePicture);
     file.addAction(tr("&Print …"), QKeySequence::Print, this, &MainWindow::printReport);
 }
 
@@ -25,6 +31,21 @@ void MainWindow::reportAsPdf() {
     const auto written = writePdf(printedReport(m_answers, m_state.namesHidden()), usualPaper(), path.toStdString());
     m_session.say(written ? Kind::Information : Kind::Error,
                   written ? tr("The report was written to %1.").arg(path) : QString::fromStdString(written.error().message));
+}
+
+/// Names are hidden while it is taken, whatever the screen shows.
+void MainWindow::savePicture() {
+    QString path = QFileDialog::getSaveFileName(this, tr("Picture of the window"), tr("window.png"), tr("Pictures (*.png)"));
+    if (path.isEmpty()) return;
+    if (!path.endsWith(QLatin1String(".png"))) path += QStringLiteral(".png");
+    const bool hidden = m_state.namesHidden();
+    m_state.setNamesHidden(true);
+    const QImage picture = pictureOf(*this, m_settings.dpi() / kScreenDpi);
+    m_state.setNamesHidden(hidden);
+    const bool written = picture.save(path, "PNG");
+    m_session.say(written ? Kind::Information : Kind::Error,
+                  written ? tr("The picture was written to %1. Look for names that are part of X-ray images.").arg(path)
+                          : tr("The picture could not be written to %1. Choose a folder that can be written to and has space.").arg(path));
 }
 
 void MainWindow::reportAsFiles() {

@@ -12,8 +12,6 @@
 
 #include <QAction>
 #include <QActionGroup>
-#include <QApplication>
-#include <QCursor>
 #include <QMenu>
 #include <QMenuBar>
 #include <QUndoStack>
@@ -42,11 +40,21 @@ void MainWindow::makeFileMenu() {
 void MainWindow::makeEditMenu() {
     QMenu* edit = menuBar()->addMenu(tr("&Edit"));
     QUndoStack& stack = m_session.document().undoStack();
-    QAction* undo = stack.createUndoAction(this, tr("Undo"));
+    QAction* undo = edit->addAction(tr("&Undo"), &stack, &QUndoStack::undo);
+    QAction* redo = edit->addAction(tr("&Redo"), &stack, &QUndoStack::redo);
     undo->setShortcuts(QKeySequence::Undo);
-    QAction* redo = stack.createRedoAction(this, tr("Redo"));
     redo->setShortcuts(QKeySequence::Redo);
-    edit->addActions({undo, redo});
+    undo->setObjectName("undo");
+    redo->setObjectName("redo");
+    undo->setEnabled(stack.canUndo());
+    redo->setEnabled(stack.canRedo());
+    connect(&stack, &QUndoStack::canUndoChanged, undo, &QAction::setEnabled);
+    connect(&stack, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
+    // What would be undone, in the words of the command.
+    connect(&stack, &QUndoStack::undoTextChanged, undo,
+            [this, undo](const QString& what) { undo->setText(what.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(what)); });
+    connect(&stack, &QUndoStack::redoTextChanged, redo,
+            [this, redo](const QString& what) { redo->setText(what.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(what)); });
     edit->addSeparator();
     edit->addActions(m_values->actions());
     edit->addSeparator();
@@ -135,8 +143,7 @@ void MainWindow::showTools() {
 
 void MainWindow::makeHelpMenu() {
     QMenu* help = menuBar()->addMenu(tr("&Help"));
-    help->addAction(tr("&Help on what is under the pointer"), QKeySequence(Qt::Key_F1), this,
-                    [this] { showHelp(this, helpTopicOf(QApplication::widgetAt(QCursor::pos()))); });
+    help->addAction(tr("&Help on what is under the pointer"), QKeySequence(Qt::Key_F1), this, &MainWindow::helpOnPointer);
     help->addAction(tr("&Keys"), QKeySequence(Qt::CTRL | Qt::Key_F1), this, [this] { showKeys(this); });
     help->addAction(tr("&Cautions"), this, [this] { showCautions(this); });
     help->addAction(tr("&About and licences"), this, [this] { showAbout(this); });

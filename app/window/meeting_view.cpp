@@ -6,6 +6,7 @@
 #include "app/views/cross_section_view.h"
 #include "app/views/long_section_view.h"
 #include "app/views/surface_view.h"
+#include "app/window/theme.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -84,11 +85,57 @@ MeetingView::MeetingView(Session& session, ViewState& state, Answers& answers, Q
     addSlide(tr("CT: cross-section at the landing zone"), cross, [&state] { state.showLanding(); }, measured);
 
     addSlide(tr("CT: surface of the blood"), new SurfaceView(session, state), {}, measured);
+    addSlide(tr("CT, echo and fluoroscopy side by side"), makeComparison(), {}, [this] { return m_comparison.columnCount() > 1; });
 
     connect(&session.document(), &CaseDocument::changed, this, &MeetingView::refresh);
     connect(&session, &Session::measurementChanged, this, &MeetingView::refresh);
     connect(&answers, &Answers::changed, this, &MeetingView::refresh);
     connect(&answers, &Answers::sizingChanged, this, &MeetingView::refresh);
+}
+
+QWidget* MeetingView::makeComparison() {
+    m_table = wrapping(this);
+    m_table->setContentsMargins(18, 12, 18, 12);
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(m_table);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_comparison.setAnswers(m_answers);
+    return scroll;
+}
+
+/// The rows that have a value in more than one column, or all where there is one column only; and where each column comes from.
+void MeetingView::refreshComparison() {
+    m_comparison.setAnswers(m_answers);
+    QString html = QStringLiteral("<table cellspacing='0' cellpadding='5' width='100%'><tr><td></td>");
+    for (int column = 1; column < m_comparison.columnCount(); ++column) {
+        html += QStringLiteral("<td align='right'><b>%1</b>").arg(m_comparison.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().toHtmlEscaped());
+        for (const int role : {int(ComparisonModel::CarriedRole), int(ComparisonModel::DifferenceRole)})
+            html += QStringLiteral("<br>") + coloured(m_comparison.headerData(column, Qt::Horizontal, role).toString(), tone::soft);
+        html += QStringLiteral("</td>");
+    }
+    html += QStringLiteral("</tr>");
+    QString heading;
+    for (int row = 0; row < m_comparison.rowCount(); ++row) {
+        const QModelIndex first = m_comparison.index(row, 0);
+        if (first.data(ComparisonModel::IsHeadingRole).toBool()) heading = first.data().toString();
+        int values = 0;
+        for (int column = 1; column < m_comparison.columnCount(); ++column)
+            values += m_comparison.index(row, column).data(ComparisonModel::NumberRole).isValid();
+        if (values < std::min(2, m_comparison.columnCount() - 1)) continue;
+        html += QStringLiteral("<tr><td>") + coloured(QStringLiteral("%1: %2").arg(heading, first.data().toString()), tone::soft) + QStringLiteral("</td>");
+        for (int column = 1; column < m_comparison.columnCount(); ++column) {
+            const QModelIndex cell = m_comparison.index(row, column);
+            html += QStringLiteral("<td align='right'><b>") +
+                    coloured(cell.data().toString(), cell.data(ComparisonModel::IsStaleRole).toBool() ? tone::warning : tone::text) + QStringLiteral("</b>");
+            if (const QString difference = cell.data(ComparisonModel::DifferenceRole).toString(); !difference.isEmpty())
+                html += QStringLiteral("<br>") + coloured(difference, cell.data(ComparisonModel::IsOutsideRole).toBool() ? tone::warning : tone::soft);
+            html += QStringLiteral("</td>");
+        }
+        html += QStringLiteral("</tr>");
+    }
+    m_table->setText(html + QStringLiteral("</table>"));
 }
 
 void MeetingView::addSlide(const QString& title, QWidget* widget, std::function<void()> enter,
@@ -121,6 +168,7 @@ void MeetingView::showSlide(int at) {
     m_title->setText(slide.title);
     m_count->setText(tr("%1 of %2").arg(m_at + 1).arg(slides.size()));
     m_pictures->setCurrentWidget(slide.widget);
+    m_side->setVisible(!slide.widget->isAncestorOf(m_table)); // the table needs the whole width, and says the values itself
     if (slide.enter) slide.enter();
 }
 
@@ -129,6 +177,7 @@ void MeetingView::refresh() {
     m_pictures->setVisible(slideCount() > 0);
     refreshValues();
     refreshSize();
+    refreshComparison();
     useLargeType();
 }
 
@@ -176,6 +225,7 @@ void MeetingView::useLargeType() {
     font.setPixelSize(small);
     m_values->setFont(font);
     m_size->setFont(font);
+    m_table->setFont(font);
     // Under the program's style sheet a size must stand in the label's own.
     const auto style = [](const QColor& colour, int pixels, const QString& more = {}) {
         return QStringLiteral("color: %1; font-size: %2px; %3").arg(colour.name()).arg(pixels).arg(more);
@@ -219,7 +269,7 @@ void MeetingView::resizeEvent(QResizeEvent* event) {
 }
 
 void MeetingView::hideEvent(QHideEvent* event) {
-    setLabelScale(1.0);
+    setLabelScale(textScale());
     QWidget::hideEvent(event);
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/document/answers.h"
+#include "app/models/comparison_model.h"
 #include "app/models/sizes_model.h"
 #include "app/models/view_state.h"
 
@@ -53,6 +54,8 @@ private:
     std::vector<const Slide*> present() const;
     void refresh();
     void refreshValues();
+    QWidget* makeComparison();
+    void refreshComparison();
     void refreshSize();
     void useLargeType();
 
@@ -60,6 +63,8 @@ private:
     ViewState& m_state;
     Answers& m_answers;
     SizesModel m_sizes;
+    ComparisonModel m_comparison;
+    QLabel* m_table = nullptr;
     std::vector<Slide> m_slides;
     int m_at = 0;
     QStackedWidget* m_pictures;

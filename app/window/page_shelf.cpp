@@ -68,6 +68,8 @@ const PageShelf::Entry* PageShelf::entry(Page page) const {
 
 void PageShelf::showCurrent() {
     const Entry* now = current();
+    // While a case is open the start page takes no room: the stack is as wide as the widest of its parts.
+    if (m_start) m_start->setSizePolicy(m_open ? QSizePolicy::Ignored : QSizePolicy::Preferred, m_open ? QSizePolicy::Ignored : QSizePolicy::Preferred);
     m_bar->setVisible(m_open);
     if (QWidget* wanted = now ? now->widget : m_start) m_stack->setCurrentWidget(wanted);
     for (const Entry& entry : m_entries)

@@ -9,6 +9,9 @@ namespace gauge::app {
 ScannerPage::ScannerPage(Session& session, ViewState& state, QWidget* parent) : QWidget(parent) {
     for (const ScannerAxis axis : {ScannerAxis::Axial, ScannerAxis::Coronal, ScannerAxis::Sagittal})
         m_views.push_back(new ScannerSectionView(axis, session, state));
+    m_views[0]->setAccessibleName(tr("Axial section"));
+    m_views[1]->setAccessibleName(tr("Coronal section"));
+    m_views[2]->setAccessibleName(tr("Sagittal section"));
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(1);

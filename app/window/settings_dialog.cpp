@@ -1,7 +1,9 @@
 #include "app/window/settings_dialog.h"
 
 #include "app/document/case_document.h"
+#include "app/models/demo_charts.h"
 #include "app/window/language.h"
+#include "app/window/settings_library.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -11,32 +13,98 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSpinBox>
+#include <QTabWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
 
 namespace gauge::app {
+namespace {
+
+QLabel* softNote(const QString& text) {
+    auto* note = new QLabel(text);
+    note->setObjectName("soft");
+    note->setWordWrap(true);
+    return note;
+}
+
+/// A page that scrolls where the screen is small, and is never narrower than its texts.
+class SettingsPage : public QScrollArea {
+public:
+    explicit SettingsPage(QWidget* inner) {
+        setWidget(inner);
+        setWidgetResizable(true);
+        setFrameShape(QFrame::NoFrame);
+        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    }
+    QSize minimumSizeHint() const override {
+        return {widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width(), 160};
+    }
+    QSize sizeHint() const override { return minimumSizeHint().expandedTo(widget()->sizeHint() + QSize(12, 4)); }
+};
+
+} // namespace
 
 SettingsDialog::SettingsDialog(Settings& settings, ViewState& state, QWidget* parent)
-    : QDialog(parent), m_settings(settings), m_state(state) {
+    : QDialog(parent), m_settings(settings), m_state(state), m_parts(new QTabWidget(this)) {
     setWindowTitle(tr("Settings"));
     setObjectName("settings");
-    auto* form = new QFormLayout;
-    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    form->setHorizontalSpacing(18);
-    form->setVerticalSpacing(10);
-    addScreen(*form);
-    addCases(*form);
-    addPictures(*form);
+    m_parts->setDocumentMode(true);
+    m_parts->setUsesScrollButtons(false);
+    m_parts->setAccessibleName(tr("Parts of the settings"));
+    addScreen(addPart(tr("Screen")));
+    addPerson(addPart(tr("Person")));
+    QFormLayout& cases = addPart(tr("Cases"));
+    addCases(cases);
+    addLibrarySettings(cases, *this);
+    addReports(addPart(tr("Reports")));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::accept);
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(20, 18, 20, 16);
-    layout->setSpacing(18);
+    layout->setContentsMargins(16, 12, 16, 14);
+    layout->setSpacing(14);
     layout->setSizeConstraint(QLayout::SetMinimumSize);
-    layout->addLayout(form);
-    layout->addStretch(1);
+    layout->addWidget(m_parts, 1);
     layout->addWidget(buttons);
+}
+
+QFormLayout& SettingsDialog::addPart(const QString& title) {
+    auto* inner = new QWidget;
+    auto* form = new QFormLayout(inner);
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    form->setContentsMargins(6, 14, 6, 10);
+    form->setHorizontalSpacing(18);
+    form->setVerticalSpacing(10);
+    auto* page = new SettingsPage(inner);
+    page->setFocusPolicy(Qt::NoFocus);
+    m_parts->addTab(page, title);
+    return *form;
+}
+
+QLineEdit* SettingsDialog::addPath(QFormLayout& form, const QString& label, const QString& tip,
+                                   const std::function<QString()>& choose) {
+    auto* line = new QLineEdit;
+    auto* browse = new QToolButton;
+    browse->setText(tr("Choose …"));
+    browse->setToolTip(tip);
+    browse->setFocusPolicy(Qt::TabFocus);
+    connect(browse, &QToolButton::clicked, this, [line, choose] {
+        const QString path = choose();
+        if (path.isEmpty()) return;
+        line->setText(path);
+        emit line->editingFinished();
+    });
+    auto* row = new QHBoxLayout;
+    row->addWidget(line, 1);
+    row->addWidget(browse);
+    auto* words = new QLabel(label);
+    words->setBuddy(line);
+    line->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+    form.addRow(words, row);
+    return line;
 }
 
 void SettingsDialog::addScreen(QFormLayout& form) {
@@ -46,12 +114,10 @@ void SettingsDialog::addScreen(QFormLayout& form) {
     for (const QString& one : languages())
         language->addItem(nameOfLanguage(one), one);
     language->setCurrentIndex(std::max(0, language->findData(m_settings.language())));
-    auto* later = new QLabel(tr("Holds from the next start."));
-    later->setObjectName("soft");
     connect(language, &QComboBox::currentIndexChanged, this,
             [this, language] { m_settings.setLanguage(language->currentData().toString()); });
     form.addRow(tr("&Language"), language);
-    form.addRow(later);
+    form.addRow(softNote(tr("Another language holds from the next start.")));
 
     auto* theme = new QComboBox;
     theme->setObjectName("theme");
@@ -65,6 +131,18 @@ void SettingsDialog::addScreen(QFormLayout& form) {
     });
     form.addRow(tr("&Theme"), theme);
 
+    auto* size = new QComboBox;
+    size->setObjectName("textSize");
+    size->addItem(tr("Usual"), 100);
+    size->addItem(tr("Larger"), 115);
+    size->addItem(tr("Largest"), 130);
+    size->setCurrentIndex(std::max(0, size->findData(m_settings.textPercent())));
+    connect(size, &QComboBox::currentIndexChanged, this, [this, size] {
+        m_settings.setTextPercent(size->currentData().toInt());
+        emit textSizeChosen(size->currentData().toInt());
+    });
+    form.addRow(tr("Si&ze of letters"), size);
+
     auto* hide = new QCheckBox(tr("&Hide names on screen and in pictures from the start"));
     hide->setObjectName("namesHidden");
     hide->setChecked(m_settings.namesHidden());
@@ -73,50 +151,71 @@ void SettingsDialog::addScreen(QFormLayout& form) {
         m_state.setNamesHidden(on);
     });
     form.addRow(hide); // both columns: in the right one alone it is cut where long rows wrap
+    form.addRow(softNote(tr("Lengths are in mm, areas in mm², volumes in mL, pressures in mmHg: always, so that one figure "
+                            "looks alike on every screen.")));
 }
 
-void SettingsDialog::addCases(QFormLayout& form) {
+void SettingsDialog::addPerson(QFormLayout& form) {
     auto* author = new QLineEdit(m_settings.author());
     author->setObjectName("author");
     author->setPlaceholderText(currentAuthor());
     author->setToolTip(tr("Written into the case's journal and its reports"));
     connect(author, &QLineEdit::editingFinished, this, [this, author] { m_settings.setAuthor(author->text().trimmed()); });
     form.addRow(tr("Your &name"), author);
+    auto* role = new QLineEdit(m_settings.role());
+    role->setObjectName("role");
+    role->setPlaceholderText(tr("for example: imaging cardiologist"));
+    role->setToolTip(tr("Put behind your name where you sign a decision"));
+    connect(role, &QLineEdit::editingFinished, this, [this, role] { m_settings.setRole(role->text().trimmed()); });
+    form.addRow(tr("Your &role"), role);
+    form.addRow(softNote(tr("Name and role are offered where a decision is signed. They are no proof of who sat here.")));
+}
 
+void SettingsDialog::addCases(QFormLayout& form) {
     auto* autosave = new QCheckBox(tr("&Keep unsaved work"));
     autosave->setToolTip(tr("It is offered again when the program ended without saving"));
     autosave->setObjectName("autosave");
     autosave->setChecked(m_settings.autosave());
-    connect(autosave, &QCheckBox::toggled, this, [this](bool on) {
+    form.addRow(autosave);
+    QLineEdit* folder = addPath(form, tr("&Unsaved work in"), tr("Choose the folder in which unsaved work is kept"), [this] {
+        return QFileDialog::getExistingDirectory(this, tr("Folder for unsaved work"), m_settings.unsavedFolder());
+    });
+    folder->setObjectName("unsavedFolder");
+    folder->setText(m_settings.unsavedFolder());
+    folder->setPlaceholderText(tr("your own data folder"));
+    folder->setEnabled(autosave->isChecked());
+    connect(folder, &QLineEdit::editingFinished, this, [this, folder] {
+        m_settings.setUnsavedFolder(folder->text().trimmed());
+        emit autosaveChanged(m_settings.autosave());
+    });
+    connect(autosave, &QCheckBox::toggled, this, [this, folder](bool on) {
         m_settings.setAutosave(on);
+        folder->setEnabled(on);
         emit autosaveChanged(on);
     });
-    form.addRow(autosave);
 
-    auto* chart = new QLineEdit(m_settings.defaultChart());
-    chart->setObjectName("chart");
-    chart->setPlaceholderText(tr("the invented demonstration chart"));
-    auto* browse = new QToolButton;
-    browse->setText(tr("Choose …"));
-    browse->setToolTip(tr("Choose the size chart that a new case begins with"));
-    const auto keep = [this, chart] { m_settings.setDefaultChart(chart->text().trimmed()); };
-    connect(chart, &QLineEdit::editingFinished, this, keep);
-    connect(browse, &QToolButton::clicked, this, [this, chart, keep] {
-        const QString file = QFileDialog::getOpenFileName(this, tr("Choose a size chart"), chart->text(),
-                                                          tr("Size charts (*.json)"));
-        if (file.isEmpty()) return;
-        chart->setText(file);
-        keep();
+    QLineEdit* chart = addPath(form, tr("Size &chart"), tr("Choose the size chart that a new case begins with"), [this] {
+        return QFileDialog::getOpenFileName(this, tr("Choose a size chart"), m_settings.defaultChart(), tr("Size charts (*.json)"));
     });
-    auto* row = new QHBoxLayout;
-    row->addWidget(chart, 1);
-    row->addWidget(browse);
-    auto* label = new QLabel(tr("Size &chart"));
-    label->setBuddy(chart);
-    form.addRow(label, row);
+    chart->setObjectName("chart");
+    chart->setText(m_settings.defaultChart());
+    chart->setPlaceholderText(tr("none: chosen in each case"));
+    auto* problem = softNote({});
+    problem->setObjectName("warning");
+    problem->hide();
+    form.addRow(problem);
+    connect(chart, &QLineEdit::editingFinished, this, [this, chart, problem] {
+        const QString path = chart->text().trimmed();
+        const auto read = path.isEmpty() ? core::Result<ChartFile>(ChartFile{}) : readChartFile(path);
+        problem->setVisible(!read);
+        if (!read)
+            problem->setText(QString::fromStdString(read.error().message));
+        else
+            m_settings.setDefaultChart(path);
+    });
 }
 
-void SettingsDialog::addPictures(QFormLayout& form) {
+void SettingsDialog::addReports(QFormLayout& form) {
     auto* dpi = new QSpinBox;
     dpi->setObjectName("dpi");
     dpi->setRange(72, 600);
@@ -125,6 +224,7 @@ void SettingsDialog::addPictures(QFormLayout& form) {
     dpi->setSuffix(tr(" dots per inch"));
     connect(dpi, &QSpinBox::valueChanged, this, [this](int value) { m_settings.setDpi(value); });
     form.addRow(tr("&Pictures"), dpi);
+    form.addRow(softNote(tr("Of pictures of the window that are copied or saved.")));
 }
 
 } // namespace gauge::app

@@ -15,6 +15,11 @@ void applyTheme(QApplication& application, Theme theme = Theme::Dark);
 /// "dark", "light", or "system": as the desktop's own palette was when the program started.
 Theme themeFrom(const QString& setting);
 
+/// Size of letters in the whole program, 1 to kLargestTextScale; holds from the next applyTheme().
+inline constexpr double kLargestTextScale = 1.3;
+void setTextScale(double scale);
+double textScale();
+
 /// Pairs of text and background that the style sheet and the palette put on each other, for the theme in use; a test
 /// computes their contrast.
 struct TextPair {
@@ -22,5 +27,7 @@ struct TextPair {
     QColor text, background;
 };
 QList<TextPair> textPairs();
+/// Marks and outlines that a person must see to work: 3:1 is enough for them (WCAG 2.1, 1.4.11).
+QList<TextPair> markPairs();
 
 } // namespace gauge::app

@@ -17,6 +17,7 @@ int runWorkstation(int& argumentCount, char** arguments) {
     QApplication::setApplicationVersion(QStringLiteral(GAUGE_VERSION));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/ostium-gauge.svg")));
     useLanguage(application, Settings().language());
+    setTextScale(Settings().textPercent() / 100.0);
     applyTheme(application, themeFrom(Settings().theme()));
     MainWindow window;
     if (Settings().autosave()) window.session().document().keepUnsavedIn(unsavedFolder());

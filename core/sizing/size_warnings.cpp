@@ -1,6 +1,5 @@
 #include "core/sizing/size_warnings.h"
 
-#include "core/number_text.h"
 #include "core/sizing/percent.h"
 #include "core/sizing/wording.h"
 
@@ -12,7 +11,7 @@ std::string widthAt(const DiameterAt& d) {
 }
 
 std::string plain(double value) {
-    return fixed(value, 6);
+    return std::to_string(value);
 }
 
 void addUndersized(const SizeFit& fit, const ChartSize& size, const WidthsAt& widths,

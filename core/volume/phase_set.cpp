@@ -1,7 +1,5 @@
 #include "core/volume/phase_set.h"
 
-#include "core/parallel/cancelled.h"
-
 #include <algorithm>
 #include <condition_variable>
 #include <cstdint>
@@ -27,6 +25,10 @@ struct Slot {
 
 using Lock = std::unique_lock<std::mutex>;
 
+tl::unexpected<Error> cancelled() {
+    return failure(ErrorCode::Cancelled, "Loading the phase was cancelled.");
+}
+
 } // namespace
 
 class PhaseSet::State {
@@ -51,7 +53,7 @@ public:
         lookAt(phase);
         Slot& slot = m_slots[phase];
         for (;;) {
-            if (work.stopped()) return cancelled("Loading the phase");
+            if (work.stopped()) return cancelled();
             if (slot.data) {
                 slot.lastUse = ++m_clock;
                 m_changed.notify_all();

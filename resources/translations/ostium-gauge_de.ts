@@ -99,6 +99,17 @@
     </message>
 </context>
 <context>
+    <name>AppendagePage</name>
+    <message>
+        <source>Long section</source>
+        <translation>Längsschnitt</translation>
+    </message>
+    <message>
+        <source>Cross-section</source>
+        <translation>Querschnitt</translation>
+    </message>
+</context>
+<context>
     <name>CalibratePicture</name>
     <message>
         <source>Calibrate the picture</source>
@@ -1785,8 +1796,12 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
+        <source>%1 (%2 of %3)</source>
+        <translation>%1 (%2 von %3)</translation>
+    </message>
+    <message>
+        <source>CT, pressure unknown</source>
+        <translation>CT, Druck unbekannt</translation>
     </message>
 </context>
 <context>
@@ -2416,6 +2431,33 @@
     </message>
 </context>
 <context>
+    <name>LibrarySettings</name>
+    <message>
+        <source>Server</source>
+        <translation>Server</translation>
+    </message>
+    <message>
+        <source>File of the library</source>
+        <translation>Datei der Bibliothek</translation>
+    </message>
+    <message>
+        <source>Choose …</source>
+        <translation>Wählen …</translation>
+    </message>
+    <message>
+        <source>Choose the file of the library; it is made where there is none</source>
+        <translation>Die Datei der Bibliothek wählen; fehlt sie, wird sie angelegt</translation>
+    </message>
+    <message>
+        <source>&amp;Library</source>
+        <translation>&amp;Bibliothek</translation>
+    </message>
+    <message>
+        <source>Another file holds from the next start.</source>
+        <translation>Eine andere Datei gilt ab dem nächsten Start.</translation>
+    </message>
+</context>
+<context>
     <name>LibraryWindow</name>
     <message>
         <source>Case &amp;library …</source>
@@ -2508,14 +2550,6 @@
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <source>Undo</source>
-        <translation>Rückgängig</translation>
-    </message>
-    <message>
-        <source>Redo</source>
-        <translation>Wiederholen</translation>
-    </message>
-    <message>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
@@ -2594,10 +2628,6 @@
     <message>
         <source>Ostium Gauge</source>
         <translation>Ostium Gauge</translation>
-    </message>
-    <message>
-        <source>%1 — Ostium Gauge</source>
-        <translation>%1 — Ostium Gauge</translation>
     </message>
     <message>
         <source>&amp;Settings …</source>
@@ -2687,14 +2717,6 @@
         <translation>&amp;Bilder des Falls liegen in …</translation>
     </message>
     <message>
-        <source>Case without a file</source>
-        <translation>Fall ohne Datei</translation>
-    </message>
-    <message>
-        <source>Never saved: %1, %2</source>
-        <translation>Nie gesichert: %1, %2</translation>
-    </message>
-    <message>
         <source>No case was opened yet</source>
         <translation>Noch wurde kein Fall geöffnet</translation>
     </message>
@@ -2761,6 +2783,78 @@
     <message>
         <source>C&amp;ontour</source>
         <translation>K&amp;ontur</translation>
+    </message>
+    <message>
+        <source>Picture of the &amp;window, without names …</source>
+        <translation>Bild des &amp;Fensters, ohne Namen …</translation>
+    </message>
+    <message>
+        <source>Picture of the window</source>
+        <translation>Bild des Fensters</translation>
+    </message>
+    <message>
+        <source>window.png</source>
+        <translation>fenster.png</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Bilder (*.png)</translation>
+    </message>
+    <message>
+        <source>The picture was written to %1. Look for names that are part of X-ray images.</source>
+        <translation>Das Bild wurde nach %1 geschrieben. Achten Sie auf Namen, die Teil von Röntgenbildern sind.</translation>
+    </message>
+    <message>
+        <source>The picture could not be written to %1. Choose a folder that can be written to and has space.</source>
+        <translation>Das Bild konnte nicht nach %1 geschrieben werden. Wählen Sie einen Ordner, der beschreibbar ist und Platz hat.</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederholen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>The sample case is being made, about 200 MB; it opens by itself when it is ready …</source>
+        <translation>Der Beispielfall wird angelegt, etwa 200 MB; er öffnet sich von selbst, wenn er fertig ist …</translation>
+    </message>
+    <message>
+        <source>A case without images: add the moments and type in what was read. Open a folder of images at any time.</source>
+        <translation>Ein Fall ohne Bilder: Tragen Sie die Zeitpunkte und das Abgelesene ein. Einen Ordner mit Bildern können Sie jederzeit öffnen.</translation>
+    </message>
+    <message>
+        <source>The size chart of the settings cannot be used. %1</source>
+        <translation>Die Größentabelle der Einstellungen ist nicht verwendbar. %1</translation>
+    </message>
+    <message>
+        <source>New case</source>
+        <translation>Neuer Fall</translation>
+    </message>
+    <message>
+        <source>%1[*] — Ostium Gauge</source>
+        <translation>%1[*] — Ostium Gauge</translation>
+    </message>
+    <message>
+        <source>Unsaved work</source>
+        <translation>Ungesicherte Arbeit</translation>
+    </message>
+    <message>
+        <source>This case was never saved, and unsaved work is not kept: the settings say so. Save it now?</source>
+        <translation>Dieser Fall wurde nie gesichert, und ungesicherte Arbeit wird nach den Einstellungen nicht aufbewahrt. Jetzt sichern?</translation>
+    </message>
+    <message>
+        <source>Part that scrolls</source>
+        <translation>Rollbarer Teil</translation>
     </message>
 </context>
 <context>
@@ -2904,6 +2998,10 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>CT: surface of the blood</source>
         <translation>CT: Oberfläche des Blutes</translation>
+    </message>
+    <message>
+        <source>CT, echo and fluoroscopy side by side</source>
+        <translation>CT, Echo und Durchleuchtung nebeneinander</translation>
     </message>
 </context>
 <context>
@@ -3186,6 +3284,10 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <source>Licences of the libraries in use</source>
         <translation>Lizenzen der verwendeten Bibliotheken</translation>
     </message>
+    <message>
+        <source>On their pages</source>
+        <translation>Auf ihren Seiten</translation>
+    </message>
 </context>
 <context>
     <name>Quantity</name>
@@ -3283,6 +3385,25 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>pressure not measured</source>
         <translation>Druck nicht gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>RecentCases</name>
+    <message>
+        <source>The file is no longer there.</source>
+        <translation>Die Datei ist nicht mehr da.</translation>
+    </message>
+    <message>
+        <source>The file cannot be read.</source>
+        <translation>Die Datei ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>Never saved</source>
+        <translation>Nie gesichert</translation>
+    </message>
+    <message>
+        <source>Case without names</source>
+        <translation>Fall ohne Namen</translation>
     </message>
 </context>
 <context>
@@ -3767,24 +3888,24 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Seite %1 von %2</translation>
     </message>
     <message>
-        <source>2D echo, moment “%1”</source>
-        <translation>2D-Echo, Zeitpunkt „%1“</translation>
-    </message>
-    <message>
-        <source>3D echo, moment “%1”</source>
-        <translation>3D-Echo, Zeitpunkt „%1“</translation>
-    </message>
-    <message>
-        <source>Fluoroscopy, moment “%1”</source>
-        <translation>Durchleuchtung, Zeitpunkt „%1“</translation>
-    </message>
-    <message>
         <source>Measurement %1</source>
         <translation>Messung %1</translation>
     </message>
     <message>
         <source>Measurement %1: %2</source>
         <translation>Messung %1: %2</translation>
+    </message>
+    <message>
+        <source>2D echo, %1</source>
+        <translation>2D-Echo, %1</translation>
+    </message>
+    <message>
+        <source>3D echo, %1</source>
+        <translation>3D-Echo, %1</translation>
+    </message>
+    <message>
+        <source>Fluoroscopy, %1</source>
+        <translation>Durchleuchtung, %1</translation>
     </message>
 </context>
 <context>
@@ -3953,6 +4074,21 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>The file does not tell where the tip of the sector lies: the middle of the region's upper edge stands for it.</source>
         <translation>Die Datei sagt nicht, wo die Spitze des Sektors liegt: die Mitte des oberen Randes des Bereichs steht dafür.</translation>
+    </message>
+</context>
+<context>
+    <name>ScannerPage</name>
+    <message>
+        <source>Axial section</source>
+        <translation>Axialer Schnitt</translation>
+    </message>
+    <message>
+        <source>Coronal section</source>
+        <translation>Koronarer Schnitt</translation>
+    </message>
+    <message>
+        <source>Sagittal section</source>
+        <translation>Sagittaler Schnitt</translation>
     </message>
 </context>
 <context>
@@ -4199,10 +4335,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Wie das System</translation>
     </message>
     <message>
-        <source>Holds from the next start.</source>
-        <translation>Gilt ab dem nächsten Start.</translation>
-    </message>
-    <message>
         <source>&amp;Language</source>
         <translation>&amp;Sprache</translation>
     </message>
@@ -4229,14 +4361,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Your &amp;name</source>
         <translation>Ihr &amp;Name</translation>
-    </message>
-    <message>
-        <source>the invented demonstration chart</source>
-        <translation>die erfundene Übungstabelle</translation>
-    </message>
-    <message>
-        <source>Choose …</source>
-        <translation>Wählen …</translation>
     </message>
     <message>
         <source>Choose the size chart that a new case begins with</source>
@@ -4269,6 +4393,94 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>It is offered again when the program ended without saving</source>
         <translation>Sie wird wieder angeboten, wenn das Programm ohne Sichern endete</translation>
+    </message>
+    <message>
+        <source>Parts of the settings</source>
+        <translation>Teile der Einstellungen</translation>
+    </message>
+    <message>
+        <source>Screen</source>
+        <translation>Bildschirm</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Cases</source>
+        <translation>Fälle</translation>
+    </message>
+    <message>
+        <source>Reports</source>
+        <translation>Berichte</translation>
+    </message>
+    <message>
+        <source>Another language holds from the next start.</source>
+        <translation>Eine andere Sprache gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Üblich</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Größer</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>Am größten</translation>
+    </message>
+    <message>
+        <source>Si&amp;ze of letters</source>
+        <translation>Schrift&amp;größe</translation>
+    </message>
+    <message>
+        <source>Lengths are in mm, areas in mm², volumes in mL, pressures in mmHg: always, so that one figure looks alike on every screen.</source>
+        <translation>Längen in mm, Flächen in mm², Volumen in mL, Drücke in mmHg: immer, damit eine Zahl auf jedem Bildschirm gleich aussieht.</translation>
+    </message>
+    <message>
+        <source>for example: imaging cardiologist</source>
+        <translation>zum Beispiel: Kardiologin, Bildgebung</translation>
+    </message>
+    <message>
+        <source>Put behind your name where you sign a decision</source>
+        <translation>Steht hinter Ihrem Namen, wo Sie eine Entscheidung unterschreiben</translation>
+    </message>
+    <message>
+        <source>Your &amp;role</source>
+        <translation>Ihre &amp;Rolle</translation>
+    </message>
+    <message>
+        <source>Name and role are offered where a decision is signed. They are no proof of who sat here.</source>
+        <translation>Name und Rolle werden angeboten, wo unterschrieben wird. Sie beweisen nicht, wer hier saß.</translation>
+    </message>
+    <message>
+        <source>&amp;Unsaved work in</source>
+        <translation>&amp;Ungesichertes in</translation>
+    </message>
+    <message>
+        <source>Choose the folder in which unsaved work is kept</source>
+        <translation>Den Ordner wählen, in dem ungesicherte Arbeit aufbewahrt wird</translation>
+    </message>
+    <message>
+        <source>Folder for unsaved work</source>
+        <translation>Ordner für ungesicherte Arbeit</translation>
+    </message>
+    <message>
+        <source>your own data folder</source>
+        <translation>Ihr eigener Datenordner</translation>
+    </message>
+    <message>
+        <source>none: chosen in each case</source>
+        <translation>keine: in jedem Fall gewählt</translation>
+    </message>
+    <message>
+        <source>Of pictures of the window that are copied or saved.</source>
+        <translation>Für Bilder des Fensters, die gesichert werden.</translation>
+    </message>
+    <message>
+        <source>Choose …</source>
+        <translation>Wählen …</translation>
     </message>
 </context>
 <context>
@@ -4565,10 +4777,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Ostium Gauge</translation>
     </message>
     <message>
-        <source>Measures the left atrial appendage on CT: how wide it is at which depth, with the uncertainty of every value.</source>
-        <translation>Misst das linke Vorhofohr im CT: wie weit es in welcher Tiefe ist, mit der Unsicherheit jedes Wertes.</translation>
-    </message>
-    <message>
         <source>Open a folder of DICOM images …</source>
         <translation>Einen Ordner mit DICOM-Bildern öffnen …</translation>
     </message>
@@ -4577,8 +4785,68 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Ctrl+O</translation>
     </message>
     <message>
-        <source>or drop the folder on this window. Then mark the atrium and the tip of the appendage with two clicks.</source>
-        <translation>oder den Ordner auf dieses Fenster ziehen. Dann mit zwei Klicks den Vorhof und die Spitze des Vorhofohrs markieren.</translation>
+        <source>or drop the folder on this window, or a case. Then mark the atrium and the tip of the appendage with two clicks.</source>
+        <translation>oder den Ordner oder einen Fall auf dieses Fenster ziehen. Dann Vorhof und Spitze des Herzohrs mit zwei Klicks markieren.</translation>
+    </message>
+    <message>
+        <source>Open a case …</source>
+        <translation>Fall öffnen …</translation>
+    </message>
+    <message>
+        <source>A case file that was saved before (Ctrl+Shift+O)</source>
+        <translation>Eine früher gesicherte Falldatei (Strg+Umschalt+O)</translation>
+    </message>
+    <message>
+        <source>Case library …</source>
+        <translation>Fallbibliothek …</translation>
+    </message>
+    <message>
+        <source>Cases kept in the library of a person or a team</source>
+        <translation>Fälle in der Bibliothek einer Person oder eines Teams</translation>
+    </message>
+    <message>
+        <source>Try the sample case</source>
+        <translation>Beispielfall ansehen</translation>
+    </message>
+    <message>
+        <source>An invented patient with CT, echo and fluoroscopy, marked and measured</source>
+        <translation>Eine erfundene Patientin mit CT, Echo und Durchleuchtung, markiert und gemessen</translation>
+    </message>
+    <message>
+        <source>Begin without images</source>
+        <translation>Ohne Bilder beginnen</translation>
+    </message>
+    <message>
+        <source>Type in readings and pressures, and judge the sizes of a chart</source>
+        <translation>Messwerte und Drücke eintippen und die Größen einer Tabelle beurteilen</translation>
+    </message>
+    <message>
+        <source>How wide is the left atrial appendage at which depth, under which pressure, and which size fits then: every value with its uncertainty.</source>
+        <translation>Wie weit ist das linke Herzohr in welcher Tiefe, bei welchem Druck, und welche Größe passt dann: jeder Wert mit seiner Unsicherheit.</translation>
+    </message>
+    <message>
+        <source>Recent cases</source>
+        <translation>Letzte Fälle</translation>
+    </message>
+    <message>
+        <source>Cases that you open or save are listed here.</source>
+        <translation>Fälle, die Sie öffnen oder sichern, stehen hier.</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>The file of the case stays</source>
+        <translation>Die Falldatei bleibt</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Open the chosen case (Enter, or a double click)</source>
+        <translation>Den gewählten Fall öffnen (Eingabetaste oder Doppelklick)</translation>
     </message>
 </context>
 <context>
@@ -4708,10 +4976,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Drag or arrow keys turn (Shift: finely), Ctrl and wheel or + and − zoom, C cuts it open, Home turns it back to the long section.</source>
         <translation>Ziehen oder Pfeiltasten drehen (Umschalt: fein), Ctrl und Rad oder + und − vergrößern, C schneidet auf, Pos1 dreht zum Längsschnitt zurück.</translation>
-    </message>
-    <message>
-        <source>surface, coarser while it moves</source>
-        <translation>Oberfläche, gröber während der Bewegung</translation>
     </message>
     <message>
         <source>surface, cut along the long section</source>

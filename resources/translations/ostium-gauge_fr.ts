@@ -99,6 +99,17 @@
     </message>
 </context>
 <context>
+    <name>AppendagePage</name>
+    <message>
+        <source>Long section</source>
+        <translation>Coupe longitudinale</translation>
+    </message>
+    <message>
+        <source>Cross-section</source>
+        <translation>Coupe transversale</translation>
+    </message>
+</context>
+<context>
     <name>CalibratePicture</name>
     <message>
         <source>Calibrate the picture</source>
@@ -1785,8 +1796,12 @@
         <translation>%1 : %2</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
+        <source>%1 (%2 of %3)</source>
+        <translation>%1 (%2 sur %3)</translation>
+    </message>
+    <message>
+        <source>CT, pressure unknown</source>
+        <translation>TDM, pression inconnue</translation>
     </message>
 </context>
 <context>
@@ -2416,6 +2431,33 @@
     </message>
 </context>
 <context>
+    <name>LibrarySettings</name>
+    <message>
+        <source>Server</source>
+        <translation>Serveur</translation>
+    </message>
+    <message>
+        <source>File of the library</source>
+        <translation>Fichier de la bibliothèque</translation>
+    </message>
+    <message>
+        <source>Choose …</source>
+        <translation>Choisir …</translation>
+    </message>
+    <message>
+        <source>Choose the file of the library; it is made where there is none</source>
+        <translation>Choisir le fichier de la bibliothèque ; il est créé s'il n'existe pas</translation>
+    </message>
+    <message>
+        <source>&amp;Library</source>
+        <translation>&amp;Bibliothèque</translation>
+    </message>
+    <message>
+        <source>Another file holds from the next start.</source>
+        <translation>Un autre fichier vaut dès le prochain démarrage.</translation>
+    </message>
+</context>
+<context>
     <name>LibraryWindow</name>
     <message>
         <source>Case &amp;library …</source>
@@ -2508,14 +2550,6 @@
         <translation>&amp;Édition</translation>
     </message>
     <message>
-        <source>Undo</source>
-        <translation>Annuler</translation>
-    </message>
-    <message>
-        <source>Redo</source>
-        <translation>Rétablir</translation>
-    </message>
-    <message>
         <source>&amp;Settings …</source>
         <translation>&amp;Réglages …</translation>
     </message>
@@ -2604,10 +2638,6 @@
         <translation>Ostium Gauge</translation>
     </message>
     <message>
-        <source>%1 — Ostium Gauge</source>
-        <translation>%1 — Ostium Gauge</translation>
-    </message>
-    <message>
         <source>Report as P&amp;DF …</source>
         <translation>Rapport en P&amp;DF …</translation>
     </message>
@@ -2687,14 +2717,6 @@
         <translation>Les &amp;images du cas sont dans …</translation>
     </message>
     <message>
-        <source>Case without a file</source>
-        <translation>Cas sans fichier</translation>
-    </message>
-    <message>
-        <source>Never saved: %1, %2</source>
-        <translation>Jamais enregistré : %1, %2</translation>
-    </message>
-    <message>
         <source>No case was opened yet</source>
         <translation>Aucun cas n’a encore été ouvert</translation>
     </message>
@@ -2761,6 +2783,78 @@
     <message>
         <source>C&amp;ontour</source>
         <translation>C&amp;ontour</translation>
+    </message>
+    <message>
+        <source>Picture of the &amp;window, without names …</source>
+        <translation>Image de la &amp;fenêtre, sans noms …</translation>
+    </message>
+    <message>
+        <source>Picture of the window</source>
+        <translation>Image de la fenêtre</translation>
+    </message>
+    <message>
+        <source>window.png</source>
+        <translation>fenetre.png</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Images (*.png)</translation>
+    </message>
+    <message>
+        <source>The picture was written to %1. Look for names that are part of X-ray images.</source>
+        <translation>L'image a été écrite dans %1. Cherchez les noms qui font partie des images de radioscopie.</translation>
+    </message>
+    <message>
+        <source>The picture could not be written to %1. Choose a folder that can be written to and has space.</source>
+        <translation>L'image n'a pas pu être écrite dans %1. Choisissez un dossier accessible en écriture où il reste de la place.</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Annuler</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rétablir</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Annuler : %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Rétablir : %1</translation>
+    </message>
+    <message>
+        <source>The sample case is being made, about 200 MB; it opens by itself when it is ready …</source>
+        <translation>Le cas d'exemple est en cours de création, environ 200 Mo ; il s'ouvre de lui-même quand il est prêt …</translation>
+    </message>
+    <message>
+        <source>A case without images: add the moments and type in what was read. Open a folder of images at any time.</source>
+        <translation>Un cas sans images : ajoutez les moments et saisissez ce qui a été lu. Ouvrez un dossier d'images à tout moment.</translation>
+    </message>
+    <message>
+        <source>The size chart of the settings cannot be used. %1</source>
+        <translation>Le tableau de tailles des réglages ne peut pas être utilisé. %1</translation>
+    </message>
+    <message>
+        <source>New case</source>
+        <translation>Nouveau cas</translation>
+    </message>
+    <message>
+        <source>%1[*] — Ostium Gauge</source>
+        <translation>%1[*] — Ostium Gauge</translation>
+    </message>
+    <message>
+        <source>Unsaved work</source>
+        <translation>Travail non enregistré</translation>
+    </message>
+    <message>
+        <source>This case was never saved, and unsaved work is not kept: the settings say so. Save it now?</source>
+        <translation>Ce cas n'a jamais été enregistré, et selon les réglages le travail non enregistré n'est pas conservé. L'enregistrer maintenant ?</translation>
+    </message>
+    <message>
+        <source>Part that scrolls</source>
+        <translation>Partie qui défile</translation>
     </message>
 </context>
 <context>
@@ -2904,6 +2998,10 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>CT: surface of the blood</source>
         <translation>CT : surface du sang</translation>
+    </message>
+    <message>
+        <source>CT, echo and fluoroscopy side by side</source>
+        <translation>TDM, écho et radioscopie côte à côte</translation>
     </message>
 </context>
 <context>
@@ -3186,6 +3284,10 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <source>Licences of the libraries in use</source>
         <translation>Licences des bibliothèques utilisées</translation>
     </message>
+    <message>
+        <source>On their pages</source>
+        <translation>Sur leurs pages</translation>
+    </message>
 </context>
 <context>
     <name>Quantity</name>
@@ -3283,6 +3385,25 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>pressure not measured</source>
         <translation>pression non mesurée</translation>
+    </message>
+</context>
+<context>
+    <name>RecentCases</name>
+    <message>
+        <source>The file is no longer there.</source>
+        <translation>Le fichier n'est plus là.</translation>
+    </message>
+    <message>
+        <source>The file cannot be read.</source>
+        <translation>Le fichier est illisible.</translation>
+    </message>
+    <message>
+        <source>Never saved</source>
+        <translation>Jamais enregistré</translation>
+    </message>
+    <message>
+        <source>Case without names</source>
+        <translation>Cas sans noms</translation>
     </message>
 </context>
 <context>
@@ -3767,24 +3888,24 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Page %1 sur %2</translation>
     </message>
     <message>
-        <source>2D echo, moment “%1”</source>
-        <translation>Écho 2D, moment « %1 »</translation>
-    </message>
-    <message>
-        <source>3D echo, moment “%1”</source>
-        <translation>Écho 3D, moment « %1 »</translation>
-    </message>
-    <message>
-        <source>Fluoroscopy, moment “%1”</source>
-        <translation>Fluoroscopie, moment « %1 »</translation>
-    </message>
-    <message>
         <source>Measurement %1</source>
         <translation>Mesure %1</translation>
     </message>
     <message>
         <source>Measurement %1: %2</source>
         <translation>Mesure %1 : %2</translation>
+    </message>
+    <message>
+        <source>2D echo, %1</source>
+        <translation>Écho 2D, %1</translation>
+    </message>
+    <message>
+        <source>3D echo, %1</source>
+        <translation>Écho 3D, %1</translation>
+    </message>
+    <message>
+        <source>Fluoroscopy, %1</source>
+        <translation>Radioscopie, %1</translation>
     </message>
 </context>
 <context>
@@ -3953,6 +4074,21 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>The file does not tell where the tip of the sector lies: the middle of the region's upper edge stands for it.</source>
         <translation>Le fichier ne dit pas où est la pointe du secteur : le milieu du bord supérieur de la région en tient lieu.</translation>
+    </message>
+</context>
+<context>
+    <name>ScannerPage</name>
+    <message>
+        <source>Axial section</source>
+        <translation>Coupe axiale</translation>
+    </message>
+    <message>
+        <source>Coronal section</source>
+        <translation>Coupe coronale</translation>
+    </message>
+    <message>
+        <source>Sagittal section</source>
+        <translation>Coupe sagittale</translation>
     </message>
 </context>
 <context>
@@ -4199,10 +4335,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Comme le système</translation>
     </message>
     <message>
-        <source>Holds from the next start.</source>
-        <translation>Valable au prochain démarrage.</translation>
-    </message>
-    <message>
         <source>&amp;Language</source>
         <translation>&amp;Langue</translation>
     </message>
@@ -4229,14 +4361,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Your &amp;name</source>
         <translation>Votre &amp;nom</translation>
-    </message>
-    <message>
-        <source>the invented demonstration chart</source>
-        <translation>la table de démonstration inventée</translation>
-    </message>
-    <message>
-        <source>Choose …</source>
-        <translation>Choisir …</translation>
     </message>
     <message>
         <source>Choose the size chart that a new case begins with</source>
@@ -4269,6 +4393,94 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>It is offered again when the program ended without saving</source>
         <translation>Il est proposé de nouveau quand le programme s’est arrêté sans enregistrer</translation>
+    </message>
+    <message>
+        <source>Parts of the settings</source>
+        <translation>Parties des réglages</translation>
+    </message>
+    <message>
+        <source>Screen</source>
+        <translation>Écran</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>Cases</source>
+        <translation>Cas</translation>
+    </message>
+    <message>
+        <source>Reports</source>
+        <translation>Rapports</translation>
+    </message>
+    <message>
+        <source>Another language holds from the next start.</source>
+        <translation>Une autre langue vaut dès le prochain démarrage.</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Habituelle</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Plus grande</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>La plus grande</translation>
+    </message>
+    <message>
+        <source>Si&amp;ze of letters</source>
+        <translation>&amp;Taille des lettres</translation>
+    </message>
+    <message>
+        <source>Lengths are in mm, areas in mm², volumes in mL, pressures in mmHg: always, so that one figure looks alike on every screen.</source>
+        <translation>Longueurs en mm, aires en mm², volumes en mL, pressions en mmHg : toujours, pour qu'un chiffre se lise de même sur chaque écran.</translation>
+    </message>
+    <message>
+        <source>for example: imaging cardiologist</source>
+        <translation>par exemple : cardiologue, imagerie</translation>
+    </message>
+    <message>
+        <source>Put behind your name where you sign a decision</source>
+        <translation>Ajouté à votre nom là où vous signez une décision</translation>
+    </message>
+    <message>
+        <source>Your &amp;role</source>
+        <translation>Votre &amp;fonction</translation>
+    </message>
+    <message>
+        <source>Name and role are offered where a decision is signed. They are no proof of who sat here.</source>
+        <translation>Nom et fonction sont proposés là où une décision est signée. Ils ne prouvent pas qui était assis ici.</translation>
+    </message>
+    <message>
+        <source>&amp;Unsaved work in</source>
+        <translation>&amp;Non enregistré dans</translation>
+    </message>
+    <message>
+        <source>Choose the folder in which unsaved work is kept</source>
+        <translation>Choisir le dossier où le travail non enregistré est conservé</translation>
+    </message>
+    <message>
+        <source>Folder for unsaved work</source>
+        <translation>Dossier du travail non enregistré</translation>
+    </message>
+    <message>
+        <source>your own data folder</source>
+        <translation>votre dossier de données</translation>
+    </message>
+    <message>
+        <source>none: chosen in each case</source>
+        <translation>aucun : choisi dans chaque cas</translation>
+    </message>
+    <message>
+        <source>Of pictures of the window that are copied or saved.</source>
+        <translation>Pour les images de la fenêtre qui sont enregistrées.</translation>
+    </message>
+    <message>
+        <source>Choose …</source>
+        <translation>Choisir …</translation>
     </message>
 </context>
 <context>
@@ -4565,10 +4777,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Ostium Gauge</translation>
     </message>
     <message>
-        <source>Measures the left atrial appendage on CT: how wide it is at which depth, with the uncertainty of every value.</source>
-        <translation>Mesure l’auricule gauche au CT : sa largeur à chaque profondeur, avec l’incertitude de chaque valeur.</translation>
-    </message>
-    <message>
         <source>Open a folder of DICOM images …</source>
         <translation>Ouvrir un dossier d’images DICOM …</translation>
     </message>
@@ -4577,8 +4785,68 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Ctrl+O</translation>
     </message>
     <message>
-        <source>or drop the folder on this window. Then mark the atrium and the tip of the appendage with two clicks.</source>
-        <translation>ou déposer le dossier sur cette fenêtre. Puis marquer en deux clics l’oreillette et la pointe de l’auricule.</translation>
+        <source>or drop the folder on this window, or a case. Then mark the atrium and the tip of the appendage with two clicks.</source>
+        <translation>ou déposez le dossier ou un cas sur cette fenêtre. Puis marquez l'oreillette et la pointe de l'auricule en deux clics.</translation>
+    </message>
+    <message>
+        <source>Open a case …</source>
+        <translation>Ouvrir un cas …</translation>
+    </message>
+    <message>
+        <source>A case file that was saved before (Ctrl+Shift+O)</source>
+        <translation>Un fichier de cas déjà enregistré (Ctrl+Maj+O)</translation>
+    </message>
+    <message>
+        <source>Case library …</source>
+        <translation>Bibliothèque de cas …</translation>
+    </message>
+    <message>
+        <source>Cases kept in the library of a person or a team</source>
+        <translation>Cas gardés dans la bibliothèque d'une personne ou d'une équipe</translation>
+    </message>
+    <message>
+        <source>Try the sample case</source>
+        <translation>Voir le cas d'exemple</translation>
+    </message>
+    <message>
+        <source>An invented patient with CT, echo and fluoroscopy, marked and measured</source>
+        <translation>Une patiente inventée avec TDM, écho et radioscopie, marquée et mesurée</translation>
+    </message>
+    <message>
+        <source>Begin without images</source>
+        <translation>Commencer sans images</translation>
+    </message>
+    <message>
+        <source>Type in readings and pressures, and judge the sizes of a chart</source>
+        <translation>Saisir mesures et pressions, et juger les tailles d'un tableau</translation>
+    </message>
+    <message>
+        <source>How wide is the left atrial appendage at which depth, under which pressure, and which size fits then: every value with its uncertainty.</source>
+        <translation>Quelle largeur a l'auricule gauche à quelle profondeur, sous quelle pression, et quelle taille convient alors : chaque valeur avec son incertitude.</translation>
+    </message>
+    <message>
+        <source>Recent cases</source>
+        <translation>Cas récents</translation>
+    </message>
+    <message>
+        <source>Cases that you open or save are listed here.</source>
+        <translation>Les cas que vous ouvrez ou enregistrez sont listés ici.</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Retirer de la liste</translation>
+    </message>
+    <message>
+        <source>The file of the case stays</source>
+        <translation>Le fichier du cas reste</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Ouvrir</translation>
+    </message>
+    <message>
+        <source>Open the chosen case (Enter, or a double click)</source>
+        <translation>Ouvrir le cas choisi (Entrée ou double clic)</translation>
     </message>
 </context>
 <context>
@@ -4708,10 +4976,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Drag or arrow keys turn (Shift: finely), Ctrl and wheel or + and − zoom, C cuts it open, Home turns it back to the long section.</source>
         <translation>Glisser ou flèches pour tourner (Maj : finement), Ctrl et molette ou + et − pour agrandir, C pour ouvrir, Origine pour revenir à la coupe longitudinale.</translation>
-    </message>
-    <message>
-        <source>surface, coarser while it moves</source>
-        <translation>surface, plus grossière pendant le mouvement</translation>
     </message>
     <message>
         <source>surface, cut along the long section</source>

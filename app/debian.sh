@@ -10,6 +10,7 @@ readonly WINDOW_PACKAGES=(fonts-dejavu-core qt6-translations-l10n qt6-wayland li
 readonly TEST_PACKAGES=(
     clang libclang-rt-14-dev llvm-14
     postgresql
+    xvfb xauth libgl1-mesa-dri
     libgtest-dev libgmock-dev librapidcheck-dev libvalijson-dev fonts-dejavu-core
     dicom3tools libgdcm-tools poppler-utils python3-numpy python3-scipy python3-skimage python3-pydicom python3-pil python3-gdcm
 )

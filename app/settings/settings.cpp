@@ -20,6 +20,7 @@ const QString kLibrary = QStringLiteral("cases/library");
 const QString kAuthor = QStringLiteral("person/author");
 const QString kRole = QStringLiteral("person/role");
 const QString kChart = QStringLiteral("sizing/chart");
+const QString kSurface = QStringLiteral("surface/drawing");
 const QString kDpi = QStringLiteral("pictures/dpi");
 
 const QString kStandardTheme = QStringLiteral("dark");
@@ -129,6 +130,9 @@ QString Settings::defaultChart() const {
 }
 void Settings::setDefaultChart(const QString& path) {
     store(kChart, path, QString());
+}
+QString Settings::surfaceDrawing() const {
+    return m_store.value(kSurface).toString();
 }
 int Settings::dpi() const {
     return std::clamp(m_store.value(kDpi, kStandardDpi).toInt(), kLeastDpi, kMostDpi);

@@ -17,6 +17,7 @@
 //   person/author             text    ""         name written into journals and reports; empty: the system's user
 //   person/role               text    ""         put behind the name where a decision is signed
 //   sizing/chart              text    ""         chart file that a new case begins with; empty: none
+//   surface/drawing           text    ""         who draws the surface: "opengl", "processor"; empty: the program decides
 //   pictures/dpi              int     150        of pictures and printed pages, 72 to 600
 #pragma once
 
@@ -63,6 +64,7 @@ public:
     void setRole(const QString& role);
     QString defaultChart() const;
     void setDefaultChart(const QString& path);
+    QString surfaceDrawing() const;
     int dpi() const;
     void setDpi(int dpi);
 

@@ -7,6 +7,7 @@
 #include "app/views/shown_section.h"
 #include "core/geometry/frame_turn.h"
 
+#include <QElapsedTimer>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -18,6 +19,7 @@ namespace gauge::app {
 namespace {
 
 constexpr int kStillMs = 160;
+constexpr double kFrameMs = 16.0; // what turning may take without stutter
 constexpr double kDegPerPixel = 0.5, kKeyDeg = 5.0, kFineKeyDeg = 1.0, kKeyZoom = 1.2;
 
 } // namespace
@@ -46,7 +48,7 @@ SurfaceView::SurfaceView(Session& session, ViewState& state, QWidget* parent)
     });
     connect(&m_job, &JobRunner::progressed, this, [this](double share) {
         m_progress = share;
-        if (!m_coarse) update();
+        if (!m_fine) update();
     });
     remake();
 }
@@ -54,6 +56,11 @@ SurfaceView::SurfaceView(Session& session, ViewState& state, QWidget* parent)
 void SurfaceView::setMaker(Maker maker) {
     m_maker = std::move(maker);
     remake();
+}
+
+void SurfaceView::setDrawing(const QString& wish) {
+    m_drawer.setWish(wish);
+    update();
 }
 
 void SurfaceView::setLines(std::vector<SurfaceLine> lines) {
@@ -66,6 +73,8 @@ void SurfaceView::remake() {
     m_fine.reset();
     m_failure.reset();
     m_progress = 0.0;
+    m_stamp += 2;
+    m_fineFrameMs = 0.0;
     const core::AppendageMeasurement* m = m_session.measurement();
     if (!m || !m_session.images()) {
         m_measured.reset();
@@ -77,32 +86,31 @@ void SurfaceView::remake() {
     // A copy: the session's own may be replaced while the surface is made.
     m_measured = std::make_shared<const core::AppendageMeasurement>(*m);
     if (!m_oriented) resetView();
-    core::AppendageSurfaceOptions coarse;
-    coarse.coarseness = 2;
-    m_job.start<core::AppendageSurface>(
-        [maker = m_maker, measured = m_measured, volume = m_session.images()->ct.volume,
-         coarse](const core::WorkContext& work) { return maker(*volume, *measured, coarse, work); },
-        [this](core::Result<core::AppendageSurface> made) {
-            if (!made) {
-                m_failure = made.error();
-            } else {
-                m_coarse = std::move(*made);
-                QMetaObject::invokeMethod(this, &SurfaceView::makeFine, Qt::QueuedConnection);
-            }
-            update();
-        });
-    update();
-}
-
-void SurfaceView::makeFine() {
-    if (!m_measured || !m_coarse || m_fine || m_job.isRunning() || !m_session.images()) return;
     m_job.start<core::AppendageSurface>(
         [maker = m_maker, measured = m_measured, volume = m_session.images()->ct.volume](const core::WorkContext& work) {
             return maker(*volume, *measured, {}, work);
         },
         [this](core::Result<core::AppendageSurface> made) {
-            if (made) m_fine = std::move(*made); // else the coarse one stays: it shows the same blood
+            if (made)
+                m_fine = std::move(*made);
+            else
+                m_failure = made.error();
             update();
+        });
+    update();
+}
+
+/// For turning, where the fine surface takes too long.
+void SurfaceView::makeCoarse() {
+    if (!m_measured || !m_fine || m_coarse || m_job.isRunning() || !m_session.images()) return;
+    core::AppendageSurfaceOptions coarse;
+    coarse.coarseness = 2;
+    m_job.start<core::AppendageSurface>(
+        [maker = m_maker, measured = m_measured, volume = m_session.images()->ct.volume, coarse](const core::WorkContext& work) {
+            return maker(*volume, *measured, coarse, work);
+        },
+        [this](core::Result<core::AppendageSurface> made) {
+            if (made) m_coarse = std::move(*made); // else the fine one is turned, however slowly
         });
 }
 
@@ -159,7 +167,13 @@ void SurfaceView::zoom(double factor) {
     moving();
 }
 
+const core::AppendageSurface* SurfaceView::shown() const {
+    if (m_coarse && m_still.isActive() && m_fineFrameMs > kFrameMs) return &*m_coarse;
+    return m_fine ? &*m_fine : nullptr;
+}
+
 QString SurfaceView::title() const {
+    if (m_coarse && shown() == &*m_coarse) return tr("surface, coarser while it moves");
     switch (m_cut) {
     case Cut::Whole:
         break;
@@ -182,16 +196,21 @@ void SurfaceView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::TextAntialiasing);
     const auto where = map();
-    const bool coarsely = m_still.isActive() && m_coarse;
-    const core::AppendageSurface* surface = coarsely || !m_fine ? (m_coarse ? &*m_coarse : nullptr) : &*m_fine;
+    const core::AppendageSurface* surface = shown();
     if (!where || !surface) {
         painter.fillRect(rect(), tone::image);
         painter.setFont(labelFont(12));
         painter.setPen(tone::onImageSoft);
         painter.drawText(rect().adjusted(16, 16, -16, -16), Qt::AlignCenter | Qt::TextWordWrap, emptyText());
     } else {
-        SurfaceScene scene{&surface->mesh, &surface->beyondOstium, cutPlane()};
-        const SurfacePicture& picture = m_raster.draw(scene, *where, size(), devicePixelRatioF());
+        const bool isFine = surface == &*m_fine;
+        const SurfaceScene scene{&surface->mesh, &surface->beyondOstium, cutPlane(), m_stamp + (isFine ? 1 : 0)};
+        QElapsedTimer clock;
+        clock.start();
+        const SurfacePicture& picture = m_drawer.draw(scene, *where, size(), devicePixelRatioF());
+        if (isFine) m_fineFrameMs = 1e-6 * static_cast<double>(clock.nsecsElapsed());
+        if (m_fineFrameMs > kFrameMs && !m_coarse && !m_drawer.usesOpenGl())
+            QMetaObject::invokeMethod(this, &SurfaceView::makeCoarse, Qt::QueuedConnection);
         painter.drawImage(QPointF(0, 0), picture.image());
         const auto marks = appendageMarks(m_session.record());
         SurfaceOverlay overlay;

@@ -1,11 +1,12 @@
 // The surface of the blood, lit, to be turned by hand: drag or arrow keys turn it, Ctrl and wheel or + and − zoom, C cuts
-// it open along the long section, then along the shown cross-section. While it moves a coarser surface is drawn; still, the
-// fine one. The surface is made in the background after each measurement; the newest wins.
+// it open along the long section, then along the shown cross-section. Where a frame of the fine surface takes longer than 16 ms,
+// a coarser one is drawn while it moves, and the picture says so. The surface is made in the background after each measurement; the newest wins.
 #pragma once
 
 #include "app/document/session.h"
 #include "app/drawing/surface_drawing.h"
 #include "app/models/view_state.h"
+#include "app/views/surface_drawer.h"
 #include "core/anatomy/appendage_surface.h"
 
 #include <QAction>
@@ -29,6 +30,9 @@ public:
 
     SurfaceView(Session& session, ViewState& state, QWidget* parent = nullptr);
     void setMaker(Maker maker);
+    /// Who draws: see SurfaceDrawer::setWish.
+    void setDrawing(const QString& wish);
+    const SurfaceDrawer& drawer() const { return m_drawer; }
 
     QSize minimumSizeHint() const override { return {160, 120}; }
     /// "Turn back to the long section", "Cut open": for the menu.
@@ -55,12 +59,14 @@ protected:
 
 private:
     void remake();
-    void makeFine();
+    void makeCoarse();
     void turn(double rightDeg, double downDeg);
     void zoom(double factor);
     /// Draws coarsely until nothing has moved for a moment.
     void moving();
     std::optional<core::Plane> cutPlane() const;
+    /// The surface for this moment; null while there is none.
+    const core::AppendageSurface* shown() const;
     QString title() const;
     QString emptyText() const;
 
@@ -72,7 +78,9 @@ private:
     std::optional<core::AppendageSurface> m_coarse, m_fine;
     std::optional<core::Error> m_failure;
     double m_progress = 0.0;
-    SurfaceRaster m_raster;
+    SurfaceDrawer m_drawer;
+    std::uint64_t m_stamp = 0;   ///< of the coarse surface; the fine one has the next
+    double m_fineFrameMs = 0.0; ///< of the fine surface when it was drawn last
     std::vector<SurfaceLine> m_lines;
     core::SectionFrame m_orientation;
     bool m_oriented = false;

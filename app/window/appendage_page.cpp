@@ -1,6 +1,7 @@
 #include "app/window/appendage_page.h"
 
 #include "app/panels/depth_readout.h"
+#include "app/settings/settings.h"
 #include "app/views/cross_section_view.h"
 #include "app/views/depth_strip_view.h"
 #include "app/views/long_section_view.h"
@@ -18,6 +19,7 @@ AppendagePage::AppendagePage(Session& session, ViewState& state, QWidget* parent
     : QWidget(parent), m_longSection(new LongSectionView(session, state)),
       m_crossSection(new CrossSectionView(session, state)), m_surface(new SurfaceView(session, state)),
       m_strip(new DepthStripView(session, state)) {
+    m_surface->setDrawing(Settings().surfaceDrawing());
     m_longSection->setAccessibleName(tr("Long section"));
     m_crossSection->setAccessibleName(tr("Cross-section"));
     auto* readout = m_readout = new DepthReadout(session, state);

@@ -12,6 +12,7 @@
 #include "core/anatomy/seed_checks.h"
 #include "core/anatomy/refit.h"
 #include "core/measure/section_measure.h"
+#include "core/parallel/cancelled.h"
 #include "core/parallel/parallel_for.h"
 
 #include <algorithm>
@@ -31,10 +32,6 @@ constexpr double kAxisCourseMm = 0.5;
 constexpr double kFarthestPlaceMm = 0.2;
 /// Standard uncertainty of the wall's mean place in the counted volume, mm.
 constexpr double kVolumeWallMm = 0.05;
-
-tl::unexpected<Error> cancelled() {
-    return failure(ErrorCode::Cancelled, "Measuring was cancelled.");
-}
 
 std::string lps(const PatientPoint& p) {
     const auto whole = [](double v) { return std::to_string(std::lround(v)); };
@@ -230,7 +227,7 @@ Result<Traced> traceOnce(const Volume& volume, const AppendageMarks& marks, doub
     constexpr int kRounds = 3;
     for (int round = 0; round < kRounds; ++round) {
         if (work.stopped())
-            return cancelled();
+            return cancelled("Measuring");
         auto neck = neckFrom(traced.pool, far);
         if (!neck)
             return tl::make_unexpected(std::move(neck.error()));
@@ -415,7 +412,7 @@ Result<AppendageMeasurement> measureAppendage(const std::shared_ptr<const Volume
     addImageNotices(*volume, m);
     fillProfile(*volume, *t, options.profileStepMm, work, m);
     if (work.stopped())
-        return cancelled();
+        return cancelled("Measuring");
     work.report(1.0);
     return m;
 }

@@ -1,6 +1,7 @@
 #include "core/anatomy/appendage_surface.h"
 
 #include "core/anatomy/appendage_trace.h"
+#include "core/parallel/cancelled.h"
 #include "core/parallel/parallel_for.h"
 #include "core/volume/iso_surface.h"
 
@@ -14,10 +15,6 @@ namespace {
 constexpr double kSurelyInsideMm = 1.5;
 constexpr double kLeastShare = 0.02;
 constexpr int kLevelCellNodes = 8; // 4 mm: blood levels are known every 2 mm of the way at best
-
-tl::unexpected<Error> cancelled() {
-    return failure(ErrorCode::Cancelled, "Making the surface was cancelled.");
-}
 
 /// Values of a part of the volume, less the local half level, on a grid with a margin of wall all around.
 struct Field {
@@ -38,6 +35,10 @@ public:
                 0.5 * (pool.levels.nearestTo(m_cells.grid.patientFrom(i)) + pool.contrast.wallHu));
     }
     float at(const Eigen::Vector3i& node) const { return m_cells[m_cells.grid.index(node / kLevelCellNodes)]; }
+    /// Those of a row of nodes: that of node x at [x / kLevelCellNodes].
+    const float* row(int y, int z) const {
+        return &m_cells.values[m_cells.grid.index({0, y / kLevelCellNodes, z / kLevelCellNodes})];
+    }
 
 private:
     static BoxGrid cellGrid(const BoxGrid& fine) {
@@ -96,21 +97,48 @@ private:
     /// True when blood reaches the field's margin in this slice.
     bool fillSlice(const Eigen::Vector3i& first, const Eigen::Vector3i& last, int slice, Field& field) const {
         bool lid = false;
-        const int k = first.z() + slice;
-        const Eigen::Matrix3d nodeFromVoxel =
-            m_grid.axes.transpose() * m_volume.patientFromVoxel().linear() / m_grid.stepMm;
+        const int k = first.z() + slice, count = last.x() - first.x() + 1;
+        const Eigen::Vector3d step =
+            m_grid.axes.transpose() * m_volume.patientFromVoxel().linear().col(0) / m_grid.stepMm;
         for (int j = first.y(); j <= last.y(); ++j) {
-            Eigen::Vector3d node = m_grid.coordFrom(m_volume.patientFrom({Eigen::Vector3d(first.x(), j, k)}));
+            const Eigen::Vector3d node = m_grid.coordFrom(m_volume.patientFrom({Eigen::Vector3d(first.x(), j, k)}));
+            const std::int16_t* hu = m_volume.data() + first.x() +
+                                     static_cast<std::ptrdiff_t>(m_volume.size().x()) *
+                                         (j + static_cast<std::ptrdiff_t>(m_volume.size().y()) * k);
             std::int16_t* out = field.values.data() + 1 +
                                 static_cast<std::ptrdiff_t>(field.size.x()) *
                                     (j - first.y() + 1 + static_cast<std::ptrdiff_t>(field.size.y()) * (slice + 1));
-            for (int i = first.x(); i <= last.x(); ++i, ++out, node += nodeFromVoxel.col(0)) {
-                *out = valueAt(m_volume.at(i, j, k), node);
-                lid = lid || (*out >= 0 && (i == first.x() || i == last.x() || j == first.y() || j == last.y() ||
-                                            k == first.z() || k == last.z()));
-            }
+            fillRow(hu, count, node, step, out);
+            const bool border = j == first.y() || j == last.y() || k == first.z() || k == last.z();
+            lid = lid || out[0] >= 0 || out[count - 1] >= 0 ||
+                  (border && std::any_of(out, out + count, [](std::int16_t value) { return value >= 0; }));
         }
         return lid;
+    }
+
+    /// Voxels of a row, whose nodes lie at `node` + i `step`. The box runs along the volume's rows (boxAround), so that one
+    /// row of nodes serves; any other box is looked up voxel by voxel.
+    void fillRow(const std::int16_t* hu, int count, Eigen::Vector3d node, const Eigen::Vector3d& step, std::int16_t* out) const {
+        constexpr double kSameNodes = 1e-6;
+        if (std::max(std::abs(step.y()), std::abs(step.z())) * count > kSameNodes) {
+            for (int i = 0; i < count; ++i, node += step)
+                out[i] = valueAt(hu[i], node);
+            return;
+        }
+        const int y = static_cast<int>(std::floor(node.y() + 0.5)), z = static_cast<int>(std::floor(node.z() + 0.5));
+        if (y < 0 || z < 0 || y >= m_grid.size.y() || z >= m_grid.size.z()) {
+            std::fill(out, out + count, m_wall);
+            return;
+        }
+        const std::size_t rowStart = m_grid.index({0, y, z});
+        const float* levels = m_levels.row(y, z);
+        double along = node.x() + 0.5; // the node is its whole part
+        for (int i = 0; i < count; ++i, along += step.x()) {
+            const int x = along < 0.0 ? -1 : static_cast<int>(along);
+            out[i] = x < 0 || x >= m_grid.size.x()
+                         ? m_wall
+                         : valueAtNode(hu[i], {x, y, z}, rowStart + static_cast<std::size_t>(x), levels[x / kLevelCellNodes]);
+        }
     }
 
     std::int16_t valueAt(std::int16_t hu, const Eigen::Vector3d& at) const {
@@ -118,12 +146,16 @@ private:
         if ((rounded < 0).any() || (rounded >= m_grid.size.array()).any())
             return m_wall;
         const Eigen::Vector3i node = rounded.matrix();
-        const float half = m_levels.at(node);
+        return valueAtNode(hu, node, m_grid.index(node), m_levels.at(node));
+    }
+
+    std::int16_t valueAtNode(std::int16_t hu, const Eigen::Vector3i& node, std::size_t index, float half) const {
         const double above = std::clamp(static_cast<double>(hu) - half, -3000.0, 3000.0);
-        const std::size_t index = m_grid.index(node);
         if (above < 0.0) {
-            const bool speck = m_pool.mask[index] && m_pool.depth[index] > kSurelyInsideMm;
-            return speck ? static_cast<std::int16_t>(-m_wall) : static_cast<std::int16_t>(std::floor(above));
+            if (m_pool.mask[index] && m_pool.depth[index] > kSurelyInsideMm)
+                return static_cast<std::int16_t>(-m_wall); // a speck
+            const int whole = static_cast<int>(above);
+            return static_cast<std::int16_t>(whole - (whole > above)); // rounded down
         }
         if (m_pool.mask[index] || (m_pool.hu[index] < half && besideMask(node)))
             return static_cast<std::int16_t>(std::lround(above));
@@ -219,11 +251,11 @@ Result<AppendageSurface> appendageSurface(const Volume& volume, const AppendageM
     const AppendageTrace& trace = *measurement.trace;
     Field field = FieldMaker(volume, trace.pool).make(work);
     if (work.stopped())
-        return cancelled();
+        return cancelled("Making the surface");
     work.report(0.5);
     if (options.coarseness == 2)
         field = halved(field);
-    auto mesh = isoSurface(field.block(), 0.0, work);
+    auto mesh = isoSurface(field.block(), 0.0, {work.stop, [&](double share) { work.report(0.5 + 0.3 * share); }});
     if (!mesh)
         return tl::make_unexpected(std::move(mesh.error()));
     AppendageSurface surface;
@@ -234,7 +266,7 @@ Result<AppendageSurface> appendageSurface(const Volume& volume, const AppendageM
                        "Cannot make the surface: no voxel of the measured blood lies above the half level. Check the "
                        "marks and measure again.");
     if (work.stopped())
-        return cancelled();
+        return cancelled("Making the surface");
     calmNormals(surface.mesh, 2);
     work.report(0.9);
     const Sides sides(trace, measurement.ostium.section);

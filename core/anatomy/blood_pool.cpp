@@ -1,6 +1,7 @@
 #include "core/anatomy/blood_pool.h"
 
 #include "core/anatomy/mask_walks.h"
+#include "core/parallel/cancelled.h"
 #include "core/parallel/parallel_for.h"
 #include "core/volume/distance_transform.h"
 #include "core/volume/section_image.h"
@@ -176,10 +177,6 @@ bool touchesFace(const BoxMask& mask) {
     return false;
 }
 
-tl::unexpected<Error> cancelled() {
-    return failure(ErrorCode::Cancelled, "Measuring was cancelled.");
-}
-
 } // namespace
 
 double LevelTrack::nearestTo(const PatientPoint& p) const {
@@ -209,7 +206,7 @@ Result<BloodPool> findBloodPool(const Volume& volume, const PatientPoint& atrium
     const BoxField<float> raw =
         resample(volume, boxAround(volume, {atrium, tip}, marginMm, kBoxStepMm), kOutsideVolume);
     if (work.stopped())
-        return cancelled();
+        return cancelled("Measuring");
     auto contrast = estimateContrast(volume, raw, atrium, tip);
     if (!contrast)
         return tl::make_unexpected(std::move(contrast.error()));
@@ -218,7 +215,7 @@ Result<BloodPool> findBloodPool(const Volume& volume, const PatientPoint& atrium
     pool.contrast = *contrast;
     pool.hu = smoothed(raw, kCalmSigmaMm);
     if (work.stopped())
-        return cancelled();
+        return cancelled("Measuring");
 
     // First with one level, the lower of the two, to find the way; then with the level along that way.
     pool.levels = {{tip}, {std::min(contrast->atriumHu, contrast->tipHu)}};
@@ -233,13 +230,13 @@ Result<BloodPool> findBloodPool(const Volume& volume, const PatientPoint& atrium
         fillPinholes(pool.mask);
         pool.depth = distanceInsideMm(pool.mask);
         if (work.stopped())
-            return cancelled();
+            return cancelled("Measuring");
         pool.way = middleWay(pool.depth, pool.tipNode, pool.atriumNode);
         if (pool.way.empty())
             return notConnected(pool.contrast);
         pool.levels = levelsAlong(pool.way, pool.hu, pool.depth);
         if (work.stopped())
-            return cancelled();
+            return cancelled("Measuring");
     }
     pool.touchesBoxFace = touchesFace(pool.mask);
     // Blur of the scanner (0.7 mm FWHM to begin with) and of linear interpolation (h^2 / 6 along each axis).

@@ -2,6 +2,7 @@
 
 #include "core/anatomy/axis.h"
 #include "core/measure/section_measure.h"
+#include "core/number_text.h"
 
 #include <Eigen/Geometry>
 #include <algorithm>
@@ -15,11 +16,6 @@ namespace {
 constexpr double kStraightReachMm = 80.0;
 constexpr double kWallPlaceMm = 0.15; // standard uncertainty of a single place on the wall along one ray
 constexpr double kWallStepMm = 0.25;
-
-std::string mm(double value) {
-    const auto tenths = static_cast<long>(std::lround(value * 10.0));
-    return std::to_string(tenths / 10) + "." + std::to_string(std::abs(tenths % 10)) + " mm";
-}
 
 /// Straight from the section's centre along the ostium's normal to the opposite wall. The plane component is the
 /// spread over starts shifted and directions tilted by the placement's spread.
@@ -96,12 +92,11 @@ Result<Section> sectionAt(const Volume& volume, const AppendageTrace& trace, dou
 Result<LandingZone> axisLanding(const Volume& volume, const AppendageTrace& trace, double depthMm) {
     if (!(depthMm > 0.0) || depthMm >= trace.lengthMm())
         return failure(ErrorCode::LandingOutsideAppendage,
-                       "Cannot measure a landing zone " + mm(depthMm) + " beyond the ostium: the axis of the appendage is " +
-                           mm(trace.lengthMm()) + " long. Choose a depth between 0 and that.");
+                       "Cannot measure a landing zone " + fixed(depthMm, 1) + " mm beyond the ostium: the axis of the appendage is " +
+                           fixed(trace.lengthMm(), 1) + " mm long. Choose a depth between 0 and that.");
     auto section = sectionAt(volume, trace, depthMm);
     if (!section)
-        return failure(section.error().code, "Cannot measure the landing zone " + mm(depthMm) +
-                                                 " beyond the ostium. " + section.error().message,
+        return failure(section.error().code, "Cannot measure the landing zone " + fixed(depthMm, 1) + " mm beyond the ostium. " + section.error().message,
                        section.error());
     return zoneOf(trace, LandingKind::Axis, depthMm, std::move(*section));
 }
@@ -111,8 +106,7 @@ Result<LandingZone> plugLanding(const Volume& volume, const AppendageTrace& trac
     const auto wall = wallBeyondRidge(trace, ridge, beyondRidgeMm);
     if (!wall)
         return failure(ErrorCode::LandingOutsideAppendage,
-                       "Cannot place the plug plane: the wall on the ridge's side does not reach " + mm(beyondRidgeMm) +
-                           " beyond the ridge tip. Choose a smaller distance, or check the ridge point.");
+                       "Cannot place the plug plane: the wall on the ridge's side does not reach " + fixed(beyondRidgeMm, 1) + " mm beyond the ridge tip. Choose a smaller distance, or check the ridge point.");
     const PatientVector u = (*wall - circumflex).normalized();
     double s = 0.5 * beyondRidgeMm;
     Plane plane;
@@ -150,8 +144,7 @@ Result<LandingZone> plugLanding(const Volume& volume, const AppendageTrace& trac
     const SectionFrame frame = frameOf({trace.pointAt(s), plane.normal});
     auto section = measureSection(volume, frame, trace.pool.guideAt(frame.origin), options);
     if (!section)
-        return failure(section.error().code, "Cannot measure the plug plane " + mm(beyondRidgeMm) +
-                                                 " beyond the ridge. " + section.error().message,
+        return failure(section.error().code, "Cannot measure the plug plane " + fixed(beyondRidgeMm, 1) + " mm beyond the ridge. " + section.error().message,
                        section.error());
     return zoneOf(trace, LandingKind::Plug, beyondRidgeMm, std::move(*section));
 }

@@ -1,5 +1,7 @@
 #include "core/anatomy/ostium.h"
 
+#include "core/number_text.h"
+
 #include <algorithm>
 #include <cmath>
 #include <string>
@@ -11,12 +13,6 @@ constexpr double kTangentHalfWindowMm = 1.0;
 constexpr double kCrestInsideMm = 1.5;   // the plane lies this far inside the first flare: there the wall is whole
 constexpr double kNearestLandmarksMm = 4.0, kFarthestLandmarksMm = 60.0;
 constexpr double kBeyondLandmark = 0.12; // share of the line between the landmarks by which the axis may miss it
-
-std::string mm(double value) {
-    const double rounded = std::round(value * 10.0) / 10.0;
-    std::string text = std::to_string(rounded);
-    return text.substr(0, text.find('.') + 2) + " mm";
-}
 
 /// Places (from the tip end) where the axis crosses a plane, in order from the tip.
 std::vector<double> crossings(const Polyline& axis, const Plane& plane) {
@@ -53,9 +49,8 @@ Result<OstiumPlane> ostiumFromLandmarks(const Neck& neck, const PatientPoint& ci
     const PatientVector between = ridge - circumflex;
     if (between.norm() < kNearestLandmarksMm || between.norm() > kFarthestLandmarksMm)
         return failure(ErrorCode::LandmarksUnusable,
-                       "Cannot place the ostium: the circumflex and ridge points are " + mm(between.norm()) +
-                           " apart; an ostium lies between points " + mm(kNearestLandmarksMm) + " to " +
-                           mm(kFarthestLandmarksMm) + " apart. Mark them again.");
+                       "Cannot place the ostium: the circumflex and ridge points are " + fixed(between.norm(), 1) + " mm apart; an ostium lies between points " + fixed(kNearestLandmarksMm, 1) + " mm to " +
+                           fixed(kFarthestLandmarksMm, 1) + " mm apart. Mark them again.");
     const PatientVector u = between.normalized();
     const PatientPoint middle = circumflex + 0.5 * between;
     const auto unusable = [] {

@@ -1,20 +1,15 @@
 #include "core/cine/region_caliper.h"
 
+#include "core/number_text.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <string>
 
 namespace gauge::core {
 namespace {
 
 constexpr double kSameScale = 1e-3;
-
-std::string fixed(double value, int decimals) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
 
 std::string shown(const Eigen::Vector2d& p) {
     return "(" + fixed(p.x(), 1) + ", " + fixed(p.y(), 1) + ")";

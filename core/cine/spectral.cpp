@@ -1,8 +1,9 @@
 #include "core/cine/spectral.h"
 
+#include "core/number_text.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <string>
 
 namespace gauge::core {
@@ -11,12 +12,6 @@ namespace {
 constexpr double kCrossingShare = 0.05;
 constexpr double kSlowestHeart = 20.0;
 constexpr double kFastestHeart = 300.0;
-
-std::string fixed(double value, int decimals) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
 
 std::string named(const EchoRegion& region) {
     return "a region of kind " + std::string(words(region.kind));

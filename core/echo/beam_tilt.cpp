@@ -1,6 +1,7 @@
 #include "core/echo/beam_tilt.h"
 
 #include "core/echo/width_ellipse.h"
+#include "core/units/angle.h"
 
 #include <Eigen/Dense>
 #include <algorithm>
@@ -11,7 +12,6 @@
 namespace gauge::core {
 namespace {
 
-constexpr double kRad = std::numbers::pi / 180.0;
 constexpr int kDirections = 36;
 
 /// tan scaled by `factor`, keeping the quadrant.
@@ -20,19 +20,19 @@ double scaledTangent(double angle, double factor) { return std::atan2(factor * s
 } // namespace
 
 double sectionDirectionRad(const BeamTilt& tilt, double probeAngle) {
-    const double towards = tilt.towardsDeg * kRad, c = std::cos(tilt.tiltDeg * kRad);
+    const double towards = tilt.towardsDeg * kRadPerDegree, c = std::cos(tilt.tiltDeg * kRadPerDegree);
     // Drawn across the beam and carried along the axis into the cross-section, the part along the tilt shrinks instead.
     return towards + scaledTangent(probeAngle - towards, tilt.drawnAcrossBeam ? 1.0 / c : c);
 }
 
 double probeAngleRad(const BeamTilt& tilt, double direction) {
-    const double towards = tilt.towardsDeg * kRad, c = std::cos(tilt.tiltDeg * kRad);
+    const double towards = tilt.towardsDeg * kRadPerDegree, c = std::cos(tilt.tiltDeg * kRadPerDegree);
     return towards + scaledTangent(direction - towards, tilt.drawnAcrossBeam ? c : 1.0 / c);
 }
 
 double sectionWidthMm(const BeamTilt& tilt, double probeAngle, double widthMm) {
     if (!tilt.drawnAcrossBeam) return widthMm;
-    const double t = probeAngle - tilt.towardsDeg * kRad, c = std::cos(tilt.tiltDeg * kRad);
+    const double t = probeAngle - tilt.towardsDeg * kRadPerDegree, c = std::cos(tilt.tiltDeg * kRadPerDegree);
     return widthMm * std::hypot(c * std::cos(t), std::sin(t));
 }
 
@@ -45,8 +45,8 @@ BeamTilt tiltOf(const PatientVector& axis, const PatientVector& beam, const Pati
         y = -y;
     }
     BeamTilt tilt;
-    tilt.tiltDeg = std::atan2(std::hypot(x, y), std::abs(along)) / kRad;
-    const double towards = std::atan2(y, x) / kRad;
+    tilt.tiltDeg = std::atan2(std::hypot(x, y), std::abs(along)) / kRadPerDegree;
+    const double towards = std::atan2(y, x) / kRadPerDegree;
     tilt.towardsDeg = towards < 0.0 ? towards + 360.0 : towards;
     return tilt;
 }
@@ -61,8 +61,8 @@ Result<BeamTilt> tiltFromViews(std::span<const double> probeAnglesDeg, std::span
                            "Cannot tell the beam's tilt: an angle between appendage and beam below 90 degrees is "
                            "needed in each view.");
         const auto row = static_cast<Eigen::Index>(i);
-        design.row(row) << std::cos(probeAnglesDeg[i] * kRad), std::sin(probeAnglesDeg[i] * kRad);
-        rhs[row] = std::tan(seenDeg[i] * kRad);
+        design.row(row) << std::cos(probeAnglesDeg[i] * kRadPerDegree), std::sin(probeAnglesDeg[i] * kRadPerDegree);
+        rhs[row] = std::tan(seenDeg[i] * kRadPerDegree);
     }
     const Eigen::Matrix2d normal = design.transpose() * design;
     if (n < 2 || normal.determinant() < 1e-4 * normal.trace() * normal.trace())
@@ -71,8 +71,8 @@ Result<BeamTilt> tiltFromViews(std::span<const double> probeAnglesDeg, std::span
                        "probe angles.");
     const Eigen::Vector2d t = normal.ldlt().solve(design.transpose() * rhs);
     BeamTilt tilt;
-    tilt.tiltDeg = std::atan(t.norm()) / kRad;
-    const double towards = std::atan2(t.y(), t.x()) / kRad;
+    tilt.tiltDeg = std::atan(t.norm()) / kRadPerDegree;
+    const double towards = std::atan2(t.y(), t.x()) / kRadPerDegree;
     tilt.towardsDeg = towards < 0.0 ? towards + 360.0 : towards;
     return tilt;
 }
@@ -89,7 +89,7 @@ TiltEffect longestErrorFromTilt(double longestMm, double shortestMm, double tilt
             const WidthEllipse truth{mean, half * Eigen::Vector2d(std::cos(2 * direction), std::sin(2 * direction))};
             std::vector<AngledWidth> read;
             for (const double t : probeAnglesDeg)
-                read.push_back({t * kRad, truth.widthMm(sectionDirectionRad(tilt, t * kRad))});
+                read.push_back({t * kRadPerDegree, truth.widthMm(sectionDirectionRad(tilt, t * kRadPerDegree))});
             const auto fit = fitWidthEllipse(read);
             if (!fit) continue;
             const double error = fit->ellipse.longestMm() - longestMm;

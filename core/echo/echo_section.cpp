@@ -1,17 +1,17 @@
 #include "core/echo/echo_section.h"
 
 #include "core/echo/ellipse_moments.h"
+#include "core/number_text.h"
+#include "core/units/angle.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdio>
 #include <numbers>
 
 namespace gauge::core {
 namespace {
 
-constexpr double kRad = std::numbers::pi / 180.0;
 constexpr double kLeastUncertaintyMm = 1e-6; // weights need one; 0 is stated as "exact"
 
 /// Chi-square that is exceeded by chance in 5 % (table in any text on statistics; beyond ten: Wilson and Hilferty).
@@ -22,16 +22,10 @@ double chiSquareAt5Percent(int freedom) {
     return k * std::pow(1.0 - z + 1.6449 * std::sqrt(z), 3);
 }
 
-std::string fixed(double value, int decimals) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
-
 std::vector<AngledWidth> inSection(const ViewWidths& views, const BeamTilt& tilt) {
     std::vector<AngledWidth> widths;
     for (const auto& v : views.views) {
-        const double t = v.angleDeg * kRad, shown = sectionWidthMm(tilt, t, v.widthMm);
+        const double t = v.angleDeg * kRadPerDegree, shown = sectionWidthMm(tilt, t, v.widthMm);
         widths.push_back({sectionDirectionRad(tilt, t), shown,
                           std::max(v.standardUncertaintyMm * shown / v.widthMm, kLeastUncertaintyMm)});
     }
@@ -140,7 +134,7 @@ void fillFrom(EchoSection& s, WidthEllipseFit fit, std::span<const AngledWidth> 
     s.uncorrected = estimates(fit.ellipse, plain, options.scaleUncertainty, methodOf(n, OvalityVerdict::AsRead));
     s.covariance = moments.covariance;
     const BeamTilt tilt = options.tilt.value_or(BeamTilt{});
-    s.directionDeg = {probeAngleIn180(probeAngleRad(tilt, fit.ellipse.directionRad()) / kRad),
+    s.directionDeg = {probeAngleIn180(probeAngleRad(tilt, fit.ellipse.directionRad()) / kRadPerDegree),
                       {.observer = moments.directionDeg},
                       "direction of the longest diameter, as a probe angle"};
 }

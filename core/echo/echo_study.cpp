@@ -1,8 +1,9 @@
 #include "core/echo/echo_study.h"
 
+#include "core/number_text.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace gauge::core {
 namespace {
@@ -14,19 +15,12 @@ std::vector<WidthReading> widthsOf(const EchoReadings& r, std::optional<double> 
     return readings;
 }
 
-std::string mm(double value) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.1f mm", value);
-    return text;
-}
-
 Result<void> readDepth(const EchoReadings& r, EchoMeasurement& m) {
     int count = 0;
     for (const auto& v : r.views) {
         if (!v.depthMm) continue;
         if (!(std::isfinite(*v.depthMm) && *v.depthMm > 0.0))
-            return failure(ErrorCode::InvalidArgument, "Cannot use the depth read on echo: it is " + mm(*v.depthMm) +
-                                                           "; a depth above 0 is needed.");
+            return failure(ErrorCode::InvalidArgument, "Cannot use the depth read on echo: it is " + fixed(*v.depthMm, 1) + " mm; a depth above 0 is needed.");
         ++count;
         if (!m.depth) {
             m.depth = EchoDepth{};
@@ -44,9 +38,8 @@ Result<void> readDepth(const EchoReadings& r, EchoMeasurement& m) {
                              {}});
     else if (m.depth && m.depth->leastMm < 0.75 * m.depth->greatestMm.value)
         m.notices.push_back({"depth-short-in-a-view",
-                             "The depth reads " + mm(m.depth->leastMm) + " in one view and " +
-                                 mm(m.depth->greatestMm.value) +
-                                 " in another: an implant must fit in the plane where it is short, too.",
+                             "The depth reads " + fixed(m.depth->leastMm, 1) + " mm in one view and " +
+                                 fixed(m.depth->greatestMm.value, 1) + " mm in another: an implant must fit in the plane where it is short, too.",
                              {}});
     return {};
 }

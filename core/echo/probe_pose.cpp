@@ -1,26 +1,20 @@
 #include "core/echo/probe_pose.h"
 
 #include "core/echo/width_reading.h"
+#include "core/number_text.h"
+#include "core/units/angle.h"
 
 #include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <numbers>
 
 namespace gauge::core {
 namespace {
 
-constexpr double kRad = std::numbers::pi / 180.0;
 constexpr double kLeastSpreadMm = 3.0, kPoorSpreadMm = 10.0, kGreatestResidualMm = 10.0;
 constexpr int kIterations = 50;
 constexpr double kSameViewDeg = 0.5;
-
-std::string fixed(double value) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.1f", value);
-    return text;
-}
 
 Eigen::Vector3d lateral(double angleRad) { return {std::cos(angleRad), std::sin(angleRad), 0.0}; }
 
@@ -50,7 +44,7 @@ Problem grouped(std::span<const SharedLandmark> landmarks, const PoseUncertainti
 }
 
 Eigen::Vector3d echoPoint(const SharedLandmark& l) {
-    Eigen::Vector3d e = l.echoMm.x() * lateral(l.probeAngleDeg * kRad);
+    Eigen::Vector3d e = l.echoMm.x() * lateral(l.probeAngleDeg * kRadPerDegree);
     e.z() = l.echoMm.y();
     return e;
 }
@@ -79,7 +73,7 @@ double residuals(const Problem& p, const State& s, Eigen::VectorXd* r, Eigen::Ma
         const auto& l = p.landmarks[static_cast<std::size_t>(i)];
         const auto v = static_cast<Eigen::Index>(p.view[static_cast<std::size_t>(i)]);
         const Eigen::Vector3d e = unrotate * (l.ct.mm - s.pose.translation());
-        const Eigen::Vector3d side = lateral(l.probeAngleDeg * kRad + s.turn[v]);
+        const Eigen::Vector3d side = lateral(l.probeAngleDeg * kRadPerDegree + s.turn[v]);
         Eigen::Matrix3d view; // echo point -> (lateral, depth, across)
         view.row(0) = side;
         view.row(1) = Eigen::Vector3d::UnitZ();
@@ -95,8 +89,8 @@ double residuals(const Problem& p, const State& s, Eigen::VectorXd* r, Eigen::Ma
         j->block<3, 1>(3 * i, 6 + v) = weight.cwiseProduct(Eigen::Vector3d(seen.z(), 0.0, -seen.x()));
     }
     for (Eigen::Index v = 0; v < views; ++v) {
-        values[3 * n + v] = s.turn[v] / (p.u.angleDeg * kRad);
-        if (j) (*j)(3 * n + v, 6 + v) = 1.0 / (p.u.angleDeg * kRad);
+        values[3 * n + v] = s.turn[v] / (p.u.angleDeg * kRadPerDegree);
+        if (j) (*j)(3 * n + v, 6 + v) = 1.0 / (p.u.angleDeg * kRadPerDegree);
     }
     if (r) *r = values;
     return values.squaredNorm();
@@ -161,7 +155,7 @@ Result<double> checkLandmarks(std::span<const SharedLandmark> landmarks, const P
     const double width = std::min(spreadAcross(ct), spreadAcross(echo));
     if (width < kLeastSpreadMm)
         return failure(ErrorCode::Degenerate, "Cannot place the echo probe: its landmarks lie on one line (spread across it " +
-                                                  fixed(width) + " mm); add one to the side, such as the mitral annulus.");
+                                                  fixed(width, 1) + " mm); add one to the side, such as the mitral annulus.");
     return width;
 }
 
@@ -170,7 +164,7 @@ void judge(ProbePose& pose, const Problem& p, double width) {
     if (pose.freedom > 0 && pose.chiSquared > 2.0 * pose.freedom) {
         pose.covariance *= pose.chiSquared / pose.freedom;
         pose.notices.push_back({"landmarks-disagree",
-                                "The landmarks of echo and CT fit each other no better than " + fixed(pose.rmsResidualMm) +
+                                "The landmarks of echo and CT fit each other no better than " + fixed(pose.rmsResidualMm, 1) +
                                     " mm (root mean square), more than their uncertainties allow: another filling or "
                                     "phase, or one of them is another structure. The pose's uncertainty was enlarged.",
                                 {}});
@@ -182,7 +176,7 @@ void judge(ProbePose& pose, const Problem& p, double width) {
                                 {}});
     if (width < kPoorSpreadMm)
         pose.notices.push_back({"landmarks-close",
-                                "The landmarks lie close to one line (spread across it " + fixed(width) +
+                                "The landmarks lie close to one line (spread across it " + fixed(width, 1) +
                                     " mm): the turn about it is poorly known.",
                                 {}});
 }
@@ -190,13 +184,13 @@ void judge(ProbePose& pose, const Problem& p, double width) {
 } // namespace
 
 PatientPoint ProbePose::patientFrom(double probeAngleDeg, const Eigen::Vector2d& echoMm) const {
-    Eigen::Vector3d e = echoMm.x() * lateral(probeAngleDeg * kRad);
+    Eigen::Vector3d e = echoMm.x() * lateral(probeAngleDeg * kRadPerDegree);
     e.z() = echoMm.y();
     return {patientFromEcho * e};
 }
 
 SectionFrame ProbePose::viewFrame(double probeAngleDeg) const {
-    const Eigen::Vector3d u = patientFromEcho.linear() * lateral(probeAngleDeg * kRad);
+    const Eigen::Vector3d u = patientFromEcho.linear() * lateral(probeAngleDeg * kRadPerDegree);
     const Eigen::Vector3d v = patientFromEcho.linear().col(2);
     return {probe(), {u}, {v}, {u.cross(v)}};
 }
@@ -216,14 +210,14 @@ Result<ProbePose> fitProbePose(std::span<const SharedLandmark> landmarks, const 
     pose.covariance = (j.transpose() * j).inverse().topLeftCorner<6, 6>();
     double squares = 0.0;
     for (std::size_t i = 0; i < landmarks.size(); ++i) {
-        const double t = landmarks[i].probeAngleDeg + s.turn[static_cast<Eigen::Index>(p.view[i])] / kRad;
+        const double t = landmarks[i].probeAngleDeg + s.turn[static_cast<Eigen::Index>(p.view[i])] / kRadPerDegree;
         pose.residualMm.push_back(distanceMm(pose.patientFrom(t, landmarks[i].echoMm), landmarks[i].ct));
         squares += std::pow(pose.residualMm.back(), 2);
     }
     pose.rmsResidualMm = std::sqrt(squares / static_cast<double>(landmarks.size()));
     if (pose.rmsResidualMm > kGreatestResidualMm)
         return failure(ErrorCode::LandmarksUnusable,
-                       "Cannot place the echo probe: the landmarks of echo and CT differ by " + fixed(pose.rmsResidualMm) +
+                       "Cannot place the echo probe: the landmarks of echo and CT differ by " + fixed(pose.rmsResidualMm, 1) +
                            " mm (root mean square) at best. Check which belongs to which, the picture's left and right, "
                            "and its scale.");
     judge(pose, p, *width);

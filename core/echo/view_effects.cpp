@@ -2,6 +2,7 @@
 
 #include "core/echo/beam_tilt.h"
 #include "core/echo/width_ellipse.h"
+#include "core/units/angle.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +12,6 @@
 namespace gauge::core {
 namespace {
 
-constexpr double kRad = std::numbers::pi / 180.0;
 constexpr int kDirections = 360, kTilts = 60; // within half a turn
 
 } // namespace
@@ -36,7 +36,7 @@ Shortfall expectedShortfall(double longestMm, double shortestMm, std::span<const
             const BeamTilt tilt{tiltDeg, 180.0 * j / kTilts};
             double largest = 0.0;
             for (const double angle : probeAnglesDeg) {
-                const double t = sectionDirectionRad(tilt, angle * kRad) - direction;
+                const double t = sectionDirectionRad(tilt, angle * kRadPerDegree) - direction;
                 largest = std::max(largest, 1.0 / std::hypot(std::cos(t) / longestMm, std::sin(t) / shortestMm));
             }
             s.meanMm += (longestMm - largest) / (kDirections * tilts);
@@ -58,11 +58,11 @@ Result<OffCentreEffect> offCentreEffect(double longestMm, double shortestMm, dou
                                         const Eigen::Vector2d& point, std::span<const double> probeAnglesDeg) {
     std::vector<AngledWidth> widths;
     for (const double angle : probeAnglesDeg) {
-        const double chord = chordThroughMm(longestMm, shortestMm, point, (angle - directionDeg) * kRad);
+        const double chord = chordThroughMm(longestMm, shortestMm, point, (angle - directionDeg) * kRadPerDegree);
         if (chord <= 0.0)
             return failure(ErrorCode::InvalidArgument,
                            "Cannot tell what views beside the centre do: their common axis passes outside the section.");
-        widths.push_back({angle * kRad, chord, 1.0});
+        widths.push_back({angle * kRadPerDegree, chord, 1.0});
     }
     const auto fit = fitWidthEllipse(widths);
     if (!fit) return tl::make_unexpected(fit.error());

@@ -1,20 +1,15 @@
 #include "core/echo/width_reading.h"
 
+#include "core/number_text.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace gauge::core {
 namespace {
 
 constexpr double kSameViewDeg = 0.5; // the scale on the screen is read to 1 degree
 constexpr double kLeastPlausibleMm = 4.0, kGreatestPlausibleMm = 60.0;
-
-std::string number(double value, int decimals) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
 
 double apartDeg(double a, double b) { return std::abs(std::remainder(a - b, 180.0)); }
 
@@ -23,11 +18,11 @@ Result<void> check(const WidthReading& r) {
         (r.standardUncertaintyMm && !std::isfinite(*r.standardUncertaintyMm)))
         return failure(ErrorCode::NonFinite, "Cannot use an echo width: its angle, width or uncertainty is no number.");
     if (r.widthMm <= 0.0)
-        return failure(ErrorCode::InvalidArgument, "Cannot use the echo width at " + number(r.angleDeg, 0) +
-                                                       " degrees: it is " + number(r.widthMm, 2) +
+        return failure(ErrorCode::InvalidArgument, "Cannot use the echo width at " + fixed(r.angleDeg, 0) +
+                                                       " degrees: it is " + fixed(r.widthMm, 2) +
                                                        " mm; a width above 0 is needed.");
     if (r.standardUncertaintyMm && *r.standardUncertaintyMm < 0.0)
-        return failure(ErrorCode::InvalidArgument, "Cannot use the echo width at " + number(r.angleDeg, 0) +
+        return failure(ErrorCode::InvalidArgument, "Cannot use the echo width at " + fixed(r.angleDeg, 0) +
                                                        " degrees: its uncertainty is below 0.");
     return {};
 }
@@ -122,7 +117,7 @@ Result<ViewWidths> averageViews(std::span<const WidthReading> readings) {
         w.uncertaintyStated &= r.standardUncertaintyMm.has_value();
         if (r.widthMm < kLeastPlausibleMm || r.widthMm > kGreatestPlausibleMm)
             w.notices.push_back({"width-implausible",
-                                 "A width of " + number(r.widthMm, 1) + " mm at " + number(r.angleDeg, 0) +
+                                 "A width of " + fixed(r.widthMm, 1) + " mm at " + fixed(r.angleDeg, 0) +
                                      " degrees is unusual for an appendage (4 to 60 mm): check unit and scale.",
                                  {}});
     }

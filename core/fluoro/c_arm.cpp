@@ -1,20 +1,15 @@
 #include "core/fluoro/c_arm.h"
 
+#include "core/number_text.h"
+#include "core/units/angle.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <sstream>
 
 namespace gauge::core {
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
-
-std::string plain(double value) {
-    std::ostringstream text;
-    text << value;
-    return text.str();
-}
 
 std::string side(double deg, const char* positive, const char* negative) {
     const long whole = std::lround(std::abs(deg));
@@ -29,8 +24,8 @@ Result<void> validate(const CArmAngles& angles) {
                        "Cannot use the C-arm's angles: one of them is no finite number.");
     if (std::abs(angles.primaryDeg) > 180.0 || std::abs(angles.secondaryDeg) > 90.0)
         return failure(ErrorCode::InvalidArgument,
-                       "Cannot use the C-arm's angles: " + plain(angles.primaryDeg) + " and " +
-                           plain(angles.secondaryDeg) +
+                       "Cannot use the C-arm's angles: " + general(angles.primaryDeg) + " and " +
+                           general(angles.secondaryDeg) +
                            " degrees; the primary (LAO +, RAO -) must lie within -180 to 180, the secondary "
                            "(CRA +, CAU -) within -90 to 90.");
     return {};
@@ -41,19 +36,19 @@ std::string words(const CArmAngles& angles) {
 }
 
 PatientVector beamDirection(const CArmAngles& angles) {
-    const double a = angles.primaryDeg * kDegree, b = angles.secondaryDeg * kDegree;
+    const double a = angles.primaryDeg * kRadPerDegree, b = angles.secondaryDeg * kRadPerDegree;
     return {{std::sin(a) * std::cos(b), -std::cos(a) * std::cos(b), std::sin(b)}};
 }
 
 CArmAngles anglesOf(const PatientVector& towardDetector) {
     const Eigen::Vector3d d = towardDetector.mm.normalized();
     const double across = std::hypot(d.x(), d.y());
-    const double primary = across > 1e-12 ? std::atan2(d.x(), -d.y()) / kDegree : 0.0;
-    return {primary, std::atan2(d.z(), across) / kDegree};
+    const double primary = across > 1e-12 ? std::atan2(d.x(), -d.y()) / kRadPerDegree : 0.0;
+    return {primary, std::atan2(d.z(), across) / kRadPerDegree};
 }
 
 PictureAxes pictureAxes(const CArmAngles& angles) {
-    const double a = angles.primaryDeg * kDegree, b = angles.secondaryDeg * kDegree;
+    const double a = angles.primaryDeg * kRadPerDegree, b = angles.secondaryDeg * kRadPerDegree;
     return {{{std::cos(a), std::sin(a), 0.0}},
             {{-std::sin(a) * std::sin(b), std::cos(a) * std::sin(b), std::cos(b)}},
             beamDirection(angles)};
@@ -64,15 +59,15 @@ Result<PinholeCamera> cameraOf(const CArm& arm) {
     const double sod = arm.sourceToIsocentreMm, sid = arm.sourceToDetectorMm;
     if (!(sod > 0.0 && sid > sod && std::isfinite(sid)))
         return failure(ErrorCode::InvalidArgument,
-                       "Cannot place the C-arm: the source is " + plain(sod) + " mm from the isocentre and " +
-                           plain(sid) +
+                       "Cannot place the C-arm: the source is " + general(sod) + " mm from the isocentre and " +
+                           general(sid) +
                            " mm from the detector; the isocentre must lie between source and detector.");
     const auto& spacing = arm.imagerSpacingMm;
     if (!(spacing.x() > 0.0 && spacing.y() > 0.0 && spacing.allFinite()) || arm.columns < 1 || arm.rows < 1)
         return failure(ErrorCode::InvalidArgument,
                        "Cannot place the C-arm: a detector of " + std::to_string(arm.columns) + " x " +
-                           std::to_string(arm.rows) + " pixels of " + plain(spacing.x()) + " x " +
-                           plain(spacing.y()) + " mm is none.");
+                           std::to_string(arm.rows) + " pixels of " + general(spacing.x()) + " x " +
+                           general(spacing.y()) + " mm is none.");
     const PictureAxes axes = pictureAxes(arm.angles);
     PinholeCamera camera;
     camera.source = arm.isocentre - sod * axes.towardDetector;

@@ -1,11 +1,11 @@
 #include "core/fluoro/catheter_profile.h"
 
 #include "core/fluoro/blurred_chord.h"
+#include "core/number_text.h"
 
 #include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <limits>
 #include <numbers>
 #include <string>
@@ -21,12 +21,6 @@ constexpr double kReachPx = 24.0; ///< looked for within this on either side whe
 constexpr double kLeastContrastToNoise = 2.0;
 constexpr double kMostUncertain = 0.25;
 constexpr double kLeastBlurPx = 0.35, kMostBlurPx = 6.0;
-
-std::string number(double value, const char* form = "%.1f") {
-    char text[48];
-    std::snprintf(text, sizeof text, form, value);
-    return text;
-}
 
 tl::unexpected<Error> unusable(ErrorCode code, const std::string& what) {
     return failure(code, "Cannot measure the catheter's width: " + what);
@@ -345,11 +339,11 @@ Result<void> checkMarks(const GreyFrame& frame, const Vector2d& from, const Vect
     if (!within(from) || !within(to))
         return unusable(ErrorCode::InvalidArgument, "the marked line leaves the picture.");
     if ((to - from).norm() < kShortestPiecePx)
-        return unusable(ErrorCode::InvalidArgument, "the marked piece is " + number((to - from).norm()) +
+        return unusable(ErrorCode::InvalidArgument, "the marked piece is " + fixed((to - from).norm(), 1) +
                                                         " pixels long; at least " +
-                                                        number(kShortestPiecePx, "%g") + " are needed.");
+                                                        general(kShortestPiecePx) + " are needed.");
     if (options.roughWidthPx && !(*options.roughWidthPx >= 2.0 && *options.roughWidthPx <= 200.0))
-        return unusable(ErrorCode::InvalidArgument, "a rough width of " + number(*options.roughWidthPx) +
+        return unusable(ErrorCode::InvalidArgument, "a rough width of " + fixed(*options.roughWidthPx, 1) +
                                                         " pixels lies outside 2 to 200.");
     return {};
 }
@@ -405,9 +399,9 @@ Result<CatheterProfile> catheterProfile(const GreyFrame& frame, const Vector2d& 
     if (out.contrastToNoise < kLeastContrastToNoise ||
         !(out.width.standardUncertaintyPx < kMostUncertain * out.width.px))
         return unusable(ErrorCode::ContrastPoor,
-                        "it stands out from its surroundings by " + number(out.contrastToNoise) +
+                        "it stands out from its surroundings by " + fixed(out.contrastToNoise, 1) +
                             " times the noise, which leaves its width uncertain by " +
-                            number(out.width.standardUncertaintyPx) + " of " + number(out.width.px) +
+                            fixed(out.width.standardUncertaintyPx, 1) + " of " + fixed(out.width.px, 1) +
                             " pixels. Mark a longer or better seen piece.");
     for (const int end : {0, 1}) {
         const double s = end == 0 ? -1.0 : 1.0;

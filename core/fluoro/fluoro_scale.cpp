@@ -1,19 +1,10 @@
 #include "core/fluoro/fluoro_scale.h"
 
+#include "core/number_text.h"
+
 #include <cmath>
-#include <cstdio>
 
 namespace gauge::core {
-namespace {
-
-std::string number(double value, const char* form) {
-    char text[48];
-    std::snprintf(text, sizeof text, form, value);
-    return text;
-}
-
-} // namespace
-
 Result<FluoroScale> atDepth(const FluoroScale& scale, double offDepthMm, double sourceToObjectMm) {
     if (!std::isfinite(offDepthMm) || !std::isfinite(sourceToObjectMm))
         return failure(ErrorCode::NonFinite,
@@ -21,8 +12,8 @@ Result<FluoroScale> atDepth(const FluoroScale& scale, double offDepthMm, double 
     if (offDepthMm < 0.0 || !(sourceToObjectMm > offDepthMm))
         return failure(
             ErrorCode::InvalidArgument,
-            "Cannot carry the scale to another depth: " + number(offDepthMm, "%g") + " mm off its own, " +
-                number(sourceToObjectMm, "%g") +
+            "Cannot carry the scale to another depth: " + general(offDepthMm) + " mm off its own, " +
+                general(sourceToObjectMm) +
                 " mm from the source. The first must not be negative and must be less than the second.");
     FluoroScale moved = scale;
     moved.depthRelative = offDepthMm / sourceToObjectMm;
@@ -35,22 +26,22 @@ Result<FluoroScale> isocentreScale(const Eigen::Vector2d& imagerSpacingMm, doubl
     if (!(imagerSpacingMm.x() > 0.0 && imagerSpacingMm.y() > 0.0 && imagerSpacingMm.allFinite()))
         return failure(ErrorCode::SpacingInvalid,
                        "Cannot scale the fluoroscopy at the isocentre: the spacing at the detector is " +
-                           number(imagerSpacingMm.x(), "%g") + " x " + number(imagerSpacingMm.y(), "%g") +
+                           general(imagerSpacingMm.x()) + " x " + general(imagerSpacingMm.y()) +
                            " mm; both must be above zero.");
     if (!(sourceToIsocentreMm > 0.0 && sourceToDetectorMm > sourceToIsocentreMm &&
           std::isfinite(sourceToDetectorMm)))
         return failure(
             ErrorCode::GeometryContradictory,
             "Cannot scale the fluoroscopy at the isocentre: the source is " +
-                number(sourceToIsocentreMm, "%g") + " mm from the isocentre and " +
-                number(sourceToDetectorMm, "%g") +
+                general(sourceToIsocentreMm) + " mm from the isocentre and " +
+                general(sourceToDetectorMm) +
                 " mm from the detector; the isocentre must lie between them. Calibrate on a catheter.");
     const double magnification = sourceToDetectorMm / sourceToIsocentreMm;
     FluoroScale scale;
     scale.planar.mmPerPixel = imagerSpacingMm / magnification;
     scale.planar.origin = ScaleOrigin::ImagerAtIsocentre;
-    scale.planar.detail = "detector pixels of " + number(imagerSpacingMm.x(), "%.4g") + " mm, magnified " +
-                          number(magnification, "%.3f") + " times";
+    scale.planar.detail = "detector pixels of " + general(imagerSpacingMm.x(), 4) + " mm, magnified " +
+                          fixed(magnification, 3) + " times";
     // SOD and SID are told apart, each with its own error: the quotient has both.
     scale.ownRelative = std::sqrt(2.0) * kDistanceRelativeUncertainty;
     return atDepth(scale, offDepthMm, sourceToIsocentreMm);

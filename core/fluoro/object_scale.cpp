@@ -1,25 +1,20 @@
 #include "core/fluoro/object_scale.h"
 
+#include "core/number_text.h"
+#include "core/units/angle.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <numbers>
 #include <vector>
 
 namespace gauge::core {
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
 constexpr double kSteepestTiltDeg = 60.0;
 /// Markers of a straight, evenly marked catheter scatter by their clicks; beyond this many of their SD one is
 /// missing.
 constexpr double kUnevenMarkers = 4.0;
-
-std::string number(double value, const char* form = "%g") {
-    char text[48];
-    std::snprintf(text, sizeof text, form, value);
-    return text;
-}
 
 Eigen::Vector2d square(const Eigen::Vector2d& p, double aspect) {
     return {p.x(), p.y() * aspect};
@@ -29,7 +24,7 @@ Result<void> checkOptions(const ObjectScaleOptions& options) {
     if (options.pixelAspect > 0.0 && std::isfinite(options.pixelAspect)) return {};
     return failure(ErrorCode::InvalidArgument,
                    "Cannot make a scale: a pixel's height over its width is given as " +
-                       number(options.pixelAspect) + "; it must be above zero.");
+                       general(options.pixelAspect) + "; it must be above zero.");
 }
 
 /// What a length in the picture and in life give, with the checks that all objects share.
@@ -40,26 +35,26 @@ Result<FluoroScale> scaleFrom(const PixelLength& length, double mm, double relat
         return failure(ErrorCode::NonFinite, "Cannot make a scale: the object's size is no finite number.");
     if (!(length.px > length.standardUncertaintyPx) || !(mm > 0.0))
         return failure(ErrorCode::Degenerate, "Cannot make a scale: the object is " +
-                                                  number(length.px, "%.1f") + " ± " +
-                                                  number(length.standardUncertaintyPx, "%.1f") +
+                                                  fixed(length.px, 1) + " ± " +
+                                                  fixed(length.standardUncertaintyPx, 1) +
                                                   " pixels long in the picture. Mark it again.");
     const bool small = length.px < kLeastScaleObjectPx;
     if (small && !options.acceptRough)
         return failure(ErrorCode::Degenerate,
-                       "Cannot make a scale of an object that is " + number(length.px, "%.1f") +
-                           " pixels wide in the picture: at least " + number(kLeastScaleObjectPx) +
+                       "Cannot make a scale of an object that is " + fixed(length.px, 1) +
+                           " pixels wide in the picture: at least " + general(kLeastScaleObjectPx) +
                            " are needed. Choose a wider object or a magnified run, or accept a rough scale.");
     FluoroScale scale;
     const double mmPerPixel = mm / length.px;
     scale.planar.mmPerPixel = {mmPerPixel, mmPerPixel * options.pixelAspect};
     scale.planar.origin = origin;
-    scale.planar.detail = detail + ", " + number(length.px, "%.1f") + " pixels";
+    scale.planar.detail = detail + ", " + fixed(length.px, 1) + " pixels";
     scale.ownRelative = std::hypot(relativeMm, length.standardUncertaintyPx / length.px);
     if (small) {
         scale.rough = true;
         scale.planar.detail += ", rough";
         scale.notices.push_back({"scale-object-small",
-                                 "The scale rests on an object only " + number(length.px, "%.1f") +
+                                 "The scale rests on an object only " + fixed(length.px, 1) +
                                      " pixels wide; lengths measured with it are rough.",
                                  {}});
     }
@@ -103,10 +98,10 @@ struct Foreshortening {
 
 Foreshortening foreshorteningOf(const MarkerTilt& tilt) {
     if (tilt.deg) {
-        const double angle = *tilt.deg * kDegree, u = tilt.uncertaintyDeg * kDegree;
+        const double angle = *tilt.deg * kRadPerDegree, u = tilt.uncertaintyDeg * kRadPerDegree;
         return {std::cos(angle), std::hypot(std::tan(angle) * u, u * u / std::numbers::sqrt2)};
     }
-    const double largest = tilt.largestDeg * kDegree;
+    const double largest = tilt.largestDeg * kRadPerDegree;
     if (largest < 1e-6) return {};
     const double mean = std::sin(largest) / largest;
     const double meanSquare = 0.5 + std::sin(2.0 * largest) / (4.0 * largest);
@@ -124,12 +119,12 @@ Result<void> checkMarkers(std::span<const Eigen::Vector2d> markers, double spaci
                        "Cannot make a scale of markers: a position is no finite number.");
     if (!(spacingMm > 0.0 && spacingMm <= 200.0))
         return failure(ErrorCode::InvalidArgument, "Cannot make a scale of markers: a spacing of " +
-                                                       number(spacingMm) + " mm lies outside 0 to 200 mm.");
+                                                       general(spacingMm) + " mm lies outside 0 to 200 mm.");
     const double steepest = tilt.deg ? std::abs(*tilt.deg) : tilt.largestDeg;
     if (!(steepest <= kSteepestTiltDeg) || !(tilt.largestDeg >= 0.0) || !(tilt.uncertaintyDeg >= 0.0))
         return failure(ErrorCode::InvalidArgument,
-                       "Cannot make a scale of markers turned " + number(steepest) +
-                           " degrees out of the detector's plane: up to " + number(kSteepestTiltDeg) +
+                       "Cannot make a scale of markers turned " + general(steepest) +
+                           " degrees out of the detector's plane: up to " + general(kSteepestTiltDeg) +
                            " can be corrected. Turn the arm until they are seen at their longest.");
     return {};
 }
@@ -164,16 +159,16 @@ Result<FluoroScale> markerScale(std::span<const Eigen::Vector2d> markers, double
         return failure(
             ErrorCode::Degenerate,
             "Cannot make a scale of " + std::to_string(markers.size()) + " markers: one lies " +
-                number(fit.worstResidualPx, "%.1f") +
+                fixed(fit.worstResidualPx, 1) +
                 " pixels off an evenly marked straight line. Mark a straight part, and every marker in it.");
     const Foreshortening seen = foreshorteningOf(tilt);
     const double steps = static_cast<double>(markers.size() - 1);
     const PixelLength whole{fit.step.px * steps, fit.step.standardUncertaintyPx * steps};
-    std::string detail = std::to_string(markers.size()) + " markers " + number(spacingMm) + " mm apart";
+    std::string detail = std::to_string(markers.size()) + " markers " + general(spacingMm) + " mm apart";
     if (tilt.deg)
-        detail += ", " + number(*tilt.deg) + " degrees out of the detector's plane";
+        detail += ", " + general(*tilt.deg) + " degrees out of the detector's plane";
     else
-        detail += ", up to " + number(tilt.largestDeg) + " degrees out of the detector's plane";
+        detail += ", up to " + general(tilt.largestDeg) + " degrees out of the detector's plane";
     return scaleFrom(whole, spacingMm * steps * seen.cosine, std::hypot(spacingRelative, seen.relative),
                      ScaleOrigin::MarkerSpacing, detail, options);
 }

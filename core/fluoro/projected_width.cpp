@@ -1,11 +1,12 @@
 #include "core/fluoro/projected_width.h"
 
 #include "core/geometry/planar_contour.h"
+#include "core/number_text.h"
+#include "core/units/angle.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdio>
 #include <numbers>
 #include <string>
 #include <vector>
@@ -13,13 +14,6 @@
 namespace gauge::core {
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
-
-std::string number(double value, const char* form = "%g") {
-    char text[48];
-    std::snprintf(text, sizeof text, form, value);
-    return text;
-}
 
 double extent(const std::vector<Eigen::Vector2d>& points, const Eigen::Vector2d& direction) {
     double low = points.front().dot(direction), high = low;
@@ -47,7 +41,7 @@ double longest(const std::vector<Eigen::Vector2d>& points) {
 ProjectedWidth widthOf(const std::vector<Eigen::Vector2d>& points, const Eigen::Vector2d& axis,
                        double cosToSight) {
     ProjectedWidth out;
-    out.openingDeg = std::asin(std::min(1.0, std::abs(cosToSight))) / kDegree;
+    out.openingDeg = std::asin(std::min(1.0, std::abs(cosToSight))) / kRadPerDegree;
     out.axisVisible = std::sqrt(std::max(0.0, 1.0 - cosToSight * cosToSight));
     out.longestMm = longest(points);
     if (out.openingDeg <= kLargestOpeningDeg)
@@ -137,8 +131,8 @@ Result<Estimate> predictedWidth(std::span<const PatientPoint> contour, const CAr
     if (!(options.contourUncertaintyMm >= 0.0 && std::isfinite(options.contourUncertaintyMm) &&
           options.angleUncertaintyDeg >= 0.0 && options.angleUncertaintyDeg <= 30.0))
         return failure(ErrorCode::InvalidArgument,
-                       "Cannot predict the width: uncertainties of " + number(options.contourUncertaintyMm) +
-                           " mm and " + number(options.angleUncertaintyDeg) +
+                       "Cannot predict the width: uncertainties of " + general(options.contourUncertaintyMm) +
+                           " mm and " + general(options.angleUncertaintyDeg) +
                            " degrees; neither may be negative, nor the second above 30.");
     const auto nominal = projectedWidth(contour, angles);
     if (!nominal) return tl::make_unexpected(nominal.error());
@@ -146,7 +140,7 @@ Result<Estimate> predictedWidth(std::span<const PatientPoint> contour, const CAr
         return failure(
             ErrorCode::Degenerate,
             "Cannot predict a width at " + words(angles) + ": the section is seen " +
-                number(nominal->openingDeg, "%.0f") +
+                fixed(nominal->openingDeg, 0) +
                 " degrees open, nearly from the front, where its axis has no length. Choose a view closer to "
                 "edge-on.");
     // Probabilists' Gauss-Hermite rule of five points: exact for polynomials up to degree 9.
@@ -159,8 +153,8 @@ Result<Estimate> predictedWidth(std::span<const PatientPoint> contour, const CAr
         for (std::size_t j = 0; j < kPlaces.size(); ++j) {
             // Turning past a pole goes on along the great circle.
             const double up = angles.secondaryDeg + options.angleUncertaintyDeg * kPlaces[j];
-            const double a = (angles.primaryDeg + options.angleUncertaintyDeg * kPlaces[i]) * kDegree,
-                         b = up * kDegree;
+            const double a = (angles.primaryDeg + options.angleUncertaintyDeg * kPlaces[i]) * kRadPerDegree,
+                         b = up * kRadPerDegree;
             const auto turned =
                 anglesOf({{std::sin(a) * std::cos(b), -std::cos(a) * std::cos(b), std::sin(b)}});
             const auto seen = projectedWidth(contour, turned);

@@ -1,7 +1,8 @@
 #include "core/fluoro/scale_object.h"
 
+#include "core/number_text.h"
+
 #include <cmath>
-#include <cstdio>
 
 namespace gauge::core {
 namespace {
@@ -12,12 +13,6 @@ constexpr double kSizesApart = 0.15;
 /// A sheath's wall, both sides together, is hardly thinner; common practice, no source.
 constexpr double kLeastWallMm = 0.2;
 
-std::string number(double value, const char* form = "%g") {
-    char text[48];
-    std::snprintf(text, sizeof text, form, value);
-    return text;
-}
-
 tl::unexpected<Error> unusable(const std::string& what) {
     return failure(ErrorCode::InvalidArgument, "Cannot use the object as a scale: " + what);
 }
@@ -27,24 +22,24 @@ Result<void> checkRanges(const ScaleObject& object) {
         return unusable("no size was entered. Enter its outer diameter.");
     const auto outside = [](double v, double low, double high) { return !(v >= low && v <= high); };
     if (object.french && outside(*object.french, kLeastFrench, kMostFrench))
-        return unusable(number(*object.french) + " French lies outside " + number(kLeastFrench) + " to " +
-                        number(kMostFrench) + ".");
+        return unusable(general(*object.french) + " French lies outside " + general(kLeastFrench) + " to " +
+                        general(kMostFrench) + ".");
     if (object.outerDiameterMm && outside(*object.outerDiameterMm, kLeastMm, kMostMm))
-        return unusable("an outer diameter of " + number(*object.outerDiameterMm) + " mm lies outside " +
-                        number(kLeastMm) + " to " + number(kMostMm) + " mm.");
+        return unusable("an outer diameter of " + general(*object.outerDiameterMm) + " mm lies outside " +
+                        general(kLeastMm) + " to " + general(kMostMm) + " mm.");
     return {};
 }
 
 Result<void> checkSheath(const ScaleObject& object) {
     if (!object.outerDiameterMm)
         return unusable(
-            "a sheath's French (" + number(*object.french) +
+            "a sheath's French (" + general(*object.french) +
             " F) is the bore inside it, not its outer diameter. Enter the outer diameter in mm from its "
             "instructions, or use a catheter.");
     if (object.french && *object.outerDiameterMm < *object.french * kMmPerFrench + kLeastWallMm)
-        return unusable("the outer diameter of " + number(*object.outerDiameterMm) +
-                        " mm leaves no wall around a bore of " + number(*object.french) + " F (" +
-                        number(*object.french * kMmPerFrench, "%.2f") +
+        return unusable("the outer diameter of " + general(*object.outerDiameterMm) +
+                        " mm leaves no wall around a bore of " + general(*object.french) + " F (" +
+                        fixed(*object.french * kMmPerFrench, 2) +
                         " mm). The bore seems to have been entered as the outer diameter.");
     return {};
 }
@@ -53,8 +48,8 @@ Result<void> checkCatheter(const ScaleObject& object) {
     if (!object.french || !object.outerDiameterMm) return {};
     const double byFrench = *object.french * kMmPerFrench;
     if (std::abs(*object.outerDiameterMm - byFrench) <= kSizesApart * byFrench) return {};
-    return unusable(number(*object.french) + " F means " + number(byFrench, "%.2f") +
-                    " mm, but the outer diameter entered is " + number(*object.outerDiameterMm) +
+    return unusable(general(*object.french) + " F means " + fixed(byFrench, 2) +
+                    " mm, but the outer diameter entered is " + general(*object.outerDiameterMm) +
                     " mm. Correct one of them; for a sheath, say that it is one.");
 }
 
@@ -73,12 +68,12 @@ Result<KnownDiameter> outerDiameter(const ScaleObject& object) {
     KnownDiameter known;
     known.mm = object.outerDiameterMm.value_or(object.french.value_or(0.0) * kMmPerFrench);
     known.relativeUncertainty = object.outerDiameterMm ? kPrintedDiameterRelative : kFrenchDiameterRelative;
-    known.words = (object.french ? number(*object.french) + " F " : std::string()) +
-                  (sheath ? "sheath, " : "catheter, ") + number(known.mm, "%.2f") + " mm outside";
+    known.words = (object.french ? general(*object.french) + " F " : std::string()) +
+                  (sheath ? "sheath, " : "catheter, ") + fixed(known.mm, 2) + " mm outside";
     if (sheath && !object.french && isWholeFrench(known.mm))
         known.notices.push_back({"sheath-french-suspected",
-                                 "The sheath's outer diameter of " + number(known.mm, "%.2f") +
-                                     " mm is exactly " + number(std::round(known.mm / kMmPerFrench)) +
+                                 "The sheath's outer diameter of " + fixed(known.mm, 2) +
+                                     " mm is exactly " + general(std::round(known.mm / kMmPerFrench)) +
                                      " F. A sheath's French is its bore: make sure that this is the outside.",
                                  {}});
     if (object.filledWithContrast) {

@@ -2,6 +2,7 @@
 
 #include "core/geometry/planar_contour.h"
 #include "core/geometry/plane.h"
+#include "core/units/angle.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,6 @@
 namespace gauge::core {
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
 
 /// Of a line of sight's two directions the one with the detector before the patient.
 CArmAngles fromTheFront(const PatientVector& sight) {
@@ -37,10 +37,10 @@ Result<Flat> flatten(std::span<const PatientPoint> contour) {
 
 std::optional<double> edgeOnSecondaryDeg(const PatientVector& normal, double primaryDeg) {
     const Eigen::Vector3d n = normal.mm.normalized();
-    const double a = primaryDeg * kDegree;
+    const double a = primaryDeg * kRadPerDegree;
     const double across = n.y() * std::cos(a) - n.x() * std::sin(a);
     constexpr double kUpright = 1e-9; // n_z below rounding of the angles
-    if (std::abs(n.z()) > kUpright) return std::atan(across / n.z()) / kDegree;
+    if (std::abs(n.z()) > kUpright) return std::atan(across / n.z()) / kRadPerDegree;
     if (std::abs(across) <= kUpright) return 0.0;
     return std::nullopt;
 }

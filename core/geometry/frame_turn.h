@@ -2,14 +2,14 @@
 #pragma once
 
 #include "core/geometry/plane.h"
+#include "core/units/angle.h"
 
 namespace gauge::core {
 
 /// The frame turned about the unit direction `axis` through its origin by `deg` (right-handed), made orthonormal again so
 /// that thousands of small turns add no distortion.
 inline SectionFrame turned(const SectionFrame& frame, const PatientVector& axis, double deg) {
-    constexpr double kRadPerDeg = 0.017453292519943295;
-    const Eigen::Matrix3d turn = Eigen::AngleAxisd(deg * kRadPerDeg, axis.mm).toRotationMatrix();
+    const Eigen::Matrix3d turn = Eigen::AngleAxisd(deg * kRadPerDegree, axis.mm).toRotationMatrix();
     SectionFrame result = frame;
     result.u.mm = (turn * frame.u.mm).normalized();
     result.normal.mm = result.u.mm.cross(turn * frame.v.mm).normalized();

@@ -8,10 +8,10 @@
 namespace gauge::core {
 namespace {
 
-using Points = std::vector<Eigen::Vector2d>;
+using PointList = std::vector<Eigen::Vector2d>;
 
-Points withoutRepeats(std::span<const Eigen::Vector2d> points, bool closed) {
-    Points kept;
+PointList withoutRepeats(std::span<const Eigen::Vector2d> points, bool closed) {
+    PointList kept;
     for (const auto& p : points)
         if (kept.empty() || p != kept.back()) kept.push_back(p);
     while (closed && kept.size() > 1 && kept.front() == kept.back())
@@ -24,7 +24,7 @@ struct Tridiagonal {
     std::vector<double> below, diagonal, above;
 
     explicit Tridiagonal(std::size_t n) : below(n), diagonal(n), above(n) {}
-    Points solve(Points right) const {
+    PointList solve(PointList right) const {
         const std::size_t n = right.size();
         std::vector<double> ratio(n);
         double pivot = diagonal[0];
@@ -41,9 +41,9 @@ struct Tridiagonal {
 };
 
 /// Second derivatives at the points of an open line; h and slope belong to the spans.
-Points openSeconds(const std::vector<double>& h, const Points& slope) {
+PointList openSeconds(const std::vector<double>& h, const PointList& slope) {
     const std::size_t n = h.size() + 1;
-    Points second(n, Eigen::Vector2d::Zero());
+    PointList second(n, Eigen::Vector2d::Zero());
     if (n == 2) return second;
     if (n == 3) {
         second.assign(3, 2.0 * (slope[1] - slope[0]) / (h[0] + h[1]));
@@ -51,7 +51,7 @@ Points openSeconds(const std::vector<double>& h, const Points& slope) {
     }
     const std::size_t inner = n - 2;
     Tridiagonal rows(inner);
-    Points right(inner);
+    PointList right(inner);
     for (std::size_t i = 0; i < inner; ++i) {
         rows.below[i] = h[i];
         rows.diagonal[i] = 2.0 * (h[i] + h[i + 1]);
@@ -64,7 +64,7 @@ Points openSeconds(const std::vector<double>& h, const Points& slope) {
     rows.above.front() -= a * a / b;
     rows.diagonal.back() += z * (z + y) / y;
     rows.below.back() -= z * z / y;
-    const Points solved = rows.solve(std::move(right));
+    const PointList solved = rows.solve(std::move(right));
     std::copy(solved.begin(), solved.end(), second.begin() + 1);
     second.front() = ((a + b) * second[1] - a * second[2]) / b;
     second.back() = ((z + y) * second[n - 2] - z * second[n - 3]) / y;
@@ -73,10 +73,10 @@ Points openSeconds(const std::vector<double>& h, const Points& slope) {
 
 /// The same of a closed line: h and slope of span i lead from point i to point i + 1. Sherman and Morrison's formula takes
 /// the two corners of the cyclic rows.
-Points closedSeconds(const std::vector<double>& h, const Points& slope) {
+PointList closedSeconds(const std::vector<double>& h, const PointList& slope) {
     const std::size_t n = h.size();
     Tridiagonal rows(n);
-    Points right(n);
+    PointList right(n);
     for (std::size_t i = 0; i < n; ++i) {
         const std::size_t before = (i + n - 1) % n;
         rows.below[i] = h[before];
@@ -87,11 +87,11 @@ Points closedSeconds(const std::vector<double>& h, const Points& slope) {
     const double corner = h[n - 1], gamma = -rows.diagonal[0];
     rows.diagonal.front() -= gamma;
     rows.diagonal.back() -= corner * corner / gamma;
-    Points column(n, Eigen::Vector2d::Zero());
+    PointList column(n, Eigen::Vector2d::Zero());
     column.front().setConstant(gamma);
     column.back().setConstant(corner);
-    Points x = rows.solve(std::move(right));
-    const Points z = rows.solve(std::move(column));
+    PointList x = rows.solve(std::move(right));
+    const PointList z = rows.solve(std::move(column));
     const Eigen::Vector2d top = x.front() + corner / gamma * x.back();
     const double below = 1.0 + z.front().x() + corner / gamma * z.back().x();
     for (std::size_t i = 0; i < n; ++i)
@@ -111,7 +111,7 @@ Result<SmoothLine> SmoothLine::through(std::span<const Eigen::Vector2d> points, 
     for (const auto& p : points)
         if (!p.allFinite())
             return failure(ErrorCode::NonFinite, "Cannot draw a line through points of which one is not finite.");
-    const Points p = withoutRepeats(points, closed);
+    const PointList p = withoutRepeats(points, closed);
     const std::size_t least = closed ? 3 : 2;
     if (p.size() < least)
         return failure(ErrorCode::TooFewPoints, "Cannot draw a " + std::string(closed ? "closed line" : "line") + " through " +
@@ -119,13 +119,13 @@ Result<SmoothLine> SmoothLine::through(std::span<const Eigen::Vector2d> points, 
                                                     std::to_string(least) + " are needed.");
     const std::size_t spans = closed ? p.size() : p.size() - 1;
     std::vector<double> h(spans);
-    Points slope(spans);
+    PointList slope(spans);
     for (std::size_t i = 0; i < spans; ++i) {
         const Eigen::Vector2d step = p[(i + 1) % p.size()] - p[i];
         h[i] = step.norm();
         slope[i] = step / h[i];
     }
-    const Points second = closed ? closedSeconds(h, slope) : openSeconds(h, slope);
+    const PointList second = closed ? closedSeconds(h, slope) : openSeconds(h, slope);
     SmoothLine line;
     line.m_closed = closed;
     for (std::size_t i = 0; i < spans; ++i) {
@@ -183,8 +183,8 @@ double SmoothLine::signedArea() const {
     return 0.5 * twice;
 }
 
-std::vector<Eigen::Vector2d> SmoothLine::sampled(int pieces) const {
-    std::vector<Eigen::Vector2d> points;
+PointList SmoothLine::sampled(int pieces) const {
+    PointList points;
     for (const Span& span : m_spans)
         for (int k = 0; k < pieces; ++k)
             points.push_back(span.at(span.length * k / pieces));

@@ -6,7 +6,7 @@
 namespace gauge::core {
 namespace {
 
-constexpr int kPoints = 4096;
+constexpr int kPosteriorPoints = 4096;
 
 /// The reading as a CT contour, which has no bias: only the pressure is left to change it.
 Observation withoutBias(const Observation& reading, double standardUncertaintyMm) {
@@ -27,7 +27,7 @@ Result<std::vector<CarriedValue>> carriedTo(const Observation& reading, std::spa
     const double own = readingUncertaintyMm(priors, reading);
     const Observation plain = withoutBias(reading, own);
     for (const double mmHg : pressuresMmHg) {
-        const auto p = posterior(std::span(&plain, 1), reading.quantity, Pressure::fromMmHg(mmHg), law, priors, {kPoints});
+        const auto p = posterior(std::span(&plain, 1), reading.quantity, Pressure::fromMmHg(mmHg), law, priors, {kPosteriorPoints});
         if (!p) return tl::make_unexpected(p.error());
         const DiameterAt at = p->at(mmHg);
         CarriedValue c;

@@ -13,7 +13,7 @@ namespace gauge::core {
 
 namespace {
 
-constexpr int kPoints = 4096;
+constexpr int kPlacements = 4096;
 
 double squared(double x) { return x * x; }
 
@@ -31,7 +31,7 @@ DifferencePart pressurePart(const PreparedReadings& readings, Quantity quantity,
     PointSet set(2 + 2 * static_cast<int>(readings.states.size()), 1);
     double sum = 0.0, squares = 0.0, departure = 0.0;
     const double slopeVariance = truncated_normal::moments(slope.mean, slope.sd).variance;
-    for (int i = 0; i < kPoints; ++i) {
+    for (int i = 0; i < kPlacements; ++i) {
         const auto u = set.next();
         const double k = truncated_normal::quantile(slope.mean, slope.sd, u[0]);
         const double p1 = pressureAt(readings, readings.counted[0], u), p2 = pressureAt(readings, readings.counted[1], u);
@@ -41,8 +41,8 @@ DifferencePart pressurePart(const PreparedReadings& readings, Quantity quantity,
         squares += squared(k * term);
         departure += slopeVariance * squared(term) * (squared(factor) - 1.0);
     }
-    const double mean = sum / kPoints;
-    return {mean, std::sqrt(std::max(0.0, squares / kPoints - squared(mean)) + departure / kPoints)};
+    const double mean = sum / kPlacements;
+    return {mean, std::sqrt(std::max(0.0, squares / kPlacements - squared(mean)) + departure / kPlacements)};
 }
 
 DifferencePart modalityPart(const PreparedReadings& readings) {

@@ -17,14 +17,14 @@ std::string where(const HaemodynamicState& s) {
     return " (" + std::string(plainName(s.stage)) + ", state \"" + s.state + "\")";
 }
 
-struct Bounds {
+struct PlausibleRange {
     const char* code;
     const char* name;
     const char* unit;
     double lowest, highest;
 };
 
-void checkBounds(std::vector<Notice>& out, const HaemodynamicState& s, std::optional<double> value, const Bounds& b) {
+void checkBounds(std::vector<Notice>& out, const HaemodynamicState& s, std::optional<double> value, const PlausibleRange& b) {
     if (!value || (*value >= b.lowest && *value <= b.highest)) return;
     out.push_back(notice(b.code, s,
                          std::string(b.name) + " of " + numberText(*value) + " " + b.unit + where(s) +

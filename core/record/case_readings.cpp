@@ -1,9 +1,10 @@
 #include "core/record/case_readings.h"
 
+#include "core/number_text.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdio>
 #include <optional>
 #include <set>
 #include <utility>
@@ -131,12 +132,6 @@ std::string momentIdOf(const CaseRecord& record, std::string_view group) {
     return evidence ? evidence->moment : std::string();
 }
 
-std::string number(double value) {
-    char buffer[32];
-    std::snprintf(buffer, sizeof buffer, "%.1f", value);
-    return buffer;
-}
-
 class Collector {
 public:
     explicit Collector(const CaseRecord& record) : m_record(record) {}
@@ -161,7 +156,7 @@ private:
             m_out.notices.push_back(
                 {"stale-value-left-out",
                  "The " + std::string(plainName(reading->quantity)) + " by " + std::string(plainName(reading->modality)) +
-                     " (" + number(reading->valueMm) +
+                     " (" + fixed(reading->valueMm, 1) +
                      " mm) is left out: what it was measured on has changed since. Measure it again, or confirm it.",
                  {{"group", value.group}, {"value", value.id}}});
             return;
@@ -224,7 +219,7 @@ private:
         if (byPercent && hasCt)
             m_out.notices.push_back(
                 {"ct-phase-by-percent",
-                 "The CT phase at " + number(*m_record.images->phasePercent) + " % of the beat counts as " +
+                 "The CT phase at " + fixed(*m_record.images->phasePercent, 1) + " % of the beat counts as " +
                      (ctPhase(m_record, evidence) == Phase::EndSystole ? "end-systole"
                                                                         : "a phase other than end-systole") +
                      " (30 to 50 % is taken for end-systole: common practice, no source).",

@@ -19,10 +19,10 @@ struct EditWriter {
         return {{"edit", "set-ostium"}, {"ostium", writtenOptional(e.ostium)}};
     }
     Json operator()(const SetLanding& e) const {
-        return {{"edit", "set-landing"}, {"landing", written(e.landing)}};
+        return {{"edit", "set-landing"}, {"landing", record_json::written(e.landing)}};
     }
     Json operator()(const SetValues& e) const {
-        return {{"edit", "set-values"}, {"group", e.group}, {"values", written(e.values)}};
+        return {{"edit", "set-values"}, {"group", e.group}, {"values", record_json::written(e.values)}};
     }
     template <class Content> Json operator()(const SetEntry<Content>& e) const {
         return {{"edit", "set-entry"}, {"id", entryInput<Content>(e.id)}, {"entry", writtenEntry(e.entry)}};

@@ -10,23 +10,23 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr std::string_view kFormat = "ostium-gauge/journal/1";
-constexpr std::string_view kBefore = R"({"sha256":")";
+constexpr std::string_view kLineStart = R"({"sha256":")";
 constexpr std::string_view kBetween = R"(","line":)";
 constexpr std::string_view kAfter = "}";
 
 std::string line(const Json& json) {
     const std::string text = json.dump(-1, ' ', false, Json::error_handler_t::replace);
-    return std::string(kBefore).append(sha256(text)).append(kBetween).append(text).append(kAfter).append("\n");
+    return std::string(kLineStart).append(sha256(text)).append(kBetween).append(text).append(kAfter).append("\n");
 }
 
 /// The object's text when the line is sound.
 std::optional<std::string_view> soundContent(std::string_view line) {
-    const std::size_t start = kBefore.size() + kChecksumDigits + kBetween.size();
-    if (line.size() < start + kAfter.size() || !line.starts_with(kBefore) || !line.ends_with(kAfter) ||
-        line.substr(kBefore.size() + kChecksumDigits, kBetween.size()) != kBetween)
+    const std::size_t start = kLineStart.size() + kChecksumDigits + kBetween.size();
+    if (line.size() < start + kAfter.size() || !line.starts_with(kLineStart) || !line.ends_with(kAfter) ||
+        line.substr(kLineStart.size() + kChecksumDigits, kBetween.size()) != kBetween)
         return std::nullopt;
     const std::string_view content = line.substr(start, line.size() - start - kAfter.size());
-    if (sha256(content) != line.substr(kBefore.size(), kChecksumDigits)) return std::nullopt;
+    if (sha256(content) != line.substr(kLineStart.size(), kChecksumDigits)) return std::nullopt;
     return content;
 }
 

@@ -1,7 +1,8 @@
 #include "core/release/release_change.h"
 
+#include "core/number_text.h"
+
 #include <cmath>
-#include <cstdio>
 
 namespace gauge::core {
 namespace {
@@ -33,10 +34,8 @@ int worseWhenMore(Q q) {
 
 std::string shown(Q q, double value) {
     if (q == Q::VeinFlowFree || q == Q::DeviceThrombus) return value > 0.5 ? "yes" : "no";
-    char text[40];
     const std::string_view unit = unitOf(q);
-    std::snprintf(text, sizeof text, unit.empty() && value == std::floor(value) ? "%.0f" : "%.1f", value);
-    return std::string(text) + (unit.empty() ? "" : " ") + std::string(unit);
+    return fixed(value, unit.empty() && value == std::floor(value) ? 0 : 1) + (unit.empty() ? "" : " ") + std::string(unit);
 }
 
 const ReleaseFinding* lastLike(const ReleaseState& state, const ReleaseFinding& f) {

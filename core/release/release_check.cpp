@@ -1,18 +1,17 @@
 #include "core/release/release_check.h"
 
+#include "core/number_text.h"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace gauge::core {
 namespace {
 
 using Q = ReleaseQuantity;
 
-std::string fixed(double value, std::string_view unit) {
-    char text[40];
-    std::snprintf(text, sizeof text, unit.empty() ? "%.0f" : "%.1f", value);
-    return std::string(text) + (unit.empty() ? "" : " ") + std::string(unit);
+std::string withUnit(double value, std::string_view unit) {
+    return fixed(value, unit.empty() ? 0 : 1) + (unit.empty() ? "" : " ") + std::string(unit);
 }
 
 std::optional<ReleaseRange> rangeOf(Q quantity, const ReleaseLimits& l) {
@@ -76,9 +75,9 @@ bool nearLimit(double value, std::optional<double> u, const std::optional<Releas
 }
 
 std::string rangeWords(const ReleaseRange& r, std::string_view unit) {
-    std::string text = r.least && r.greatest ? fixed(*r.least, unit) + " to " + fixed(*r.greatest, unit)
-                       : r.least             ? "at least " + fixed(*r.least, unit)
-                                             : "at most " + fixed(*r.greatest, unit);
+    std::string text = r.least && r.greatest ? withUnit(*r.least, unit) + " to " + withUnit(*r.greatest, unit)
+                       : r.least             ? "at least " + withUnit(*r.least, unit)
+                                             : "at most " + withUnit(*r.greatest, unit);
     return text + " (" + std::string(words(r.basis)) + ")";
 }
 
@@ -97,7 +96,7 @@ ReleaseRow rowOf(const ReleaseFinding& f, const ReleaseLimits& l) {
 
 /// "45 degrees: share of the lobe beyond the circumflex artery 50.0 %; at least 66.7 % (…) is wanted. …"
 std::string sentence(const ReleaseRow& row, const char* then) {
-    return (row.view.empty() ? "" : row.view + ": ") + row.what + " " + fixed(row.value, row.unit) + "; " +
+    return (row.view.empty() ? "" : row.view + ": ") + row.what + " " + withUnit(row.value, row.unit) + "; " +
            rangeWords(*row.range, row.unit) + " is wanted. " + then +
            (row.nearLimit ? " The reading is uncertain enough for either side of the limit." : "");
 }
@@ -140,12 +139,12 @@ void addFinding(ReleaseReport& report, const ReleaseFinding& f, const ReleaseSta
     if (f.quantity == Q::JetWidth) row.what += " (" + std::string(words(jetClass(f.value))) + ")";
     if (f.quantity == Q::Effusion && f.value > 0.0)
         report.notices.push_back({"effusion-present",
-                                  "A pericardial effusion of " + fixed(f.value, "mm") + " was seen by " + f.seenBy +
+                                  "A pericardial effusion of " + withUnit(f.value, "mm") + " was seen by " + f.seenBy +
                                       ": compare it with the view before the puncture.",
                                   {}});
     if (f.quantity == Q::SeptalHole && f.value > 0.0 && state.stage == Stage::FollowUp)
         report.notices.push_back(
-            {"septal-hole", "The crossing left a hole of " + fixed(f.value, "mm") + " in the septum.", {}});
+            {"septal-hole", "The crossing left a hole of " + withUnit(f.value, "mm") + " in the septum.", {}});
     report.rows.push_back(std::move(row));
     if (f.quantity == Q::ImplantWidth) addCompression(report, f, l);
 }
@@ -159,8 +158,8 @@ void gapsOnPull(ReleaseReport& report, const ReleaseState& state, const ReleaseL
                 report.notices.push_back(
                     {"gap-grows-on-pull",
                      (before.view.empty() ? "" : before.view + ": ") + std::string("the gap") +
-                         (before.side.empty() ? "" : " on the " + before.side) + " grows from " + fixed(before.value, "mm") +
-                         " to " + fixed(after.value, "mm") + " on the pull: the implant is not stable.",
+                         (before.side.empty() ? "" : " on the " + before.side) + " grows from " + withUnit(before.value, "mm") +
+                         " to " + withUnit(after.value, "mm") + " on the pull: the implant is not stable.",
                      {}});
     }
 }

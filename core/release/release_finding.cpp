@@ -1,7 +1,8 @@
 #include "core/release/release_finding.h"
 
+#include "core/number_text.h"
+
 #include <cmath>
-#include <cstdio>
 
 namespace gauge::core {
 namespace {
@@ -41,12 +42,6 @@ bool isWhole(ReleaseQuantity q) {
            q == ReleaseQuantity::DeviceThrombus;
 }
 
-std::string number(double value) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%g", value);
-    return text;
-}
-
 Result<void> check(const ReleaseFinding& f) {
     const Entry& e = entry(f.quantity);
     const std::string what = "Cannot use the finding \"" + std::string(e.words) + "\"" +
@@ -55,8 +50,8 @@ Result<void> check(const ReleaseFinding& f) {
         return failure(ErrorCode::NonFinite, what + "it is no number.");
     if (f.value < e.least || f.value > e.greatest || (isWhole(f.quantity) && f.value != std::floor(f.value)))
         return failure(ErrorCode::InvalidArgument,
-                       what + "it is " + number(f.value) + "; " + (isWhole(f.quantity) ? "a whole number from " : "") +
-                           number(e.least) + " to " + number(e.greatest) + " is possible.");
+                       what + "it is " + general(f.value) + "; " + (isWhole(f.quantity) ? "a whole number from " : "") +
+                           general(e.least) + " to " + general(e.greatest) + " is possible.");
     if (f.standardUncertainty && *f.standardUncertainty < 0.0)
         return failure(ErrorCode::InvalidArgument, what + "its uncertainty is below 0.");
     if (f.seenBy.empty()) return failure(ErrorCode::InvalidArgument, what + "say who saw it.");

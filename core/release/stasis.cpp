@@ -1,7 +1,8 @@
 #include "core/release/stasis.h"
 
+#include "core/number_text.h"
+
 #include <algorithm>
-#include <cstdio>
 
 namespace gauge::core {
 namespace {
@@ -9,12 +10,6 @@ namespace {
 constexpr double kDelayedRatioLimit = 0.5;   // PMID 20920660, 23821020: all thrombi below it
 constexpr double kSlowEmptyingCmPerS = 20.0; // common practice, no source
 constexpr int kDenseSmoke = 3;               // common practice, no source
-
-std::string number(double value, int decimals) {
-    char buffer[32];
-    std::snprintf(buffer, sizeof buffer, "%.*f", decimals, value);
-    return buffer;
-}
 
 std::string at(const StasisFinding& finding) {
     return std::string(plainName(finding.stage)) +
@@ -64,7 +59,7 @@ std::string signsOfStasis(const StasisFinding& f) {
     if (f.echoContrastGrade.value_or(0) >= kDenseSmoke)
         add("echo contrast grade " + std::to_string(*f.echoContrastGrade));
     if (f.emptyingVelocityCmPerS && *f.emptyingVelocityCmPerS < kSlowEmptyingCmPerS)
-        add("emptying velocity " + number(*f.emptyingVelocityCmPerS, 0) + " cm/s");
+        add("emptying velocity " + fixed(*f.emptyingVelocityCmPerS, 0) + " cm/s");
     return signs;
 }
 
@@ -79,7 +74,7 @@ void judgeStasisSigns(const StasisFinding& f, StasisJudgement& j) {
 
 void judgeEnhancement(const StasisFinding& f, StasisJudgement& j) {
     if (!f.enhancementRatio) return;
-    const std::string ratio = number(*f.enhancementRatio, 2);
+    const std::string ratio = fixed(*f.enhancementRatio, 2);
     if (f.enhancementPhase == EnhancementPhase::Delayed) {
         if (*f.enhancementRatio >= kDelayedRatioLimit) return;
         j.warnings.push_back({"enhancement-exclude-thrombus",

@@ -8,7 +8,7 @@ namespace gauge::core {
 
 namespace {
 
-constexpr std::array kRates = {1.13, 1.02, 1.88, 3.74, 8.70, 12.50}; // major bleeds per 100 patient-years, by score
+constexpr std::array kBleedingRates = {1.13, 1.02, 1.88, 3.74, 8.70, 12.50}; // major bleeds per 100 patient-years, by score
 
 tl::unexpected<Error> refused(const std::string& why) {
     return failure(ErrorCode::InvalidArgument, "Cannot give HAS-BLED: " + why);
@@ -63,8 +63,8 @@ Result<BleedingScore> hasBled(const BleedingItems& items) {
     count(items.antiplateletOrNsaid, "antiplatelet drug or NSAID");
     count(items.alcohol, "alcohol");
     score.isHigh = score.points >= 3;
-    if (score.points < static_cast<int>(kRates.size()))
-        score.rate = PublishedRate{kRates[score.points], "major bleeding", "Pisters et al., Chest 2010;138:1093-1100",
+    if (score.points < static_cast<int>(kBleedingRates.size()))
+        score.rate = PublishedRate{kBleedingRates[score.points], "major bleeding", "Pisters et al., Chest 2010;138:1093-1100",
                                    Basis::Read};
     return score;
 }

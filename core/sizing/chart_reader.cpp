@@ -1,5 +1,6 @@
 #include "core/sizing/chart_reader.h"
 
+#include "core/number_text.h"
 #include "core/sizing/json_fields.h"
 #include "core/sizing/json_words.h"
 #include "core/sizing/percent.h"
@@ -13,12 +14,11 @@ namespace {
 
 using json_fields::Fields;
 using json_fields::Finding;
-using json_fields::plain;
+using json_fields::kGreatestPressureMmHg;
 
 // No appendage and no implant for one is outside these; a value that is was typed in another unit.
 constexpr double kLeastSizeMm = 5.0;
 constexpr double kGreatestSizeMm = 80.0;
-constexpr double kGreatestPressureMmHg = 60.0;
 
 const std::vector<std::pair<const char*, DeviceKind>> kKinds{{"plug", DeviceKind::Plug},
                                                              {"lobe-and-disc", DeviceKind::LobeAndDisc}};
@@ -68,8 +68,8 @@ Band bandOf(const Fields& fields, const char* key, double least, double most) {
 
 void checkDiameters(const Fields& fields, const ChartSize& size, DeviceKind kind) {
     if (size.acceptsMm.hi >= size.nominalMm)
-        throw Finding{fields.pathOf("accepts_mm") + " reaches " + plain(size.acceptsMm.hi) +
-                      " mm, not less than the nominal " + plain(size.nominalMm) +
+        throw Finding{fields.pathOf("accepts_mm") + " reaches " + general(size.acceptsMm.hi) +
+                      " mm, not less than the nominal " + general(size.nominalMm) +
                       " mm: such an implant would not be held; the band ends below the nominal size"};
     if (kind == DeviceKind::LobeAndDisc && !size.discDiameterMm)
         throw Finding{fields.pathOf("disc_diameter_mm") + " is absent; a lobe-and-disc size needs it"};
@@ -78,8 +78,8 @@ void checkDiameters(const Fields& fields, const ChartSize& size, DeviceKind kind
     if (kind == DeviceKind::Plug && !size.outerDiameterMm)
         throw Finding{fields.pathOf("outer_diameter_mm") + " is absent; a plug size needs it"};
     if (size.discDiameterMm && size.lobeDiameterMm && *size.discDiameterMm <= *size.lobeDiameterMm)
-        throw Finding{fields.pathOf("disc_diameter_mm") + " holds " + plain(*size.discDiameterMm) +
-                      "; a disc wider than its lobe (" + plain(*size.lobeDiameterMm) + " mm) is needed"};
+        throw Finding{fields.pathOf("disc_diameter_mm") + " holds " + general(*size.discDiameterMm) +
+                      "; a disc wider than its lobe (" + general(*size.lobeDiameterMm) + " mm) is needed"};
 }
 
 ChartSize sizeOf(const Fields& fields, DeviceKind kind) {
@@ -120,8 +120,8 @@ void readSizes(const Fields& fields, DeviceChart& chart) {
             if (!names.insert(size.name).second)
                 throw Finding{row.pathOf("name") + " stands twice in the chart"};
             if (i > 0 && size.nominalMm <= chart.sizes[i - 1].nominalMm)
-                throw Finding{row.pathOf("nominal_mm") + " holds " + plain(size.nominalMm) +
-                              "; sizes ascend, so more than the " + plain(chart.sizes[i - 1].nominalMm) +
+                throw Finding{row.pathOf("nominal_mm") + " holds " + general(size.nominalMm) +
+                              "; sizes ascend, so more than the " + general(chart.sizes[i - 1].nominalMm) +
                               " mm of the row before is needed"};
         } catch (const Finding& finding) {
             throw Finding{rowOf(i, rows) + ": " + finding.text};
@@ -157,13 +157,13 @@ void compareNeighbours(const ChartSize& a, const ChartSize& b, std::vector<Notic
     const std::string between = "sizes " + a.name + " and " + b.name;
     if (b.acceptsMm.lo < a.acceptsMm.hi)
         notices.push_back({"chart-bands-overlap",
-                           "The chart's " + between + " both accept readings from " + plain(b.acceptsMm.lo) +
-                               " to " + plain(std::min(a.acceptsMm.hi, b.acceptsMm.hi)) + " mm.",
+                           "The chart's " + between + " both accept readings from " + general(b.acceptsMm.lo) +
+                               " to " + general(std::min(a.acceptsMm.hi, b.acceptsMm.hi)) + " mm.",
                            {{"sizes", a.name + ", " + b.name}}});
     if (b.acceptsMm.lo > a.acceptsMm.hi)
         notices.push_back({"chart-bands-gap",
-                           "No size of the chart accepts readings between " + plain(a.acceptsMm.hi) +
-                               " and " + plain(b.acceptsMm.lo) + " mm (between " + between + ").",
+                           "No size of the chart accepts readings between " + general(a.acceptsMm.hi) +
+                               " and " + general(b.acceptsMm.lo) + " mm (between " + between + ").",
                            {{"sizes", a.name + ", " + b.name}}});
 }
 
@@ -182,8 +182,8 @@ std::vector<Notice> noticesOf(const DeviceChart& chart) {
         if (s.compressionPercent.holds(most) && s.compressionPercent.holds(least)) continue;
         notices.push_back({"chart-band-outside-compression",
                            "Size " + s.name + " accepts readings at which it would be compressed by " +
-                               plain(least) + " to " + plain(most) + " %, outside its own band of " +
-                               plain(s.compressionPercent.lo) + " to " + plain(s.compressionPercent.hi) +
+                               general(least) + " to " + general(most) + " %, outside its own band of " +
+                               general(s.compressionPercent.lo) + " to " + general(s.compressionPercent.hi) +
                                " %.",
                            {{"size", s.name}}});
     }

@@ -1,7 +1,8 @@
 #include "core/sizing/json_fields.h"
 
+#include "core/number_text.h"
+
 #include <cmath>
-#include <cstdio>
 #include <set>
 
 namespace gauge::core::json_fields {
@@ -23,16 +24,10 @@ nlohmann::json parsed(std::string_view text) {
 
 } // namespace
 
-std::string plain(double value) {
-    char buffer[32];
-    std::snprintf(buffer, sizeof buffer, "%.6g", value);
-    return buffer;
-}
-
 std::string described(const nlohmann::json& value) {
     if (value.is_null()) return "null";
     if (value.is_boolean()) return value.get<bool>() ? "true" : "false";
-    if (value.is_number()) return "the number " + plain(value.get<double>());
+    if (value.is_number()) return "the number " + general(value.get<double>());
     if (value.is_array()) return "a list of " + std::to_string(value.size());
     if (value.is_object()) return "an object";
     std::string text = value.get<std::string>();
@@ -72,7 +67,7 @@ std::string Fields::textOr(std::string_view key, std::string otherwise) const {
 }
 
 double Fields::number(std::string_view key, double least, double most) const {
-    const std::string allowed = "a number from " + plain(least) + " to " + plain(most);
+    const std::string allowed = "a number from " + general(least) + " to " + general(most);
     const auto& value = required(key, allowed.c_str());
     if (!value.is_number()) wrong(key, allowed);
     const auto number = value.get<double>();
@@ -93,13 +88,13 @@ bool Fields::flagOr(std::string_view key, bool otherwise) const {
 
 std::pair<double, double> Fields::band(std::string_view key, double least, double most) const {
     const std::string allowed =
-        "two numbers [lo, hi] with lo below hi, both from " + plain(least) + " to " + plain(most);
+        "two numbers [lo, hi] with lo below hi, both from " + general(least) + " to " + general(most);
     const auto& value = required(key, allowed.c_str());
     if (!value.is_array() || value.size() != 2 || !value[0].is_number() || !value[1].is_number())
         wrong(key, allowed);
     const std::pair<double, double> band{value[0].get<double>(), value[1].get<double>()};
     if (!(band.first >= least && band.second <= most && band.first < band.second))
-        throw Finding{pathOf(key) + " holds [" + plain(band.first) + ", " + plain(band.second) + "]; " +
+        throw Finding{pathOf(key) + " holds [" + general(band.first) + ", " + general(band.second) + "]; " +
                       allowed + " are needed"};
     return band;
 }

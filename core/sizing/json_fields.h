@@ -17,8 +17,8 @@ struct Finding {
     std::string text;
 };
 
-/// "12.5" as the number stands in the document, without needless digits.
-std::string plain(double value);
+/// What a left atrium can reach, and a document may therefore say.
+inline constexpr double kGreatestPressureMmHg = 60.0;
 
 /// A value for a message: kind and content, shortened: `text "ct"`, `number 3`, `null`, `a list of 2`.
 std::string described(const nlohmann::json& value);

@@ -1,5 +1,6 @@
 #include "core/sizing/observations_file.h"
 
+#include "core/number_text.h"
 #include "core/sizing/json_fields.h"
 #include "core/sizing/json_words.h"
 
@@ -10,7 +11,7 @@ namespace {
 
 using json_fields::Fields;
 using json_fields::Finding;
-using json_fields::plain;
+using json_fields::kGreatestPressureMmHg;
 using json_fields::wordOf;
 
 // Nothing of an appendage is outside these; a value that is was written in another unit, or at another place.
@@ -19,7 +20,6 @@ constexpr double kGreatestMm = 120.0;
 constexpr double kLeastUncertaintyMm = 0.001;
 constexpr double kGreatestUncertaintyMm = 20.0;
 constexpr double kLeastGivenMmHg = 0.1; // a mean pressure of nothing was not measured
-constexpr double kGreatestPressureMmHg = 60.0;
 constexpr double kGreatestVWaveMmHg = 120.0;
 
 const std::vector<std::pair<const char*, bool>> kBeats{{"alike", false}, {"mixed", true}};
@@ -37,12 +37,12 @@ void readPressure(const Fields& f, Observation& o) {
     o.pressureUncertaintyMmHg = f.optionalNumber("pressure_uncertainty_mmHg", 0.0, kGreatestPressureMmHg);
     o.vWaveMmHg = f.optionalNumber("v_wave_mmHg", kLeastGivenMmHg, kGreatestVWaveMmHg);
     if (o.vWaveMmHg && o.pressureMmHg && *o.vWaveMmHg < *o.pressureMmHg)
-        throw Finding{f.pathOf("v_wave_mmHg") + " holds " + plain(*o.vWaveMmHg) +
-                      ", below the mean pressure of " + plain(*o.pressureMmHg) +
+        throw Finding{f.pathOf("v_wave_mmHg") + " holds " + general(*o.vWaveMmHg) +
+                      ", below the mean pressure of " + general(*o.pressureMmHg) +
                       " mmHg; the v wave is the pressure's peak"};
 }
 
-Observation readingOf(const Fields& f) {
+Observation observationOf(const Fields& f) {
     Observation o;
     o.quantity = wordOf<Quantity>(f, "quantity");
     o.modality = wordOf<Modality>(f, "modality");
@@ -75,11 +75,11 @@ void checkState(const std::vector<Observation>& all, std::size_t i) {
                 "; readings of one state share one pressure, so give both the same or name two states"};
         };
         if (differs(a.pressureMmHg, b.pressureMmHg))
-            clash("pressure_mmHg", plain(*b.pressureMmHg), plain(*a.pressureMmHg));
-        if (differs(a.vWaveMmHg, b.vWaveMmHg)) clash("v_wave_mmHg", plain(*b.vWaveMmHg), plain(*a.vWaveMmHg));
+            clash("pressure_mmHg", general(*b.pressureMmHg), general(*a.pressureMmHg));
+        if (differs(a.vWaveMmHg, b.vWaveMmHg)) clash("v_wave_mmHg", general(*b.vWaveMmHg), general(*a.vWaveMmHg));
         if (differs(a.pressureUncertaintyMmHg, b.pressureUncertaintyMmHg))
-            clash("pressure_uncertainty_mmHg", plain(*b.pressureUncertaintyMmHg),
-                  plain(*a.pressureUncertaintyMmHg));
+            clash("pressure_uncertainty_mmHg", general(*b.pressureUncertaintyMmHg),
+                  general(*a.pressureUncertaintyMmHg));
         if (a.pressureSource && b.pressureSource && *a.pressureSource != *b.pressureSource)
             clash("pressure_source", std::string(word(*b.pressureSource)),
                   std::string(word(*a.pressureSource)));
@@ -91,7 +91,7 @@ void checkState(const std::vector<Observation>& all, std::size_t i) {
 void readReadings(const Fields& document, ObservationsFile& file) {
     document.list("observations"); // absent or no list: said as such
     for (const Fields& f : document.objects("observations")) {
-        file.observations.push_back(readingOf(f));
+        file.observations.push_back(observationOf(f));
         const std::size_t i = file.observations.size() - 1;
         checkState(file.observations, i);
         if (f.wordOr("beats", false, kBeats)) file.facts.mixedBeats.push_back(i);
@@ -103,8 +103,8 @@ LandingSection sectionOf(const Fields& f) {
     s.longestMm = f.number("longest_mm", kLeastMm, kGreatestMm);
     s.shortestMm = f.number("shortest_mm", kLeastMm, kGreatestMm);
     if (s.shortestMm > s.longestMm)
-        throw Finding{f.pathOf("shortest_mm") + " holds " + plain(s.shortestMm) +
-                      ", more than the longest diameter of " + plain(s.longestMm) + " mm"};
+        throw Finding{f.pathOf("shortest_mm") + " holds " + general(s.shortestMm) +
+                      ", more than the longest diameter of " + general(s.longestMm) + " mm"};
     const auto angle = f.optionalNumber("longest_at_deg", 0.0, 180.0);
     s.longestAtDeg = angle.value_or(0.0);
     s.angleKnown = angle.has_value();

@@ -1,5 +1,6 @@
 #include "core/sizing/size_warnings.h"
 
+#include "core/number_text.h"
 #include "core/sizing/percent.h"
 #include "core/sizing/wording.h"
 
@@ -11,7 +12,7 @@ std::string widthAt(const DiameterAt& d) {
 }
 
 std::string plain(double value) {
-    return std::to_string(value);
+    return fixed(value, 6);
 }
 
 void addUndersized(const SizeFit& fit, const ChartSize& size, const WidthsAt& widths,

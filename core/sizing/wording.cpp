@@ -1,21 +1,12 @@
 #include "core/sizing/wording.h"
 
+#include "core/number_text.h"
+
 #include "core/sizing/percent.h"
 
 #include <cmath>
-#include <cstdio>
 
 namespace gauge::core {
-namespace {
-
-std::string fixed(double value, int decimals) {
-    char buffer[64];
-    std::snprintf(buffer, sizeof buffer, "%.*f", decimals, value == 0.0 ? 0.0 : value);
-    return buffer;
-}
-
-} // namespace
-
 std::string mmText(double mm) {
     return fixed(mm, 1) + " mm";
 }

@@ -5,6 +5,8 @@
 
 namespace gauge::core {
 
+inline constexpr double kRadPerDegree = std::numbers::pi / 180.0;
+
 /// A plane angle. Degrees at every public edge, radians inside functions.
 class Angle {
 public:

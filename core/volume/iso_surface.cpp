@@ -1,5 +1,6 @@
 #include "core/volume/iso_surface.h"
 
+#include "core/parallel/cancelled.h"
 #include "core/parallel/parallel_for.h"
 #include "core/volume/bit_rows.h"
 #include "core/volume/cube_cases.h"
@@ -38,7 +39,7 @@ public:
         forSlices([&](int k) { classify(k, static_cast<std::int16_t>(below)); }, 0.5);
         forSlices([&](int k) { count(k); }, 0.6);
         if (m_work.stopped())
-            return failure(ErrorCode::Cancelled, "Making the surface was cancelled.");
+            return cancelled("Making the surface");
         const auto points = numberPoints();
         if (!points)
             return tl::make_unexpected(points.error());
@@ -48,7 +49,7 @@ public:
         m_mesh = &mesh;
         forSlices([&](int k) { placePoints(k); placeTriangles(k); }, 1.0);
         if (m_work.stopped())
-            return failure(ErrorCode::Cancelled, "Making the surface was cancelled.");
+            return cancelled("Making the surface");
         return mesh;
     }
 

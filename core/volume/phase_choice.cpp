@@ -1,19 +1,14 @@
 #include "core/volume/phase_choice.h"
 
+#include "core/number_text.h"
+
 #include <cmath>
-#include <cstdio>
 
 namespace gauge::core {
 namespace {
 
 /// Differences below this are no difference: what decimal strings lose.
 constexpr double kSame = 1e-6;
-
-std::string number(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.4g", value);
-    return text;
-}
 
 /// Where a phase lies on the scale that was asked for, and whether it had to be computed.
 struct Place {
@@ -53,11 +48,11 @@ struct Scale {
 std::string told(const PhaseInfo& phase, const Place& place, double asked, double apart, const Scale& scale) {
     std::string words;
     if (apart > kSame)
-        words = "Asked for " + number(asked) + " " + scale.unit + ", taken: " + phase.label +
+        words = "Asked for " + general(asked, 4) + " " + scale.unit + ", taken: " + phase.label +
                 ", the nearest there is.";
     if (place.computed)
         words += (words.empty() ? "" : " ") + std::string("Phase ") + phase.label + " lies at " +
-                 number(place.value) + " " + scale.unit + " by its R-R interval of " + number(*phase.beatMs) +
+                 general(place.value, 4) + " " + scale.unit + " by its R-R interval of " + general(*phase.beatMs, 4) +
                  " ms; the images do not say so themselves.";
     return words;
 }
@@ -79,7 +74,7 @@ Result<PhaseChoice> nearest(std::span<const PhaseInfo> phases, double asked, con
     }
     if (!best)
         return failure(ErrorCode::NotFound,
-                       "Cannot choose a phase at " + number(asked) + " " + scale.unit +
+                       "Cannot choose a phase at " + general(asked, 4) + " " + scale.unit +
                            ": no phase of the series says where in the heart beat it lies.");
     return PhaseChoice{*best, told(phases[*best], bestPlace, asked, bestApart, scale)};
 }
@@ -89,13 +84,13 @@ Result<PhaseChoice> nearest(std::span<const PhaseInfo> phases, double asked, con
 Result<PhaseChoice> nearestByPercent(std::span<const PhaseInfo> phases, double percent) {
     if (!(percent >= 0.0 && percent <= 100.0))
         return failure(ErrorCode::InvalidArgument,
-                       "Cannot choose a phase at " + number(percent) + " %: 0 to 100 is needed.");
+                       "Cannot choose a phase at " + general(percent, 4) + " %: 0 to 100 is needed.");
     return nearest(phases, percent, {percentOf, aroundTheBeat, "%"});
 }
 
 Result<PhaseChoice> nearestByDelay(std::span<const PhaseInfo> phases, double delayMs) {
     if (!(delayMs >= 0.0 && std::isfinite(delayMs)))
-        return failure(ErrorCode::InvalidArgument, "Cannot choose a phase " + number(delayMs) +
+        return failure(ErrorCode::InvalidArgument, "Cannot choose a phase " + general(delayMs, 4) +
                                                        " ms after the R wave: 0 or more is needed.");
     return nearest(phases, delayMs, {delayOf, alongTime, "ms"});
 }

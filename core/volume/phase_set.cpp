@@ -1,5 +1,7 @@
 #include "core/volume/phase_set.h"
 
+#include "core/parallel/cancelled.h"
+
 #include <algorithm>
 #include <condition_variable>
 #include <cstdint>
@@ -25,10 +27,6 @@ struct Slot {
 
 using Lock = std::unique_lock<std::mutex>;
 
-tl::unexpected<Error> cancelled() {
-    return failure(ErrorCode::Cancelled, "Loading the phase was cancelled.");
-}
-
 } // namespace
 
 class PhaseSet::State {
@@ -53,7 +51,7 @@ public:
         lookAt(phase);
         Slot& slot = m_slots[phase];
         for (;;) {
-            if (work.stopped()) return cancelled();
+            if (work.stopped()) return cancelled("Loading the phase");
             if (slot.data) {
                 slot.lastUse = ++m_clock;
                 m_changed.notify_all();

@@ -1,23 +1,18 @@
 #include "dicomio/angiography/positioner.h"
 
+#include "core/number_text.h"
+
 #include "dicomio/angiography/finding_list.h"
 #include "dicomio/angiography/frame_scope.h"
 
 #include <algorithm>
 #include <cmath>
-#include <sstream>
 #include <string>
 
 namespace gauge::dicomio {
 namespace {
 
 using core::CArmAngles;
-
-std::string plain(double value) {
-    std::ostringstream text;
-    text << value;
-    return text.str();
-}
 
 /// The number of `tag`; absent and unusable are nullopt, the latter with a finding.
 std::optional<double> angle(const Dataset& dataset, Tag tag, double limit, FindingList& findings) {
@@ -27,9 +22,9 @@ std::optional<double> angle(const Dataset& dataset, Tag tag, double limit, Findi
         return std::nullopt;
     }
     if (*value && std::abs(**value) > limit) {
-        findings.add("positioner-angle-unusable", describe(tag) + " is " + plain(**value) +
-                                                      " degrees, outside -" + plain(limit) + " to " +
-                                                      plain(limit) + ". The angle is not known.");
+        findings.add("positioner-angle-unusable", describe(tag) + " is " + core::general(**value) +
+                                                      " degrees, outside -" + core::general(limit) + " to " +
+                                                      core::general(limit) + ". The angle is not known.");
         return std::nullopt;
     }
     return *value;
@@ -85,7 +80,7 @@ Steps steps(const Dataset& dataset, Tag tag, int frames, FindingList& findings) 
     }
     if (mayBeOffsets(told)) {
         findings.add("positioner-increments-unusable",
-                     describe(tag) + " grows evenly to " + plain(told.back()) +
+                     describe(tag) + " grows evenly to " + core::general(told.back()) +
                          " degrees: its values may be steps or offsets from the first frame." + only);
         return {true, std::nullopt};
     }

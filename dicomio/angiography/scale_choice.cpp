@@ -1,8 +1,9 @@
 #include "dicomio/angiography/scale_choice.h"
 
+#include "core/number_text.h"
+
 #include <algorithm>
 #include <cmath>
-#include <sstream>
 #include <string>
 #include <vector>
 
@@ -27,15 +28,8 @@ constexpr double kSameSpacing = 1e-4;
 /// depth of a chest against the distance to the source.
 constexpr double kDepthsApart = 0.15;
 
-std::string plain(double value) {
-    std::ostringstream text;
-    text.precision(5);
-    text << value;
-    return text.str();
-}
-
 std::string plain(const Vector2d& v) {
-    return plain(v.x()) + " x " + plain(v.y()) + " mm";
+    return core::general(v.x(), 5) + " x " + core::general(v.y(), 5) + " mm";
 }
 
 std::optional<double> numberIn(const Dataset& dataset, Tag tag, double low, double high, const char* unit,
@@ -46,8 +40,8 @@ std::optional<double> numberIn(const Dataset& dataset, Tag tag, double low, doub
         return std::nullopt;
     }
     if (!*value || (**value >= low && **value <= high)) return *value;
-    findings.add("xray-geometry-unusable", describe(tag) + " is " + plain(**value) + unit + ", outside " +
-                                               plain(low) + " to " + plain(high) + ". It is not used.");
+    findings.add("xray-geometry-unusable", describe(tag) + " is " + core::general(**value, 5) + unit + ", outside " +
+                                               core::general(low, 5) + " to " + core::general(high, 5) + ". It is not used.");
     return std::nullopt;
 }
 
@@ -66,10 +60,10 @@ std::optional<Vector2d> spacingOf(const Dataset& dataset, Tag tag, FindingList& 
         return Vector2d(v[1], v[0]);
     std::string shown;
     for (std::size_t i = 0; i < std::min<std::size_t>(v.size(), 4); ++i)
-        shown += (i ? "\\" : "") + plain(v[i]);
+        shown += (i ? "\\" : "") + core::general(v[i], 5);
     findings.add("xray-geometry-unusable", describe(tag) + " is \"" + shown +
-                                               "\"; needed: two alike lengths from " + plain(kFinestPixelMm) +
-                                               " to " + plain(kCoarsestPixelMm) + " mm. It is not used.");
+                                               "\"; needed: two alike lengths from " + core::general(kFinestPixelMm, 5) +
+                                               " to " + core::general(kCoarsestPixelMm, 5) + " mm. It is not used.");
     return std::nullopt;
 }
 
@@ -90,8 +84,8 @@ std::optional<Vector2d> atDetector(const std::optional<Vector2d>& spacing, int l
                                    FindingList& findings) {
     if (!spacing || spacing->maxCoeff() * longSide <= kLargestDetectorMm) return spacing;
     findings.add("xray-geometry-unusable", describe(tags::ImagerPixelSpacing) + " (" + plain(*spacing) +
-                                               ") makes a detector " + plain(spacing->maxCoeff() * longSide) +
-                                               " mm long; none is longer than " + plain(kLargestDetectorMm) +
+                                               ") makes a detector " + core::general(spacing->maxCoeff() * longSide, 5) +
+                                               " mm long; none is longer than " + core::general(kLargestDetectorMm, 5) +
                                                " mm. It is not used.");
     return std::nullopt;
 }
@@ -126,8 +120,8 @@ std::optional<double> magnificationOf(const Told& told, FindingList& findings) {
     if (told.sid && told.sod) {
         if (*told.sod >= *told.sid) {
             findings.add("xray-geometry-contradictory",
-                         "The source is " + plain(*told.sod) + " mm from the isocentre and " +
-                             plain(*told.sid) +
+                         "The source is " + core::general(*told.sod, 5) + " mm from the isocentre and " +
+                             core::general(*told.sid, 5) +
                              " mm from the detector: the isocentre must lie between them. Neither is used.");
             return std::nullopt;
         }
@@ -135,8 +129,8 @@ std::optional<double> magnificationOf(const Told& told, FindingList& findings) {
         if (told.magnification && std::abs(*told.magnification - ratio) > kMagnificationTolerance * ratio) {
             findings.add("xray-geometry-contradictory",
                          describe(tags::EstimatedRadiographicMagnificationFactor) + " is " +
-                             plain(*told.magnification) + ", but the distances " + plain(*told.sid) + " / " +
-                             plain(*told.sod) + " mm give " + plain(ratio) +
+                             core::general(*told.magnification, 5) + ", but the distances " + core::general(*told.sid, 5) + " / " +
+                             core::general(*told.sod, 5) + " mm give " + core::general(ratio, 5) +
                              ". Which is right cannot be known: no scale is made of them.");
             return std::nullopt;
         }
@@ -246,11 +240,11 @@ std::optional<Candidate> fromIsocentre(const Told& told, const std::optional<dou
     return Candidate{
         XrayScaleSource::Isocentre,
         scaleOf(*told.imager / *magnification, ScaleOrigin::ImagerAtIsocentre, kGeometryRelative, told,
-                "detector pixels of " + plain(*told.imager) + ", magnified " + plain(*magnification) +
+                "detector pixels of " + plain(*told.imager) + ", magnified " + core::general(*magnification, 5) +
                     " times"),
         describe(tags::ImagerPixelSpacing) + " reduced to the isocentre by " +
-            (told.sid && told.sod ? "the distances " + plain(*told.sod) + " / " + plain(*told.sid) + " mm"
-                                  : "the magnification factor " + plain(*magnification)) +
+            (told.sid && told.sod ? "the distances " + core::general(*told.sod, 5) + " / " + core::general(*told.sid, 5) + " mm"
+                                  : "the magnification factor " + core::general(*magnification, 5)) +
             "."};
 }
 

@@ -1,12 +1,13 @@
 #include "dicomio/index/phases.h"
 
+#include "core/number_text.h"
+
 #include "dicomio/ct/stack_geometry.h"
 #include "dicomio/index/beats.h"
 
 #include <algorithm>
 #include <charconv>
 #include <cmath>
-#include <cstdio>
 #include <functional>
 #include <map>
 
@@ -14,12 +15,6 @@ namespace gauge::dicomio {
 namespace {
 
 using Key = std::function<std::optional<double>(const SliceFacts&)>;
-
-std::string number(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%g", value);
-    return text;
-}
 
 /// Indices of the slices by place: slices nearer to each other than kSamePlaceMm along the normal share one.
 std::vector<std::vector<std::size_t>> places(const std::vector<SliceFacts>& slices) {
@@ -80,11 +75,11 @@ PhaseGroup finished(std::vector<SliceFacts> slices) {
     group.beatMs = beatLength(slices);
     const auto temporal = common(slices, temporalOf);
     if (group.percent)
-        group.label = number(*group.percent) + " %";
+        group.label = core::general(*group.percent) + " %";
     else if (group.triggerMs)
-        group.label = number(std::round(*group.triggerMs)) + " ms";
+        group.label = core::general(std::round(*group.triggerMs)) + " ms";
     else
-        group.label = temporal ? "time " + number(*temporal) : "ungated";
+        group.label = temporal ? "time " + core::general(*temporal) : "ungated";
     group.slices = std::move(slices);
     return group;
 }
@@ -143,7 +138,7 @@ std::vector<PhaseGroup> byDimension(const std::vector<SliceFacts>& slices, std::
         slices, [&](const SliceFacts& s) { return std::optional(rank.at(s.phase.dimension)); }, phases);
     for (PhaseGroup& group : groups)
         if (group.label == "ungated")
-            group.label = "time " + number(rank.at(group.slices.front().phase.dimension));
+            group.label = "time " + core::general(rank.at(group.slices.front().phase.dimension));
     return groups;
 }
 
@@ -171,7 +166,7 @@ void percentFromDescription(PhaseSplit& result) {
         const auto percent = group.percent || group.triggerMs ? std::nullopt : percentInText(description);
         if (!percent) continue;
         group.percent = percent;
-        group.label = number(*percent) + " %";
+        group.label = core::general(*percent) + " %";
         result.notices.push_back({"phase-from-description",
                                   "The phase of " + group.label + " is taken from " +
                                       describe(tags::SeriesDescription) + " \"" + description +

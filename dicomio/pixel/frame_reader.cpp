@@ -49,7 +49,7 @@ std::uint32_t wordAt(const std::byte* p, std::size_t size) {
     return word;
 }
 
-tl::unexpected<core::Error> noFrame(int frame, int count) {
+tl::unexpected<core::Error> noSuchFrame(int frame, int count) {
     return failure(ErrorCode::InvalidArgument, "Frame " + std::to_string(frame + 1) +
                                                    " does not exist; the image has " + std::to_string(count) +
                                                    (count == 1 ? " frame." : " frames."));
@@ -159,7 +159,7 @@ core::Result<void> FrameReader::readWords(int frame, std::span<std::uint16_t> ou
 }
 
 core::Result<std::vector<std::int32_t>> FrameReader::readValues(int frame) const {
-    if (frame < 0 || frame >= m_scanned->format->frames) return noFrame(frame, m_scanned->format->frames);
+    if (frame < 0 || frame >= m_scanned->format->frames) return noSuchFrame(frame, m_scanned->format->frames);
     if (!m_native) return compressedValues(frame);
     return m_scanned->format->bitsAllocated == 1 ? oneBitValues(frame) : nativeValues(frame);
 }

@@ -1,10 +1,11 @@
 #include "dicomio/ultrasound/frame_times.h"
 
+#include "core/number_text.h"
+
 #include "dicomio/scan/tag.h"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <optional>
 #include <string>
 
@@ -22,12 +23,6 @@ constexpr double kSameInterval = 0.05;
 constexpr double kShortestFrameMs = 0.1;
 constexpr double kLongestFrameMs = 10000.0;
 
-std::string fixed(double value, int decimals) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
-
 class Reading {
 public:
     Reading(const Dataset& dataset, int frames, std::vector<core::Notice>& notices)
@@ -43,7 +38,7 @@ public:
             out = {FrameTimeSource::FrameTime, even(*interval), {}};
         } else if (const auto rate = byRate()) {
             out = {FrameTimeSource::Rate, even(1000.0 / *rate), {}};
-            contradiction("frame-rate-only", "Frame times follow from a rate of " + fixed(*rate, 2) +
+            contradiction("frame-rate-only", "Frame times follow from a rate of " + core::fixed(*rate, 2) +
                                                  " frames a second alone, which may be that of showing.");
         }
         compare(out, vector, interval);
@@ -120,7 +115,7 @@ private:
         const double mean = start.back() / (m_frames - 1.0);
         if (!(mean >= kShortestFrameMs && mean <= kLongestFrameMs)) {
             contradiction("frame-times-contradictory", describe(tags::FrameTimeVector) + " has frames " +
-                                                           fixed(mean, 3) +
+                                                           core::fixed(mean, 3) +
                                                            " ms apart on average; it is not used.");
             return std::nullopt;
         }
@@ -132,7 +127,7 @@ private:
         if (value.empty()) return std::nullopt;
         if (value.front() >= kShortestFrameMs && value.front() <= kLongestFrameMs) return value.front();
         contradiction("frame-times-contradictory",
-                      describe(tags::FrameTime) + " is " + fixed(value.front(), 3) + " ms; it is not used.");
+                      describe(tags::FrameTime) + " is " + core::fixed(value.front(), 3) + " ms; it is not used.");
         return std::nullopt;
     }
 
@@ -155,24 +150,24 @@ private:
             const double vectorMs = vector->back() / (m_frames - 1.0);
             if (std::abs(vectorMs - *interval) > kSameInterval * *interval)
                 contradiction("frame-times-contradictory", describe(tags::FrameTimeVector) + " has frames " +
-                                                               fixed(vectorMs, 2) + " ms apart on average, " +
+                                                               core::fixed(vectorMs, 2) + " ms apart on average, " +
                                                                describe(tags::FrameTime) + " says " +
-                                                               fixed(*interval, 2) + " ms." + kept);
+                                                               core::fixed(*interval, 2) + " ms." + kept);
         }
         const auto rate = numbers(tags::CineRate);
         if (used.source != FrameTimeSource::Rate && !rate.empty() && rate.front() > 0.0 &&
             std::abs(1000.0 / stepMs - rate.front()) > std::max(kRateRounding, kSameInterval * rate.front()))
             contradiction("frame-times-contradictory",
-                          describe(tags::CineRate) + " says " + fixed(rate.front(), 1) +
-                              " frames a second, the frames are " + fixed(stepMs, 2) +
-                              " ms apart, which is " + fixed(1000.0 / stepMs, 1) + " a second." + kept);
+                          describe(tags::CineRate) + " says " + core::fixed(rate.front(), 1) +
+                              " frames a second, the frames are " + core::fixed(stepMs, 2) +
+                              " ms apart, which is " + core::fixed(1000.0 / stepMs, 1) + " a second." + kept);
         const auto seconds = numbers(tags::EffectiveDuration);
         const double runMs = used.startMs.back();
         if (!seconds.empty() && seconds.front() > 0.0 &&
             std::abs(1000.0 * seconds.front() - runMs - 0.5 * stepMs) > 1.5 * stepMs + kSameInterval * runMs)
             contradiction("frame-times-contradictory",
-                          describe(tags::EffectiveDuration) + " says " + fixed(seconds.front(), 3) +
-                              " s, the frames take " + fixed(runMs / 1000.0, 3) + " s." + kept);
+                          describe(tags::EffectiveDuration) + " says " + core::fixed(seconds.front(), 3) +
+                              " s, the frames take " + core::fixed(runMs / 1000.0, 3) + " s." + kept);
     }
 
     const Dataset& m_dataset;

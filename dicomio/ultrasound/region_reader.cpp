@@ -1,10 +1,11 @@
 #include "dicomio/ultrasound/region_reader.h"
 
+#include "core/number_text.h"
+
 #include "dicomio/scan/tag.h"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <optional>
 #include <string>
 
@@ -16,12 +17,6 @@ using core::EchoRegionKind;
 using core::PhysicalUnit;
 using core::PixelBox;
 using core::RegionAxis;
-
-std::string fixed(double value, int decimals) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
 
 std::string shown(const PixelBox& box) {
     return "(" + std::to_string(box.minX) + ", " + std::to_string(box.minY) + ") to (" +
@@ -143,21 +138,21 @@ std::string lengthFault(const RegionAxis& x, const RegionAxis& y) {
     const double widthMm = 10.0 * std::abs(x.delta), heightMm = 10.0 * std::abs(y.delta);
     const auto believable = [](double mm) { return mm >= kSmallestPixelMm && mm <= kLargestPixelMm; };
     if (!believable(widthMm) || !believable(heightMm))
-        return "its pixels would be " + fixed(widthMm, 5) + " x " + fixed(heightMm, 5) + " mm, where " +
-               fixed(kSmallestPixelMm, 2) + " to " + fixed(kLargestPixelMm, 0) + " mm can be true";
+        return "its pixels would be " + core::fixed(widthMm, 5) + " x " + core::fixed(heightMm, 5) + " mm, where " +
+               core::fixed(kSmallestPixelMm, 2) + " to " + core::fixed(kLargestPixelMm, 0) + " mm can be true";
     const double aspect = std::max(widthMm / heightMm, heightMm / widthMm);
     if (aspect > kImpossibleAspect)
-        return "its pixels would be " + fixed(widthMm, 4) + " x " + fixed(heightMm, 4) + " mm, one side " +
-               fixed(aspect, 1) + " times the other, which cannot be true";
+        return "its pixels would be " + core::fixed(widthMm, 4) + " x " + core::fixed(heightMm, 4) + " mm, one side " +
+               core::fixed(aspect, 1) + " times the other, which cannot be true";
     return {};
 }
 
 std::string spectralFault(const RegionAxis& x, const RegionAxis& y) {
     if (y.unit == PhysicalUnit::CentimetrePerSecond &&
         !(y.delta != 0.0 && std::abs(y.delta) <= kLargestCmPerSAPixel))
-        return "a pixel of its velocity axis would be " + fixed(y.delta, 5) + " cm/s, which cannot be true";
+        return "a pixel of its velocity axis would be " + core::fixed(y.delta, 5) + " cm/s, which cannot be true";
     if (x.unit == PhysicalUnit::Second && !(x.delta != 0.0 && std::abs(x.delta) <= kLargestSecondsAPixel))
-        return "a pixel of its time axis would be " + fixed(x.delta, 5) + " s, which cannot be true";
+        return "a pixel of its time axis would be " + core::fixed(x.delta, 5) + " s, which cannot be true";
     return {};
 }
 
@@ -169,8 +164,8 @@ void addScale(EchoRegion& region, RegionItem& item) {
     const double aspect = scale.mmPerPixel.maxCoeff() / scale.mmPerPixel.minCoeff();
     if (aspect > kUnusualAspect)
         item.notice("region-aspect",
-                    "its pixels are " + fixed(scale.mmPerPixel.x(), 4) + " mm wide and " +
-                        fixed(scale.mmPerPixel.y(), 4) +
+                    "its pixels are " + core::fixed(scale.mmPerPixel.x(), 4) + " mm wide and " +
+                        core::fixed(scale.mmPerPixel.y(), 4) +
                         " mm high; lengths along and across are measured accordingly. Compare a "
                         "length with the scale in the picture.");
     region.scale = std::move(scale);
@@ -227,7 +222,7 @@ std::optional<EchoRegion> readRegion(RegionItem& item, int columns, int rows) {
     if (const auto angle = item.dataset().number(tags::DopplerCorrectionAngle);
         region.kind == EchoRegionKind::Spectral && angle && *angle && **angle != 0.0)
         item.notice("region-angle-corrected",
-                    "its velocities were corrected by the scanner for an angle of " + fixed(**angle, 0) +
+                    "its velocities were corrected by the scanner for an angle of " + core::fixed(**angle, 0) +
                         " degrees between beam and flow.");
     return region;
 }

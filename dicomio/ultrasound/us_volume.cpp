@@ -1,5 +1,7 @@
 #include "dicomio/ultrasound/us_volume.h"
 
+#include "core/number_text.h"
+
 #include "core/parallel/parallel_for.h"
 #include "dicomio/ct/stack_geometry.h"
 #include "dicomio/pixel/frame_reader.h"
@@ -7,7 +9,6 @@
 
 #include <algorithm>
 #include <atomic>
-#include <cstdio>
 #include <mutex>
 #include <new>
 #include <string>
@@ -26,12 +27,6 @@ constexpr std::uint64_t kMaxVoxels = std::uint64_t{1} << 30;
 constexpr int kLongestEdge = 4096;
 /// Between time points: movement of the volume's corners that is rounding, mm.
 constexpr double kSamePlacementMm = 0.01;
-
-std::string fixed(double value, int decimals) {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
 
 void replaceAll(std::string& text, const std::string& from, const std::string& to) {
     for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size()))
@@ -85,10 +80,10 @@ Result<void> checkPixels(const ScannedFile& scanned) {
 Result<void> checkVoxel(const Eigen::Vector3d& spacingMm) {
     if (spacingMm.minCoeff() >= kSmallestVoxelMm && spacingMm.maxCoeff() <= kLargestVoxelMm) return {};
     return failure(ErrorCode::SpacingInvalid,
-                   "its voxels would be " + fixed(spacingMm.x(), 4) + " x " + fixed(spacingMm.y(), 4) +
-                       " x " + fixed(spacingMm.z(), 4) + " mm by " + describe(tags::PixelSpacing) + " and " +
-                       describe(tags::ImagePositionVolume) + ", where " + fixed(kSmallestVoxelMm, 2) +
-                       " to " + fixed(kLargestVoxelMm, 0) + " mm can be true. Export the volume again.",
+                   "its voxels would be " + core::fixed(spacingMm.x(), 4) + " x " + core::fixed(spacingMm.y(), 4) +
+                       " x " + core::fixed(spacingMm.z(), 4) + " mm by " + describe(tags::PixelSpacing) + " and " +
+                       describe(tags::ImagePositionVolume) + ", where " + core::fixed(kSmallestVoxelMm, 2) +
+                       " to " + core::fixed(kLargestVoxelMm, 0) + " mm can be true. Export the volume again.",
                    {{"tag", describe(tags::PixelSpacing)}});
 }
 
@@ -129,7 +124,7 @@ void judgeTimes(std::vector<EchoTimePoint>& points, std::vector<core::Notice>& n
         point.offsetMs.reset();
     notices.push_back(
         {"volume-times-implausible",
-         describe(tags::TemporalPositionTimeOffset) + " has time points " + fixed(stepMs, 3) +
+         describe(tags::TemporalPositionTimeOffset) + " has time points " + core::fixed(stepMs, 3) +
              " ms apart on average, which cannot be true; their order is kept, their times are not.",
          {}});
 }

@@ -4978,6 +4978,10 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Ziehen oder Pfeiltasten drehen (Umschalt: fein), Ctrl und Rad oder + und − vergrößern, C schneidet auf, Pos1 dreht zum Längsschnitt zurück.</translation>
     </message>
     <message>
+        <source>surface, coarser while it moves</source>
+        <translation>Oberfläche, gröber während der Bewegung</translation>
+    </message>
+    <message>
         <source>surface, cut along the long section</source>
         <translation>Oberfläche, am Längsschnitt geschnitten</translation>
     </message>

@@ -4978,6 +4978,10 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Glisser ou flèches pour tourner (Maj : finement), Ctrl et molette ou + et − pour agrandir, C pour ouvrir, Origine pour revenir à la coupe longitudinale.</translation>
     </message>
     <message>
+        <source>surface, coarser while it moves</source>
+        <translation>surface, plus grossière pendant le mouvement</translation>
+    </message>
+    <message>
         <source>surface, cut along the long section</source>
         <translation>surface, coupée selon la coupe longitudinale</translation>
     </message>

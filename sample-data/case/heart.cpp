@@ -1,5 +1,6 @@
 #include "sample-data/case/heart.h"
 
+#include "sample-data/case/json_vector.h"
 #include "sample-data/scene/parts.h"
 #include "sample-data/scene/ridge.h"
 
@@ -18,11 +19,6 @@ constexpr double kWidestFlare = 1.25;
 
 double radians(double degrees) {
     return degrees * std::numbers::pi / 180.0;
-}
-
-Eigen::Vector3d vector(const json& value) {
-    const auto numbers = value.get<std::array<double, 3>>();
-    return {numbers[0], numbers[1], numbers[2]};
 }
 
 /// Knots [[s, value], …] with both members scaled, or a number that holds everywhere.
@@ -101,7 +97,7 @@ double addVeins(Scene& scene, const json& given, const Mouth& mouth, double shor
                                   shortHalfWidth, shortHalfWidth + 24.0, veinAt) -
                 shortHalfWidth;
     for (const json& other : given.at("others")) {
-        const Eigen::Vector3d d = vector(other.at("direction")).normalized();
+        const Eigen::Vector3d d = vectorFrom(other.at("direction")).normalized();
         scene.veins.push_back(veinTube(scene.atrium.surfacePoint(d) - 14.0 * d, d,
                                        Eigen::Vector3d::UnitZ().cross(d), {{110.0, 0.0, 0.0}},
                                        other.at("half_widths")));
@@ -110,12 +106,12 @@ double addVeins(Scene& scene, const json& given, const Mouth& mouth, double shor
 }
 
 void addVentricle(Scene& scene, const json& given, const Breathing& breath) {
-    const Eigen::Vector3d apex = vector(given.at("towards_apex")).normalized();
+    const Eigen::Vector3d apex = vectorFrom(given.at("towards_apex")).normalized();
     const double width = given.at("half_width").get<double>() * breath.ventricle;
     const double length = given.at("half_length").get<double>() * breath.ventricle;
     Ellipsoid ventricle;
     ventricle.centre =
-        scene.atrium.surfacePoint(vector(given.at("towards_valve")).normalized()) + (length - 3.0) * apex;
+        scene.atrium.surfacePoint(vectorFrom(given.at("towards_valve")).normalized()) + (length - 3.0) * apex;
     ventricle.axes.col(2) = apex;
     ventricle.axes.col(0) = apex.unitOrthogonal();
     ventricle.axes.col(1) = apex.cross(ventricle.axes.col(0));
@@ -127,7 +123,7 @@ void addVentricle(Scene& scene, const json& given, const Breathing& breath) {
 
 void addSurroundings(Scene& scene, const json& given) {
     for (const json& vessel : given.at("vessels")) {
-        const Eigen::Vector3d from = vector(vessel.at("from")), to = vector(vessel.at("to"));
+        const Eigen::Vector3d from = vectorFrom(vessel.at("from")), to = vectorFrom(vessel.at("to"));
         scene.cavities.push_back({vessel.at("name").get<std::string>(),
                                   straightVessel(0.5 * (from + to), to - from,
                                                  vessel.at("radius").get<double>(), 0.5 * (to - from).norm()),
@@ -136,19 +132,19 @@ void addSurroundings(Scene& scene, const json& given) {
     }
     for (const json& chamber : given.at("chambers"))
         scene.cavities.push_back({chamber.at("name").get<std::string>(),
-                                  Ellipsoid{vector(chamber.at("centre")), Eigen::Matrix3d::Identity(),
-                                            vector(chamber.at("half_axes"))},
+                                  Ellipsoid{vectorFrom(chamber.at("centre")), Eigen::Matrix3d::Identity(),
+                                            vectorFrom(chamber.at("half_axes"))},
                                   chamber.at("hu").get<double>(), chamber.at("wall").get<double>(),
                                   chamber.at("keep_off").get<double>(), true});
     for (const json& bone : given.at("bones"))
-        scene.bones.push_back({straightVessel(vector(bone.at("through")), vector(bone.at("direction")),
+        scene.bones.push_back({straightVessel(vectorFrom(bone.at("through")), vectorFrom(bone.at("direction")),
                                               bone.at("radius").get<double>(), 140.0)});
     for (const json& fat : given.at("fat_bodies"))
         scene.fatBodies.push_back(
-            {vector(fat.at("centre")), Eigen::Matrix3d::Identity(), vector(fat.at("half_axes"))});
+            {vectorFrom(fat.at("centre")), Eigen::Matrix3d::Identity(), vectorFrom(fat.at("half_axes"))});
     const json& chest = given.at("chest");
     const auto shell = [&](const char* name) {
-        return Ellipsoid{vector(chest.at("centre")), Eigen::Matrix3d::Identity(), vector(chest.at(name))};
+        return Ellipsoid{vectorFrom(chest.at("centre")), Eigen::Matrix3d::Identity(), vectorFrom(chest.at(name))};
     };
     scene.chest = {{shell("inner"), shell("muscle"), shell("outer")}};
 }
@@ -170,8 +166,8 @@ void setTissues(Scene& scene, const json& given) {
 
 Eigen::Isometry3d pose(const json& patient) {
     Eigen::Isometry3d placed = Eigen::Isometry3d::Identity();
-    placed.translate(vector(patient.at("heart_centre_lps_mm")));
-    const Eigen::Vector3d turned = vector(patient.at("heart_turned_deg"));
+    placed.translate(vectorFrom(patient.at("heart_centre_lps_mm")));
+    const Eigen::Vector3d turned = vectorFrom(patient.at("heart_turned_deg"));
     for (int axis = 0; axis < 3; ++axis)
         placed.rotate(Eigen::AngleAxisd(radians(turned[axis]), Eigen::Vector3d(Eigen::Vector3d::Unit(axis))));
     return placed;
@@ -205,10 +201,10 @@ Heart buildHeart(const json& given, const Breathing& breath, std::optional<doubl
     Heart heart;
     Scene& scene = heart.scene;
     setTissues(scene, given);
-    scene.atrium.semiAxes = breath.atrium * vector(given.at("atrium").at("half_axes"));
+    scene.atrium.semiAxes = breath.atrium * vectorFrom(given.at("atrium").at("half_axes"));
     const json& appendage = given.at("appendage");
     const Mouth mouth =
-        mouthOf(scene.atrium, vector(appendage.at("outward")), vector(appendage.at("towards_vein")));
+        mouthOf(scene.atrium, vectorFrom(appendage.at("outward")), vectorFrom(appendage.at("towards_vein")));
     scene.lobes = {mainLobe(appendage, mouth, breath)};
     const CentreCurve trunk = scene.lobes.front().curve;
     for (const json& lobe : appendage.at("side_lobes"))
@@ -224,12 +220,12 @@ Heart buildHeart(const json& given, const Breathing& breath, std::optional<doubl
     scene.patientFromScene = pose(given.at("patient"));
 
     heart.ridgeCrest = scene.patientFrom(ridge.crest);
-    heart.marks.atrium = scene.patientFrom(vector(marks.at("atrium_from_centre")));
+    heart.marks.atrium = scene.patientFrom(vectorFrom(marks.at("atrium_from_centre")));
     heart.marks.tip =
         scene.patientFrom(trunk.at(trunk.lastS() - marks.at("tip_before_end").get<double>()).point);
     heart.marks.circumflex = scene.patientFrom(circumflex);
     heart.marks.ridge = scene.patientFrom(ridge.inside);
-    heart.marks.aorta = scene.patientFrom(vector(marks.at("aorta_from_centre")));
+    heart.marks.aorta = scene.patientFrom(vectorFrom(marks.at("aorta_from_centre")));
     heart.widestMm = kWidestFlare * 2.0 * scene.lobes.front().semiA(0.0);
     return heart;
 }

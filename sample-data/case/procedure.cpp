@@ -1,5 +1,6 @@
 #include "sample-data/case/procedure.h"
 
+#include "sample-data/case/json_vector.h"
 #include "sample-data/case/sample_case.h"
 
 #include <nlohmann/json.hpp>
@@ -20,11 +21,6 @@ constexpr double kLawMm = 1e-4;
 
 tl::unexpected<core::Error> refuse(const std::string& finding) {
     return core::failure(core::ErrorCode::InvalidArgument, "Cannot build the sample case: " + finding);
-}
-
-Eigen::Vector3d vector(const json& value) {
-    const auto numbers = value.get<std::array<double, 3>>();
-    return {numbers[0], numbers[1], numbers[2]};
 }
 
 std::optional<double> landingDiameter(const BeatingHeart& heart, const PressureLaw& law) {
@@ -103,7 +99,7 @@ public:
         const Heart heart = m_procedure.heartIn(std::min<std::size_t>(1, m_procedure.law.states.size() - 1))
                                 .at(m_procedure.law.percent);
         const double s = ostiumPlane(heart).axisS + part.at("probe_looks_at_s").get<double>();
-        const Eigen::Vector3d apex = vector(part.at("probe_from_centre"));
+        const Eigen::Vector3d apex = vectorFrom(part.at("probe_from_centre"));
         m_probeInBlood = heart.scene.pool(apex) < heart.scene.wallMm;
         m_probe = probeLookingAt(heart.scene.patientFrom(apex),
                                  heart.scene.patientFrom(heart.scene.lobes.front().curve.at(s).point));
@@ -236,7 +232,7 @@ private:
         const auto place = [&](const Eigen::Vector3d& x) { return heart.scene.patientFrom(x); };
         run.arm.columns = size[0];
         run.arm.rows = size[1];
-        run.arm.isocentre = place(vector(given.at("isocentre_from_centre")));
+        run.arm.isocentre = place(vectorFrom(given.at("isocentre_from_centre")));
         run.arm.primaryDeg = runGiven.at("primary_deg").get<double>();
         run.arm.secondaryDeg = runGiven.at("secondary_deg").get<double>();
         run.arm.imagerSpacingMm = given.at("imager_spacing_mm").get<double>();
@@ -245,7 +241,7 @@ private:
         const json& catheter = given.at("catheter");
         std::vector<core::PatientPoint> places;
         for (const json& at : catheter.at("places_from_centre"))
-            places.push_back(place(vector(at)));
+            places.push_back(place(vectorFrom(at)));
         // The straight end runs along lobe 0's axis where it is straight.
         const CentreCurve& axis = heart.scene.lobes.front().curve;
         const CentreCurve::Frame mouth = axis.at(0.0);

@@ -1,6 +1,7 @@
 #include "sample-data/case/sample_case.h"
 
 #include "sample-data/case/heart.h"
+#include "sample-data/case/json_vector.h"
 
 #include <nlohmann/json.hpp>
 
@@ -13,18 +14,13 @@ using nlohmann::json;
 
 constexpr std::string_view kFormat = "ostium-gauge/sample-case/1";
 
-Eigen::Vector3d vector(const json& value) {
-    const auto numbers = value.get<std::array<double, 3>>();
-    return {numbers[0], numbers[1], numbers[2]};
-}
-
 void setImaging(SamplePhase& phase, const json& given, const CtSeries& series, std::size_t index) {
     const json& imaging = given.at("imaging");
     const auto size = imaging.at("size").get<std::array<int, 3>>();
     phase.grid.size = {size[0], size[1], size[2]};
-    phase.grid.spacingMm = vector(imaging.at("spacing_mm"));
+    phase.grid.spacingMm = vectorFrom(imaging.at("spacing_mm"));
     const Eigen::Vector3d middle =
-        vector(given.at("patient").at("heart_centre_lps_mm")) + vector(imaging.at("centre_from_heart_mm"));
+        vectorFrom(given.at("patient").at("heart_centre_lps_mm")) + vectorFrom(imaging.at("centre_from_heart_mm"));
     phase.grid.firstVoxelMm =
         middle - 0.5 * ((phase.grid.size.array() - 1).cast<double>() * phase.grid.spacingMm.array()).matrix();
     phase.imaging.blurFwhmMm = imaging.at("blur_fwhm_mm").get<double>();

@@ -1,7 +1,11 @@
 #include "core/volume/cube_cases.h"
 #include "core/volume/iso_surface.h"
 
+#include <boost/math/special_functions/ellint_rg.hpp>
 #include <cmath>
+#include <cstdio>
+#include <cstdlib>
+#include <functional>
 #include <gtest/gtest.h>
 #include <map>
 #include <numbers>
@@ -207,6 +211,76 @@ TEST(IsoSurface, OfATorusHasEulerCharacteristicZero) {
     // Pappus: A = 4 pi^2 R r, V = 2 pi^2 R r^2; the tube's curvature is 2.5 times the sphere's.
     EXPECT_LT(shareOff(areaMm2(*mesh), 4 * kPi * kPi * major * minor), 2.5 * kShareOfArea);
     EXPECT_LT(shareOff(enclosedVolumeMm3(*mesh), 2 * kPi * kPi * major * minor * minor), 2.5 * kShareOfVolume);
+}
+
+namespace {
+
+/// A body with known area and volume, its defining function exact at 0 and of slope 1 there.
+struct Body {
+    const char* name;
+    std::function<double(const Eigen::Vector3d&)> distance; ///< about the origin
+    double areaMm2 = 0.0, volumeMm3 = 0.0, reachMm = 0.0, sharpestMm = 0.0; ///< least radius of curvature
+    long euler = 2;
+};
+
+Body sphere(double r) {
+    return {"sphere", [r](const Eigen::Vector3d& p) { return p.norm() - r; }, 4 * kPi * r * r, 4.0 / 3.0 * kPi * r * r * r, r, r, 2};
+}
+
+/// Area: [DLMF] 19.33.2, S = 4 pi R_G(a^2 b^2, a^2 c^2, b^2 c^2).
+Body ellipsoid(const Eigen::Vector3d& h) {
+    const Eigen::Array3d q = h.array().square();
+    const double area = 4 * kPi * boost::math::ellint_rg(q.x() * q.y(), q.x() * q.z(), q.y() * q.z());
+    const auto distance = [h](const Eigen::Vector3d& p) {
+        const Eigen::Vector3d scaled = p.cwiseQuotient(h);
+        const double rho = scaled.norm();
+        return rho < 1e-6 ? -h.minCoeff() : rho * (rho - 1.0) / scaled.cwiseQuotient(h).norm();
+    };
+    return {"ellipsoid", distance, area, 4.0 / 3.0 * kPi * h.prod(), h.maxCoeff(), q.minCoeff() / h.maxCoeff(), 2};
+}
+
+/// Pappus: A = 4 pi^2 R r, V = 2 pi^2 R r^2.
+Body torus(double major, double minor) {
+    const auto distance = [=](const Eigen::Vector3d& p) { return std::hypot(std::hypot(p.x(), p.y()) - major, p.z()) - minor; };
+    return {"torus", distance, 4 * kPi * kPi * major * minor, 2 * kPi * kPi * major * minor * minor, major + minor, minor, 0};
+}
+
+} // namespace
+
+TEST(IsoSurface, OfBodiesWithKnownAreaAndVolumeIsClosedAndTrueFromManySeeds) {
+    // Seen over 400 seeds: area within 0.44 %, volume within 0.87 % times 4 mm over the sharpest radius of curvature.
+    constexpr double kArea = 0.006, kVolume = 0.011, kReferenceMm = 4.0;
+    const unsigned seeds = std::getenv("GAUGE_LONG") ? 200 : 16;
+    double worstArea = 0.0, worstVolume = 0.0;
+    for (unsigned seed = 1; seed <= seeds; ++seed) {
+        std::mt19937 random(seed);
+        const auto between = [&](double low, double high) { return std::uniform_real_distribution<double>(low, high)(random); };
+        const Eigen::Matrix3d turn = Eigen::Quaterniond(between(-1, 1), between(-1, 1), between(-1, 1), between(0.1, 1)).normalized().toRotationMatrix();
+        for (const Body& body : {sphere(between(4, 9)), ellipsoid({between(6, 9), between(6, 9), between(6, 9)}), torus(between(7, 9), between(3.2, 5))}) {
+            SCOPED_TRACE(std::string(body.name) + ", seed " + std::to_string(seed));
+            Eigen::Matrix3d linear = Eigen::AngleAxisd(between(-3, 3), Eigen::Vector3d(between(-1, 1), between(-1, 1), 1).normalized()).toRotationMatrix() *
+                                     Eigen::Vector3d(between(0.35, 0.5), between(0.35, 0.5), between(0.4, 0.6)).asDiagonal();
+            if (seed % 2 == 0) linear.col(1) *= -1.0; // mirrored grids keep the surface's sense
+            const Eigen::Vector3i size = ((2.0 * (body.reachMm + 2.0)) / linear.colwise().norm().transpose().array()).ceil().cast<int>() + 2;
+            const Eigen::Vector3d middle = 0.5 * (size.array() - 1).cast<double>().matrix() + Eigen::Vector3d(between(-.5, .5), between(-.5, .5), between(-.5, .5));
+            const Grid grid = scanned(size, placed(linear, middle), [&](const Eigen::Vector3d& at) { return body.distance(turn * (at - kMiddle)); });
+            const auto mesh = isoSurface(grid.block(), 200.0);
+            ASSERT_TRUE(mesh);
+            const MeshTopology t = topology(*mesh);
+            EXPECT_TRUE(t.closed()) << t.borderEdges << " border, " << t.tangledEdges << " tangled";
+            EXPECT_EQ(t.pieces, 1u);
+            EXPECT_EQ(t.eulerCharacteristic(), body.euler);
+            const double sharpness = kReferenceMm / body.sharpestMm;
+            const double area = shareOff(areaMm2(*mesh), body.areaMm2) / sharpness, volume = shareOff(enclosedVolumeMm3(*mesh), body.volumeMm3) / sharpness;
+            EXPECT_LT(area, kArea);
+            EXPECT_LT(volume, kVolume) << "and above 0: counter-clockwise seen from outside";
+            worstArea = std::max(worstArea, area);
+            worstVolume = std::max(worstVolume, volume);
+        }
+    }
+    RecordProperty("worst area, share", std::to_string(worstArea));
+    RecordProperty("worst volume, share", std::to_string(worstVolume));
+    if (std::getenv("GAUGE_LONG")) std::printf("worst area %.5f, volume %.5f\n", worstArea, worstVolume);
 }
 
 TEST(IsoSurface, IsBitIdenticalToThePlainTwinOverRandomBlocks) {

@@ -3,6 +3,7 @@
 #include "core/measure/closed_curve.h"
 #include "core/measure/edge_uncertainty.h"
 #include "core/measure/section_outline.h"
+#include "core/parallel/parallel_for.h"
 
 #include <Eigen/Geometry>
 #include <algorithm>
@@ -110,11 +111,11 @@ MetricValues placementUncertainty(const Volume& volume, const SectionFrame& fram
     };
     // Where the whole way cannot be measured (it opens into the atrium, or passes the tip), half or a quarter of it
     // tells the slope.
-    const auto change = [&](double shiftMm, double aboutU, double aboutV) -> std::optional<MetricValues> {
+    const auto change = [&](const Eigen::Vector3d& way, bool& opened) -> std::optional<MetricValues> {
         for (const double part : {1.0, 0.5, 0.25}) {
-            auto values = moved(part * shiftMm, part * aboutU, part * aboutV);
+            auto values = moved(part * way[0], part * way[1], part * way[2]);
             if (!values) {
-                opens = true;
+                opened = true;
                 continue;
             }
             for (std::size_t m = 0; m < kMetricCount; ++m)
@@ -123,11 +124,16 @@ MetricValues placementUncertainty(const Volume& volume, const SectionFrame& fram
         }
         return std::nullopt;
     };
-    const std::optional<MetricValues> pairs[3][2] = {
-        {change(spread.shiftMm, 0, 0), change(-spread.shiftMm, 0, 0)},
-        {change(0, tilt, 0), change(0, -tilt, 0)},
-        {change(0, 0, tilt), change(0, 0, -tilt)},
-    };
+    // Six sections that know nothing of each other: a dragged landing zone waits for them.
+    const Eigen::Vector3d ways[] = {{spread.shiftMm, 0, 0}, {0, tilt, 0}, {0, 0, tilt}};
+    std::optional<MetricValues> pairs[3][2];
+    bool opened[3][2] = {};
+    parallelFor(6, 1, [&](std::size_t begin, std::size_t end) {
+        for (std::size_t i = begin; i < end; ++i)
+            pairs[i / 2][i % 2] = change(i % 2 == 0 ? ways[i / 2] : Eigen::Vector3d(-ways[i / 2]), opened[i / 2][i % 2]);
+    });
+    for (const auto& pair : opened)
+        opens = opens || pair[0] || pair[1];
     MetricValues u{};
     for (std::size_t m = 0; m < kMetricCount; ++m) {
         double square = 0.0;

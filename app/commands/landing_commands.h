@@ -6,28 +6,42 @@
 
 namespace gauge::app {
 
-/// Moves the first landing plane along the axis. Moves with the same gesture number become one step of undo.
-class MoveLanding : public EditCommand {
+/// Changes of the landing planes. Those of the first plane with the same gesture number become one step of undo.
+class LandingCommand : public EditCommand {
 public:
-    MoveLanding(CaseDocument& document, double depthMm, int gesture);
-
-    int id() const override { return 1; }
+    int id() const override { return m_id; }
     bool mergeWith(const QUndoCommand* other) override;
 
+protected:
+    LandingCommand(CaseDocument& document, const QString& text, core::LandingPlanes landing, int id, int gesture);
+
 private:
-    int m_gesture;
+    int m_id, m_gesture;
+};
+
+/// Moves the first landing plane along the axis; a tilt stays.
+class MoveLanding : public LandingCommand {
+public:
+    MoveLanding(CaseDocument& document, double depthMm, int gesture);
+};
+
+/// Gives the first landing plane a normal of its own, at the depth where it is.
+class TiltLanding : public LandingCommand {
+public:
+    /// @param normal  towards the tip, of any length but 0.
+    TiltLanding(CaseDocument& document, const core::PatientVector& normal, int gesture);
+};
+
+/// Takes the tilt back: the plane is square to the axis again.
+class SquareLanding : public LandingCommand {
+public:
+    explicit SquareLanding(CaseDocument& document);
 };
 
 /// The plug plane's distance beyond the ridge tip, or none. Changes of one gesture become one step of undo.
-class SetPlugPlane : public EditCommand {
+class SetPlugPlane : public LandingCommand {
 public:
     SetPlugPlane(CaseDocument& document, std::optional<double> beyondRidgeMm, int gesture);
-
-    int id() const override { return 3; }
-    bool mergeWith(const QUndoCommand* other) override;
-
-private:
-    int m_gesture;
 };
 
 } // namespace gauge::app

@@ -41,6 +41,11 @@ bool sameMeasurement(const std::vector<core::RecordedValue>& recorded, const std
     });
 }
 
+/// Only the first plane can be tilted.
+std::optional<core::PatientVector> normalOf(const core::LandingPlanes& landing, std::size_t plane) {
+    return plane == 0 ? landing.normal : std::nullopt;
+}
+
 /// Measures, then cuts the landing planes one by one: a depth beyond a short appendage must not spoil the
 /// rest.
 core::Result<core::AppendageMeasurement>
@@ -53,8 +58,8 @@ measureWithLandings(const Session::Engine& engine, const std::shared_ptr<const c
     auto measurement = engine.measure(volume, marks, options, work);
     if (!measurement) return measurement;
     std::vector<core::LandingZone> zones;
-    for (const double depthMm : landing.depthsMm) {
-        if (auto zone = engine.landingAt(*volume, *measurement, depthMm))
+    for (std::size_t i = 0; i < landing.depthsMm.size(); ++i) {
+        if (auto zone = engine.landingAt(*volume, *measurement, landing.depthsMm[i], normalOf(landing, i)))
             zones.push_back(std::move(*zone));
         else
             measurement->notices.push_back({"landing-zone-not-measured", zone.error().message, {}});
@@ -235,6 +240,7 @@ void Session::chooseImages(std::size_t series, std::size_t phase) {
     if (record().ostium) m_document.push(std::make_unique<ReleaseOstium>(m_document));
     for (const core::MarkKind kind : core::kMarkKinds)
         if (record().marks.contains(kind)) m_document.push(std::make_unique<RemoveMark>(m_document, kind));
+    if (record().landing.normal) m_document.push(std::make_unique<SquareLanding>(m_document)); // a direction in the old frame
     m_document.push(std::make_unique<ChooseImages>(m_document, images));
     m_document.undoStack().endMacro();
 }
@@ -314,15 +320,42 @@ double Session::heldLandingDepth(double depthMm) const {
     return std::clamp(depthMm, kLandingMarginMm, std::max(kLandingMarginMm, most));
 }
 
-void Session::previewLanding(double depthMm) {
-    if (!m_measurement || !volume()) return;
-    auto zone = m_engine.landingAt(*volume(), *m_measurement, heldLandingDepth(depthMm));
+/// False, with a message, where there is no such plane.
+bool Session::showLanding(double depthMm, const std::optional<core::PatientVector>& normal) {
+    if (!m_measurement || !volume()) return false;
+    auto zone = m_engine.landingAt(*volume(), *m_measurement, heldLandingDepth(depthMm), normal);
     if (!zone) {
         say(Kind::Warning, text(zone.error()));
-        return;
+        return false;
     }
     m_preview = std::move(*zone);
     emit landingChanged();
+    return true;
+}
+
+void Session::previewLanding(double depthMm) {
+    showLanding(depthMm, record().landing.normal);
+}
+
+void Session::previewLandingTilt(const core::PatientVector& normal) {
+    if (const auto* zone = landing()) showLanding(zone->depthMm, normal.normalized());
+}
+
+void Session::tiltLanding(const core::PatientVector& normal, int gesture) {
+    const auto* zone = landing();
+    if (!zone || !showLanding(zone->depthMm, normal.normalized())) return;
+    m_preview.reset();
+    if (!m_document.push(std::make_unique<TiltLanding>(m_document, normal, gesture))) emit landingChanged();
+}
+
+void Session::squareLanding() {
+    dropPreviews();
+    m_document.push(std::make_unique<SquareLanding>(m_document));
+}
+
+std::optional<core::Plane> Session::landingPlane() const {
+    const auto* zone = landing();
+    return zone ? std::optional(zone->section.frame.plane()) : std::nullopt;
 }
 
 void Session::moveLanding(double depthMm, int gesture) {
@@ -341,6 +374,13 @@ const core::LandingZone* Session::landing() const {
     const auto first = std::find_if(zones.begin(), zones.end(),
                                     [](const auto& zone) { return zone.kind == core::LandingKind::Axis; });
     return first == zones.end() ? nullptr : &*first;
+}
+
+const core::LandingZone* Session::plug() const {
+    if (!m_measurement) return nullptr;
+    const auto& zones = m_measurement->landingZones;
+    const auto found = std::find_if(zones.begin(), zones.end(), isPlug);
+    return found == zones.end() ? nullptr : &*found;
 }
 
 void Session::onChanged(CaseDocument::Part part) {
@@ -433,8 +473,9 @@ void Session::refreshLandings() {
         return;
     }
     std::vector<core::LandingZone> zones;
-    for (const double depthMm : record().landing.depthsMm) {
-        auto zone = m_engine.landingAt(*volume(), *m_measurement, depthMm);
+    const core::LandingPlanes& landing = record().landing;
+    for (std::size_t i = 0; i < landing.depthsMm.size(); ++i) {
+        auto zone = m_engine.landingAt(*volume(), *m_measurement, landing.depthsMm[i], normalOf(landing, i));
         if (zone)
             zones.push_back(std::move(*zone));
         else

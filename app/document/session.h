@@ -44,7 +44,7 @@ public:
             const core::AppendageOptions&, const core::WorkContext&)>
             measure;
         std::function<core::Result<core::LandingZone>(const core::Volume&, const core::AppendageMeasurement&,
-                                                      double)>
+                                                      double, const std::optional<core::PatientVector>&)>
             landingAt;
         /// May be empty: planes are then dragged without their section.
         std::function<core::Result<core::Section>(const core::Volume&, const core::AppendageMeasurement&, const core::Plane&)>
@@ -107,6 +107,14 @@ public:
     void previewLanding(double depthMm);
     /// Records it. Calls with one gesture number are one step of undo.
     void moveLanding(double depthMm, int gesture);
+    /// The same with another normal of the plane, towards the tip.
+    void previewLandingTilt(const core::PatientVector& normal);
+    /// Records it; a plane farther than core::kMostLandingTiltDeg from square to the axis is refused with a message.
+    void tiltLanding(const core::PatientVector& normal, int gesture);
+    /// Takes a tilt back.
+    void squareLanding();
+    /// The landing plane to show, through the axis: the dragged one while dragging. Nothing while there is none.
+    std::optional<core::Plane> landingPlane() const;
     /// A landing depth that lies on the axis: at least 0.5 mm from the ostium and from the tip.
     double heldLandingDepth(double depthMm) const;
 
@@ -125,6 +133,8 @@ public:
     /// The landing plane to show: the dragged one while dragging, else the record's first. Null when there is
     /// none.
     const core::LandingZone* landing() const;
+    /// The measured plug plane; null when there is none.
+    const core::LandingZone* plug() const;
     bool isPreviewing() const { return m_preview.has_value(); }
     /// Why there is no measurement; nothing while there is one or one is being made.
     const std::optional<core::Error>& failure() const { return m_failure; }
@@ -152,6 +162,7 @@ private:
     void openPictures(std::shared_ptr<const dicomio::SeriesIndex> index, const std::string& patientKey);
     void offer(std::shared_ptr<const dicomio::SeriesIndex> index);
     void placeTeachingMarks();
+    bool showLanding(double depthMm, const std::optional<core::PatientVector>& normal);
     bool showCase(core::Result<std::vector<core::Notice>> opened, std::optional<LoadedImages> before);
     void findImages(std::vector<std::filesystem::path> folders);
     void imagesFound(core::Result<LoadedImages> images);

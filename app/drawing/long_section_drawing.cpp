@@ -73,28 +73,55 @@ void drawAxis(QPainter& painter, const SectionMap& map, const core::AppendageAxi
     drawHaloPath(painter, near, penOf(Role::Axis, 2.0));
 }
 
-/// The word "axis" on the atrium's side, where nothing else is drawn.
-void drawAxisWord(QPainter& painter, const QRectF& area, const SectionMap& map,
-                  const core::AppendageMeasurement& m) {
-    constexpr double kBeforeMm = -7.0;
-    const QPointF at = map.fromPatient(core::axisPointAt(m, kBeforeMm));
-    if (!m.axis.approach.empty() && area.contains(at))
-        drawLabel(painter, at, wordOf(Role::Axis), colourOf(Role::Axis), LabelSide::Below, area);
+/// A label, and where it may stand: at each place in turn, on each of its sides.
+struct Label {
+    struct Spot {
+        QPointF anchor;
+        std::vector<LabelSide> sides;
+    };
+    QString text;
+    Role role;
+    std::vector<Spot> spots;
+};
+
+void writeLabel(QPainter& painter, const QRectF& area, const Label& label, LabelPlaces& places) {
+    for (const auto& spot : label.spots)
+        for (const LabelSide side : spot.sides)
+            if (places.draw(painter, spot.anchor, label.text, colourOf(label.role), {side}, area)) return;
 }
 
-/// A plane seen edge-on or obliquely: the part of it inside the contour, with a short tail at both ends.
-void drawPlane(QPainter& painter, const QRectF& area, const SectionMap& map, const core::Section& section,
-               Role role, const QString& label, LabelSide side) {
+/// The word "axis" on the atrium's side, where little else is drawn.
+std::optional<Label> axisLabel(const QRectF& area, const SectionMap& map, const core::AppendageMeasurement& m) {
+    if (m.axis.approach.empty()) return std::nullopt;
+    using enum LabelSide;
+    Label label{wordOf(Role::Axis), Role::Axis, {}};
+    for (const double beforeMm : {-7.0, -12.0, -17.0})
+        if (const QPointF at = map.fromPatient(core::axisPointAt(m, beforeMm)); area.contains(at))
+            label.spots.push_back({at, {Below, Above}});
+    return label.spots.empty() ? std::nullopt : std::optional(std::move(label));
+}
+
+/// A plane seen edge-on or obliquely: the part of it inside the contour, with a short tail at both ends. Returns its upper and
+/// its lower end.
+std::optional<std::pair<QPointF, QPointF>> drawPlane(QPainter& painter, const SectionMap& map, const core::Section& section,
+                                                     Role role) {
     const auto ends = crossing(section, map.frame);
-    if (!ends || (ends->second - ends->first).norm() < 0.5) return;
+    if (!ends || (ends->second - ends->first).norm() < 0.5) return std::nullopt;
     constexpr double kTailMm = 3.0;
     const Eigen::Vector2d along = (ends->second - ends->first).normalized() * kTailMm;
     const QPointF a = map.fromSection(ends->first - along), b = map.fromSection(ends->second + along);
     drawHaloLine(painter, a, b, penOf(role, 2.0));
-    if (label.isEmpty()) return;
-    const QPointF above = a.y() < b.y() ? a : b, below = a.y() < b.y() ? b : a;
-    const QPointF anchor = side == LabelSide::Above ? above : below + QPointF(0, 8);
-    drawLabel(painter, anchor, label, colourOf(role), side, area);
+    return a.y() < b.y() ? std::pair(a, b) : std::pair(b, a);
+}
+
+/// Across the axis where the shown cross-section lies.
+void drawCursor(QPainter& painter, const SectionMap& map, const core::AppendageMeasurement& m, double depthMm) {
+    const core::PatientVector along = core::axisDirectionAt(m, depthMm);
+    const Eigen::Vector2d c = map.frame.sectionFromPatient(core::axisPointAt(m, depthMm));
+    const Eigen::Vector2d d{along.dot(map.frame.u), along.dot(map.frame.v)};
+    if (d.norm() <= 0.2) return;
+    const Eigen::Vector2d across = Eigen::Vector2d(-d.y(), d.x()).normalized() * 14.0;
+    drawHaloLine(painter, map.fromSection(c - across), map.fromSection(c + across), penOf(Role::Section, 1.5));
 }
 
 void drawMarkOn(QPainter& painter, const SectionMap& map, const core::PatientPoint& p, Role role) {
@@ -120,42 +147,62 @@ core::SectionFrame longSectionFrame(const core::AppendageMeasurement& measuremen
     return {ostium.center, {u}, {v}, {u.cross(v)}};
 }
 
-void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& map,
-                     const LongSectionScene& scene) {
+QString landingWords(const core::LandingZone& landing) {
+    const QString depth = quantity(landing.depthMm, Unit::Millimetre);
+    if (landing.kind == core::LandingKind::Plug)
+        return QCoreApplication::translate("Drawing", "plug plane, %1 beyond the ridge").arg(depth);
+    return landing.tiltDeg ? QCoreApplication::translate("Drawing", "%1 %2, tilted %3")
+                                 .arg(wordOf(Role::Landing), depth, quantity(*landing.tiltDeg, Unit::Degree))
+                           : wordOf(Role::Landing) + QLatin1Char(' ') + depth;
+}
+
+std::vector<QRectF> drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& map,
+                                    const LongSectionScene& scene) {
+    using enum LabelSide;
     painter.save();
     painter.setClipRect(area);
     const core::AppendageMeasurement& m = *scene.measurement;
     drawOutline(painter, map, m);
     drawAxis(painter, map, m.axis);
-    drawAxisWord(painter, area, map, m);
-    if (scene.cursorMm) {
-        const core::PatientPoint at = core::axisPointAt(m, *scene.cursorMm);
-        const Eigen::Vector2d c = map.frame.sectionFromPatient(at);
-        const Eigen::Vector2d d{core::axisDirectionAt(m, *scene.cursorMm).dot(map.frame.u),
-                                core::axisDirectionAt(m, *scene.cursorMm).dot(map.frame.v)};
-        if (d.norm() > 0.2) {
-            const Eigen::Vector2d across = Eigen::Vector2d(-d.y(), d.x()).normalized() * 14.0;
-            drawHaloLine(painter, map.fromSection(c - across), map.fromSection(c + across),
-                         penOf(Role::Section, 1.5));
-        }
-    }
-    drawPlane(painter, area, map, m.ostium.section, Role::Ostium,
-              m.ostium.proposed ? QCoreApplication::translate("Drawing", "ostium, proposed") : wordOf(Role::Ostium),
-              LabelSide::Above);
+    if (scene.cursorMm) drawCursor(painter, map, m, *scene.cursorMm);
+
+    std::vector<Label> labels; // the first come first
+    const auto addPlane = [&](const core::Section& section, Role role, const QString& text, bool fromAbove) {
+        const auto ends = drawPlane(painter, map, section, role);
+        if (!ends) return;
+        const auto& [above, below] = *ends;
+        const Label::Spot up{above, {Above, Right, Left}}, down{below, {Below, Right, Left}};
+        labels.push_back({text, role, {}});
+        if (fromAbove)
+            labels.back().spots = {up, down};
+        else
+            labels.back().spots = {{below + QPointF(0, 8), {Right}}, down, up}; // clear of the ostium, which lies to its left
+    };
+    addPlane(m.ostium.section, Role::Ostium,
+             m.ostium.proposed ? QCoreApplication::translate("Drawing", "ostium, proposed") : wordOf(Role::Ostium), true);
     for (const auto* landing : scene.landings)
-        drawPlane(painter, area, map, landing->section, Role::Landing,
-                  wordOf(Role::Landing) + QLatin1Char(' ') + quantity(landing->depthMm, Unit::Millimetre),
-                  LabelSide::Right); // clear of the ostium, which lies to its left
+        addPlane(landing->section, Role::Landing, landingWords(*landing), false);
     const QPointF tip = map.fromPatient(core::axisPointAt(m, m.axis.lengthMm));
     drawMarker(painter, tip, Role::Tip);
-    drawLabel(painter, tip, wordOf(Role::Tip), colourOf(Role::Tip), LabelSide::Right, area);
+    labels.push_back({wordOf(Role::Tip), Role::Tip, {{tip, {Right, Below, Above, Left}}}});
+    if (auto axis = axisLabel(area, map, m)) labels.push_back(std::move(*axis));
     if (scene.marks) {
         if (scene.marks->circumflex) drawMarkOn(painter, map, *scene.marks->circumflex, Role::Circumflex);
         if (scene.marks->ridge) drawMarkOn(painter, map, *scene.marks->ridge, Role::Ridge);
     }
-    drawOrientation(painter, area, map.frame, scene.titleEnd);
-    drawScaleBar(painter, area, map.pixelsPerMm);
+
+    LabelPlaces places;
+    constexpr double kTitleHigh = 24.0;
+    if (scene.titleEnd > 0.0) places.keepFree({area.topLeft(), QSizeF(scene.titleEnd, kTitleHigh)});
+    for (const QRectF& letters : drawOrientation(painter, area, map.frame, scene.titleEnd))
+        places.keepFree(letters);
+    places.keepFree(drawScaleBar(painter, area, map.pixelsPerMm));
+    for (const QRectF& place : scene.keepFree)
+        places.keepFree(place);
+    for (const Label& label : labels)
+        writeLabel(painter, area, label, places);
     painter.restore();
+    return places.taken();
 }
 
 } // namespace gauge::app

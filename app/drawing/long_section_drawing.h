@@ -13,6 +13,7 @@
 
 #include <QPainter>
 #include <optional>
+#include <vector>
 
 namespace gauge::app {
 
@@ -36,10 +37,15 @@ struct LongSectionScene {
     std::vector<const core::LandingZone*> landings;
     std::optional<double> cursorMm; ///< depth of the shown cross-section, when neither ostium nor landing
     double titleEnd = 0.0;          ///< right end of a title in the upper left corner, pixels
+    std::vector<QRectF> keepFree;   ///< no label is written here: handles
 };
 
-/// Lines and labels over the picture cut with `map` (whose frame is `longSectionFrame`).
-void drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& map,
+/// "landing zone 10.0 mm", "landing zone 10.0 mm, tilted 8.0°", "plug plane, 12.0 mm beyond the ridge".
+QString landingWords(const core::LandingZone& landing);
+
+/// Lines and labels over the picture cut with `map` (whose frame is `longSectionFrame`). Labels keep off each other, off the
+/// letters of the directions, the scale bar and the title. Returns all these places; the labels come last.
+std::vector<QRectF> drawLongSection(QPainter& painter, const QRectF& area, const SectionMap& map,
                      const LongSectionScene& scene);
 
 } // namespace gauge::app

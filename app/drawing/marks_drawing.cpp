@@ -136,7 +136,8 @@ void drawHaloPath(QPainter& painter, const QPainterPath& path, const QPen& pen) 
     painter.restore();
 }
 
-void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame, double topFrom) {
+std::vector<QRectF> drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame, double topFrom) {
+    std::vector<QRectF> places;
     painter.save();
     const QFont font = labelFont(12, true);
     painter.setFont(font);
@@ -146,7 +147,7 @@ void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionF
         painter.setPen(QColor(0, 0, 0, 200));
         painter.drawText(box.translated(1, 1), flags, letters);
         painter.setPen(tone::onImageSoft);
-        painter.drawText(box, flags, letters);
+        painter.drawText(box, flags, letters, &places.emplace_back());
     };
     text(Qt::AlignRight | Qt::AlignVCenter, directionLetters(frame.u));
     text(Qt::AlignLeft | Qt::AlignVCenter, directionLetters(-frame.u));
@@ -157,9 +158,10 @@ void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionF
     else
         text(Qt::AlignLeft | Qt::AlignTop, directionLetters(-frame.v), topFrom);
     painter.restore();
+    return places;
 }
 
-void drawScaleBar(QPainter& painter, const QRectF& area, double pixelsPerMm) {
+QRectF drawScaleBar(QPainter& painter, const QRectF& area, double pixelsPerMm) {
     constexpr std::array<double, 6> lengths{50.0, 20.0, 10.0, 5.0, 2.0, 1.0};
     double mm = lengths.back();
     for (const double candidate : lengths) {
@@ -184,6 +186,7 @@ void drawScaleBar(QPainter& painter, const QRectF& area, double pixelsPerMm) {
     painter.setPen(tone::onImageSoft);
     painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter, text);
     painter.restore();
+    return box.united(QRectF(left, right).adjusted(0, -2, 0, 2));
 }
 
 } // namespace gauge::app

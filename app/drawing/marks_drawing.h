@@ -51,11 +51,11 @@ void drawHaloLine(QPainter& painter, const QPointF& from, const QPointF& to, con
 void drawHaloPath(QPainter& painter, const QPainterPath& path, const QPen& pen);
 
 /// Letters of the patient's directions at the four edges of a section view (u right, v down). The upper one
-/// stands in the middle, or right of `topFrom` where a title takes the middle.
-void drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame,
+/// stands in the middle, or right of `topFrom` where a title takes the middle. Returns where they stand.
+std::vector<QRectF> drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame,
                      double topFrom = 0.0);
 
-/// A bar of 10 mm (or 1, 5, 20, 50 as it fits) at the lower left.
-void drawScaleBar(QPainter& painter, const QRectF& area, double pixelsPerMm);
+/// A bar of 10 mm (or 1, 5, 20, 50 as it fits) at the lower left. Returns its place with its words.
+QRectF drawScaleBar(QPainter& painter, const QRectF& area, double pixelsPerMm);
 
 } // namespace gauge::app

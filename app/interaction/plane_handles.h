@@ -24,6 +24,8 @@ public:
     std::optional<Grip> gripAt(const QPointF& at) const;
     /// The plane when what was gripped at `from` is at `to`.
     core::Plane dragged(Grip grip, const QPointF& from, const QPointF& to) const;
+    /// From one place of the section to another, in the patient.
+    core::PatientVector wayBetween(const QPointF& from, const QPointF& to) const { return m_map.patientFrom(to) - m_map.patientFrom(from); }
     const core::Plane& plane() const { return m_plane; }
     QPointF middle() const { return m_places[1]; }
     const std::array<QPointF, 3>& places() const { return m_places; }

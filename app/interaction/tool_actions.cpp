@@ -136,7 +136,32 @@ private:
     int m_number = 1 << 20; // apart from the gestures of mice
 };
 
-/// The two directions about which the shown ostium plane tilts: square to the long section, and in it.
+/// A plane moved along its normal, or the axis, or turned about a direction.
+struct PlaneStep {
+    double shiftMm;
+    core::PatientVector about;
+    double deg;
+};
+
+void stepOstium(Session& session, const PlaneStep& step, int gesture) {
+    const auto plane = session.ostiumPlane();
+    if (!plane) return;
+    if (step.shiftMm != 0.0)
+        session.moveOstium(core::shifted(*plane, step.shiftMm), gesture);
+    else
+        session.tiltOstium(core::tilted(*plane, step.about, step.deg), gesture);
+}
+
+void stepLanding(Session& session, const PlaneStep& step, int gesture) {
+    const auto plane = session.landingPlane();
+    if (!plane) return;
+    if (step.shiftMm != 0.0)
+        session.moveLanding(session.landing()->depthMm + step.shiftMm, gesture);
+    else
+        session.tiltLanding(core::tilted(*plane, step.about, step.deg).normal, gesture);
+}
+
+/// The two directions about which the shown plane tilts: square to the long section, and in it.
 std::pair<core::PatientVector, core::PatientVector> tiltAxes(const core::AppendageMeasurement& m, double turnDeg) {
     const core::SectionFrame frame = longSectionFrame(m, turnDeg);
     return {frame.normal, frame.v};
@@ -153,35 +178,37 @@ QList<QAction*> planeActions(Session& session, ViewState& state, QObject* parent
         double shiftMm, inPictureDeg, acrossDeg;
     };
     static constexpr std::array<Step, 12> kSteps{{
-        {QT_TRANSLATE_NOOP("Tools", "Ostium plane 0.5 mm towards the tip"), Qt::ALT | Qt::Key_Right, 0.5, 0, 0},
-        {QT_TRANSLATE_NOOP("Tools", "Ostium plane 0.5 mm towards the atrium"), Qt::ALT | Qt::Key_Left, -0.5, 0, 0},
-        {QT_TRANSLATE_NOOP("Tools", "Ostium plane 0.1 mm towards the tip"), Qt::ALT | Qt::SHIFT | Qt::Key_Right, 0.1, 0, 0},
-        {QT_TRANSLATE_NOOP("Tools", "Ostium plane 0.1 mm towards the atrium"), Qt::ALT | Qt::SHIFT | Qt::Key_Left, -0.1, 0, 0},
-        {QT_TRANSLATE_NOOP("Tools", "Tilt the ostium plane 1° clockwise"), Qt::ALT | Qt::Key_Up, 0, 1.0, 0},
-        {QT_TRANSLATE_NOOP("Tools", "Tilt the ostium plane 1° anticlockwise"), Qt::ALT | Qt::Key_Down, 0, -1.0, 0},
-        {QT_TRANSLATE_NOOP("Tools", "Tilt the ostium plane 0.2° clockwise"), Qt::ALT | Qt::SHIFT | Qt::Key_Up, 0, 0.2, 0},
-        {QT_TRANSLATE_NOOP("Tools", "Tilt the ostium plane 0.2° anticlockwise"), Qt::ALT | Qt::SHIFT | Qt::Key_Down, 0, -0.2, 0},
-        {QT_TRANSLATE_NOOP("Tools", "Turn the ostium plane 1° out of the picture"), Qt::ALT | Qt::Key_PageUp, 0, 0, 1.0},
-        {QT_TRANSLATE_NOOP("Tools", "Turn the ostium plane 1° into the picture"), Qt::ALT | Qt::Key_PageDown, 0, 0, -1.0},
-        {QT_TRANSLATE_NOOP("Tools", "Turn the ostium plane 0.2° out of the picture"), Qt::ALT | Qt::SHIFT | Qt::Key_PageUp, 0, 0, 0.2},
-        {QT_TRANSLATE_NOOP("Tools", "Turn the ostium plane 0.2° into the picture"), Qt::ALT | Qt::SHIFT | Qt::Key_PageDown, 0, 0,
+        {QT_TRANSLATE_NOOP("Tools", "Shown plane 0.5 mm towards the tip"), Qt::ALT | Qt::Key_Right, 0.5, 0, 0},
+        {QT_TRANSLATE_NOOP("Tools", "Shown plane 0.5 mm towards the atrium"), Qt::ALT | Qt::Key_Left, -0.5, 0, 0},
+        {QT_TRANSLATE_NOOP("Tools", "Shown plane 0.1 mm towards the tip"), Qt::ALT | Qt::SHIFT | Qt::Key_Right, 0.1, 0, 0},
+        {QT_TRANSLATE_NOOP("Tools", "Shown plane 0.1 mm towards the atrium"), Qt::ALT | Qt::SHIFT | Qt::Key_Left, -0.1, 0, 0},
+        {QT_TRANSLATE_NOOP("Tools", "Tilt the shown plane 1° clockwise"), Qt::ALT | Qt::Key_Up, 0, 1.0, 0},
+        {QT_TRANSLATE_NOOP("Tools", "Tilt the shown plane 1° anticlockwise"), Qt::ALT | Qt::Key_Down, 0, -1.0, 0},
+        {QT_TRANSLATE_NOOP("Tools", "Tilt the shown plane 0.2° clockwise"), Qt::ALT | Qt::SHIFT | Qt::Key_Up, 0, 0.2, 0},
+        {QT_TRANSLATE_NOOP("Tools", "Tilt the shown plane 0.2° anticlockwise"), Qt::ALT | Qt::SHIFT | Qt::Key_Down, 0, -0.2, 0},
+        {QT_TRANSLATE_NOOP("Tools", "Turn the shown plane 1° out of the picture"), Qt::ALT | Qt::Key_PageUp, 0, 0, 1.0},
+        {QT_TRANSLATE_NOOP("Tools", "Turn the shown plane 1° into the picture"), Qt::ALT | Qt::Key_PageDown, 0, 0, -1.0},
+        {QT_TRANSLATE_NOOP("Tools", "Turn the shown plane 0.2° out of the picture"), Qt::ALT | Qt::SHIFT | Qt::Key_PageUp, 0, 0, 0.2},
+        {QT_TRANSLATE_NOOP("Tools", "Turn the shown plane 0.2° into the picture"), Qt::ALT | Qt::SHIFT | Qt::Key_PageDown, 0, 0,
          -0.2},
     }};
     for (const Step& step : kSteps) {
         QAction* one = action(QCoreApplication::translate("Tools", step.text), QKeySequence(step.key), parent);
         QObject::connect(one, &QAction::triggered, &session, [&session, &state, gesture, step] {
-            const auto plane = session.ostiumPlane();
-            if (!plane || !session.measurement()) return;
+            if (!session.measurement()) return;
             const auto [across, inPicture] = tiltAxes(*session.measurement(), state.turnDeg());
-            if (step.shiftMm != 0.0)
-                session.moveOstium(core::shifted(*plane, step.shiftMm), gesture->number());
-            else if (step.inPictureDeg != 0.0)
-                session.tiltOstium(core::tilted(*plane, across, step.inPictureDeg), gesture->number());
+            const bool tiltsInPicture = step.inPictureDeg != 0.0;
+            const PlaneStep move{step.shiftMm, tiltsInPicture ? across : inPicture, tiltsInPicture ? step.inPictureDeg : step.acrossDeg};
+            if (state.depthKind() == ViewState::Depth::Landing)
+                stepLanding(session, move, gesture->number());
             else
-                session.tiltOstium(core::tilted(*plane, inPicture, step.acrossDeg), gesture->number());
+                stepOstium(session, move, gesture->number());
         });
         actions << one;
     }
+    QAction* square = action(QCoreApplication::translate("Tools", "Landing plane square to the axis"), QKeySequence(Qt::ALT | Qt::Key_Home), parent);
+    QObject::connect(square, &QAction::triggered, &session, [&session] { session.squareLanding(); });
+    actions << square;
     static constexpr double kUsualPlugMm = 10.0, kPlugStepMm = 0.5;
     const auto plug = [&](const QString& text, const QKeySequence& key, auto next) {
         QAction* one = action(text, key, parent);

@@ -20,8 +20,8 @@ enum class Page {
     Course,      ///< pressures and stasis over time, release check, scores
 };
 
-/// Which cross-section is shown: one of the two decisions, or any depth.
-enum class Depth { Ostium, Landing, Free };
+/// Which cross-section is shown: one of the two decisions, any depth, or the oblique plug plane.
+enum class Depth { Ostium, Landing, Free, Plug };
 
 struct Place {
     Page page = Page::Scanner;
@@ -30,6 +30,7 @@ struct Place {
     std::optional<Depth> depth;               ///< of the cross-section
     double depthMm = 0.0;                     ///< for Depth::Free
     std::optional<core::SectionFrame> plane;  ///< of a free section
+    std::optional<core::PatientPoint> point;  ///< where the scanner-axis sections are to cross
     QString drawing;                          ///< id of the drawing to point out; empty: none
 
     bool operator==(const Place&) const = default;

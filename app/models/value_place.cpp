@@ -59,11 +59,11 @@ Place ctPlace(const core::CaseRecord& record, const core::RecordedValue& value) 
     const std::string& id = value.id;
     if (id.starts_with(kLanding)) {
         place.depth = Depth::Landing;
-        if (id[kLanding.size()] != '1')
-            if (const auto mm = landingDepth(record, id)) {
-                place.depth = Depth::Free;
-                place.depthMm = *mm;
-            }
+        if (id[kLanding.size()] != '1') {
+            const auto mm = landingDepth(record, id);
+            place.depth = mm ? Depth::Free : Depth::Plug; // the plug plane comes after the depths along the axis
+            place.depthMm = mm.value_or(0.0);
+        }
     } else if (id.starts_with("turn/")) {
         for (const core::RecordedValue& other : record.values)
             if (other.group == value.group && other.id == "turn/at") {
@@ -73,6 +73,8 @@ Place ctPlace(const core::CaseRecord& record, const core::RecordedValue& value) 
     } else if (id == "enhancement/atrium" || id == "enhancement/aorta" || id == "enhancement/tip-to-aorta") {
         place.page = Page::Scanner;
         place.depth.reset();
+        const auto mark = record.marks.find(id == "enhancement/atrium" ? core::MarkKind::Atrium : core::MarkKind::Aorta);
+        if (mark != record.marks.end()) place.point = mark->second.point;
     }
     const std::string contour = id.substr(0, id.find('/'));
     if (record.contours.contains(contour)) place.plane = record.contours.find(contour)->second.content.frame;

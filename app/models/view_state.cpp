@@ -30,6 +30,11 @@ void ViewState::showDepth(double mm) {
     emit depthChanged();
 }
 
+void ViewState::showPlug() {
+    m_depthKind = Depth::Plug;
+    emit depthChanged();
+}
+
 void ViewState::setTurnDeg(double deg) {
     double turned = std::remainder(deg, 360.0);
     if (turned <= -180.0) turned += 360.0;
@@ -96,6 +101,7 @@ void ViewState::goTo(const Place& place) {
         m_cursorMm = place.depthMm;
         emit depthChanged();
     }
+    if (place.point) setCrossing(*place.point);
     setPage(place.page);
     selectDrawing(place.drawing);
     emit placeChanged();

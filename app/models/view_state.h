@@ -34,6 +34,7 @@ public:
     void showOstium();
     void showLanding();
     void showDepth(double mm);
+    void showPlug();
 
     double turnDeg() const { return m_turnDeg; }
     void setTurnDeg(double deg); ///< kept within (-180, 180]

@@ -121,6 +121,9 @@ QImage stripPicture(const core::AppendageMeasurement& m, const QString& title, P
 QString landingTitle(const core::LandingZone& landing) {
     const QString width = estimate(landing.section.metrics.perimeterDerivedDiameterMm, Unit::Millimetre);
     const QString depth = quantity(landing.depthMm, Unit::Millimetre);
+    if (landing.tiltDeg)
+        return QCoreApplication::translate("Pictures", "Landing zone, %1 beyond the ostium, tilted %2 by hand: perimeter-derived %3")
+            .arg(depth, quantity(*landing.tiltDeg, Unit::Degree), width);
     return landing.kind == core::LandingKind::Plug
                ? QCoreApplication::translate("Pictures", "Landing zone, %1 beyond the ridge, oblique: perimeter-derived %2").arg(depth, width)
                : QCoreApplication::translate("Pictures", "Landing zone, %1 beyond the ostium: perimeter-derived %2").arg(depth, width);

@@ -15,10 +15,16 @@
 #include <algorithm>
 
 namespace gauge::app {
+namespace {
+
+constexpr double kIsEllipseMm = 0.01; // the smooth line through points of an ellipse strays less
+
+} // namespace
 
 CrossSectionView::CrossSectionView(Session& session, ViewState& state, QWidget* parent)
     : ImageView(session, state, parent) {
     connect(&state, &ViewState::depthChanged, this, [this] { update(); });
+    connect(&session.document(), &CaseDocument::changed, this, &CrossSectionView::followRecord);
 }
 
 std::optional<SectionMap> CrossSectionView::map() const {
@@ -95,6 +101,36 @@ bool CrossSectionView::editContour(bool on) {
     return m_edit.has_value();
 }
 
+bool CrossSectionView::editEllipse() {
+    if (!editContour(true)) return false;
+    const auto found = correction() ? core::ellipseOf(core::drawingLine(core::DrawingKind::Area, m_edit->points()))
+                                    : core::ellipseOf(shownSection(m_session, m_state)->section->contour);
+    if (!found) {
+        m_session.say(Message::Kind::Warning, QString::fromStdString(found.error().message));
+        return true;
+    }
+    m_edit.emplace(found->ellipse);
+    if (found->rmsDistanceMm > kIsEllipseMm) record(m_edit->points(), 0);
+    update();
+    return true;
+}
+
+/// After undo and the like: what is edited is what the record has.
+void CrossSectionView::followRecord(CaseDocument::Part part) {
+    const bool concerns = part == CaseDocument::Part::Contours || part == CaseDocument::Part::Everything;
+    if (!concerns || !m_edit || m_edit->isGripped() || contourId().empty() || m_editId != contourId()) return;
+    const auto points = pointsToEdit();
+    if (points == m_edit->points()) return;
+    const std::size_t active = m_edit->active();
+    const auto ellipse = core::ellipseOf(core::drawingLine(core::DrawingKind::Area, points));
+    if (m_edit->isEllipse() && ellipse && ellipse->rmsDistanceMm <= kIsEllipseMm)
+        m_edit.emplace(ellipse->ellipse);
+    else
+        m_edit.emplace(points);
+    m_edit->activate(active);
+    update();
+}
+
 std::vector<Eigen::Vector2d> CrossSectionView::pointsToEdit() const {
     const auto shown = shownSection(m_session, m_state);
     if (const auto* entry = correction()) return core::carriedTo(entry->content, shown->section->frame).points;
@@ -146,11 +182,16 @@ QList<QAction*> CrossSectionView::contourActions(QObject* parent) {
     const auto add = [&](const QString& text, const QKeySequence& key, auto act) {
         auto* one = new QAction(text, parent);
         one->setShortcut(key);
+        one->setToolTip(tr("%1 (key %2)").arg(text, key.toString(QKeySequence::NativeText)));
         connect(one, &QAction::triggered, this, act);
         actions << one;
     };
     add(tr("Correct the contour by hand, or leave it"), QKeySequence(Qt::Key_E), [this] {
         editContour(!m_edit);
+        setFocus();
+    });
+    add(tr("Correct the contour by an ellipse with handles"), QKeySequence(Qt::ALT | Qt::SHIFT | Qt::Key_E), [this] {
+        editEllipse();
         setFocus();
     });
     add(tr("Refit the contour to the image"), QKeySequence(Qt::SHIFT | Qt::Key_E), [this] { refitContour(); });

@@ -18,6 +18,9 @@ public:
 
     /// Starts or ends editing the contour that is shown; true while it is edited.
     bool editContour(bool on);
+    /// Puts an ellipse with handles in the contour's place, as near to it as can be: recorded as a correction unless the contour
+    /// is one already.
+    bool editEllipse();
     bool isEditingContour() const { return m_edit.has_value(); }
     /// Moves the line that is shown onto the border in the image, and records it as a correction.
     void refitContour();
@@ -49,6 +52,7 @@ private:
     std::string contourId() const; ///< "ostium", "landing-1", or empty
     const core::Entry<core::CorrectedContour>* correction() const;
     std::vector<Eigen::Vector2d> pointsToEdit() const;
+    void followRecord(CaseDocument::Part part);
     void record(std::vector<Eigen::Vector2d> points, int gesture);
     bool contourKey(QKeyEvent& event);
     const core::Section* corrected(const core::SectionFrame& frame);

@@ -5,17 +5,10 @@
 #include "app/views/shown_section.h"
 
 #include <QKeyEvent>
-#include <QLineF>
 #include <QPainter>
 #include <algorithm>
 
 namespace gauge::app {
-namespace {
-
-constexpr int kLandingGestures = 1 << 22; // apart from those of the depth strip
-
-} // namespace
-
 LongSectionView::LongSectionView(Session& session, ViewState& state, QWidget* parent)
     : ImageView(session, state, parent) {
     setCursor(Qt::SizeVerCursor);
@@ -58,12 +51,17 @@ void LongSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     scene.measurement = m_session.measurement();
     scene.marks = marks ? &*marks : nullptr;
     if (const auto* landing = m_session.landing()) scene.landings.push_back(landing);
+    if (const auto* plug = m_session.plug()) scene.landings.push_back(plug);
     if (m_state.depthKind() == ViewState::Depth::Free)
         scene.cursorMm = shownSection(m_session, m_state)->depthMm;
     scene.titleEnd = titleEnd();
+    const auto planes = planesIn(m_session, map);
+    for (const auto& plane : planes)
+        for (const QPointF& at : plane.handles.places())
+            scene.keepFree.emplace_back(at - QPointF(7, 7), QSizeF(14, 14));
     drawLongSection(painter, area(), map, scene);
-    if (const auto ostium = ostiumHandles(map)) ostium->draw(painter, Role::Ostium, true);
-    if (const auto landing = landingHandle(map)) drawHandle(painter, *landing, colourOf(Role::Landing), true);
+    for (const auto& plane : planes)
+        plane.handles.draw(painter, plane.role(), true);
 }
 
 QString LongSectionView::emptyText() const {
@@ -105,73 +103,38 @@ void LongSectionView::scroll(int steps) {
     scrollDepth(m_session, m_state, steps);
 }
 
-std::optional<PlaneHandles> LongSectionView::ostiumHandles(const SectionMap& map) const {
-    constexpr double kBeyondMm = 7.0;
-    const auto plane = m_session.ostiumPlane();
-    if (!plane) return std::nullopt;
-    return PlaneHandles::on(map, *plane, 0.5 * m_session.measurement()->ostium.section.metrics.longestDiameterMm.value + kBeyondMm);
-}
-
-/// Where the landing plane is gripped: the axis point on it.
-std::optional<QPointF> LongSectionView::landingHandle(const SectionMap& map) const {
-    const auto* landing = m_session.landing();
-    if (!landing) return std::nullopt;
-    return map.fromPatient(core::axisPointAt(*m_session.measurement(), landing->depthMm));
-}
-
 void LongSectionView::cancelDrag() {
     m_plane.reset();
-    m_landingFrom.reset();
     m_session.dropPreviews();
 }
 
 void LongSectionView::leftPressed(const QPointF& at) {
     const auto where = map();
     if (!where) return;
-    constexpr double kReachPx = 10.0;
-    if (const auto handle = landingHandle(*where); handle && QLineF(*handle, at).length() <= kReachPx) {
-        m_landingFrom = LandingDrag{at, m_session.landing()->depthMm};
-        ++m_landingGesture;
+    m_plane = PlaneDrag::grip(m_session, *where, at);
+    if (!m_plane)
+        m_turn.emplace(at, m_state.turnDeg());
+    else if (m_plane->which() == HeldPlane::Landing)
         m_state.showLanding();
-        return;
-    }
-    const auto ostium = ostiumHandles(*where);
-    if (const auto grip = ostium ? ostium->gripAt(at) : std::nullopt) {
-        m_plane = PlaneDrag{*ostium, *grip, at, {}};
+    else
         m_state.showOstium();
-        return;
-    }
-    m_turn.emplace(at, m_state.turnDeg());
 }
 
 void LongSectionView::leftMoved(const QPointF& at) {
-    const auto where = map();
-    if (m_plane) {
-        m_plane->to = m_plane->handles.dragged(m_plane->grip, m_plane->from, at);
-        m_session.previewOstium(*m_plane->to);
-        return;
+    if (m_plane)
+        m_plane->moveTo(m_session, at);
+    else if (m_turn)
+        m_state.setTurnDeg(m_turn->at(at));
+    else if (const auto where = map(); where && !m_state.tool()) {
+        const QString hint = PlaneDrag::hint(m_session, *where, at);
+        setToolTip(hint);
+        setCursor(hint.isEmpty() ? Qt::SizeVerCursor : Qt::OpenHandCursor);
     }
-    if (m_landingFrom && where) {
-        const core::PatientVector way = where->patientFrom(at) - where->patientFrom(m_landingFrom->at);
-        m_session.previewLanding(m_landingFrom->depthMm +
-                                 way.dot(core::axisDirectionAt(*m_session.measurement(), m_landingFrom->depthMm)));
-        return;
-    }
-    if (where && !m_turn) {
-        const auto ostium = ostiumHandles(*where);
-        const auto landing = landingHandle(*where);
-        const bool onHandle = (ostium && ostium->gripAt(at)) || (landing && QLineF(*landing, at).length() <= 10.0);
-        if (!m_state.tool()) setCursor(onHandle ? Qt::OpenHandCursor : Qt::SizeVerCursor);
-    }
-    if (m_turn) m_state.setTurnDeg(m_turn->at(at));
 }
 
 void LongSectionView::leftReleased(const QPointF&) {
-    if (m_plane) recordDrag(m_session, *m_plane);
+    if (m_plane) m_plane->record(m_session);
     m_plane.reset();
-    if (m_landingFrom && m_session.isPreviewing() && m_session.landing())
-        m_session.moveLanding(m_session.landing()->depthMm, m_landingGesture + kLandingGestures);
-    m_landingFrom.reset();
     m_turn.reset();
 }
 

@@ -1,5 +1,5 @@
-// The long section. The ostium plane is moved and tilted by its handles, the landing plane moved along the axis. Dragging up or down turns it about the axis; its horizontal axis is that of the depth
-// strip.
+// The long section. The planes of ostium and landing zone are moved and tilted by their handles; dragging up or down elsewhere
+// turns the section about the axis. Its horizontal axis is that of the depth strip.
 #pragma once
 
 #include "app/interaction/plane_drag.h"
@@ -28,21 +28,12 @@ protected:
     void leftMoved(const QPointF& at) override;
     void leftReleased(const QPointF& at) override;
     void keyPressEvent(QKeyEvent* event) override;
-    bool isDragging() const override { return m_plane || m_landingFrom; }
+    bool isDragging() const override { return m_plane.has_value(); }
     void cancelDrag() override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    std::optional<PlaneHandles> ostiumHandles(const SectionMap& map) const;
-    std::optional<QPointF> landingHandle(const SectionMap& map) const;
-
-    struct LandingDrag {
-        QPointF at;
-        double depthMm = 0.0;
-    };
     std::optional<PlaneDrag> m_plane;
-    std::optional<LandingDrag> m_landingFrom;
-    int m_landingGesture = 0;
     std::optional<TurnDrag> m_turn;
     double m_down = 0.0;  ///< of the ostium's centre from the middle, pixels
     bool m_fitted = true; ///< not zoomed or panned since the last fit

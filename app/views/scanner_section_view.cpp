@@ -79,7 +79,8 @@ void ScannerSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     drawOrientation(painter, area(), map.frame, titleEnd());
     drawScaleBar(painter, area(), map.pixelsPerMm);
     drawPlacedMarks(painter, area(), map, placedMarks(m_session.record()));
-    if (const auto plane = handles(map)) plane->draw(painter, Role::Ostium, true);
+    for (const auto& plane : planesIn(m_session, map))
+        plane.handles.draw(painter, plane.role(), true);
     if (m_pointer && m_state.armed()) drawMarker(painter, *m_pointer, roleOf(*m_state.armed()), 0.8);
 }
 
@@ -124,12 +125,6 @@ void ScannerSectionView::moveCrossing(const QPointF& at) {
         m_state.setCrossing(where->patientFrom(at));
 }
 
-std::optional<PlaneHandles> ScannerSectionView::handles(const SectionMap& map) const {
-    constexpr double kHalfMm = 18.0;
-    const auto plane = m_session.measurement() ? m_session.ostiumPlane() : std::nullopt;
-    return plane ? PlaneHandles::on(map, *plane, kHalfMm) : std::nullopt;
-}
-
 void ScannerSectionView::cancelDrag() {
     m_plane.reset();
     m_session.dropPreviews();
@@ -137,11 +132,8 @@ void ScannerSectionView::cancelDrag() {
 
 void ScannerSectionView::leftPressed(const QPointF& at) {
     const auto where = map();
-    const auto plane = where && !m_state.armed() ? handles(*where) : std::nullopt;
-    if (const auto grip = plane ? plane->gripAt(at) : std::nullopt) {
-        m_plane = PlaneDrag{*plane, *grip, at, {}};
-        return;
-    }
+    if (where && !m_state.armed()) m_plane = PlaneDrag::grip(m_session, *where, at);
+    if (m_plane) return;
     if (!m_state.armed()) {
         m_dragging = true;
         moveCrossing(at);
@@ -160,16 +152,16 @@ void ScannerSectionView::leftPressed(const QPointF& at) {
 
 void ScannerSectionView::leftMoved(const QPointF& at) {
     m_pointer = at;
-    if (m_plane) {
-        m_plane->to = m_plane->handles.dragged(m_plane->grip, m_plane->from, at);
-        m_session.previewOstium(*m_plane->to);
-    }
+    if (m_plane)
+        m_plane->moveTo(m_session, at);
+    else if (const auto where = map())
+        setToolTip(m_state.armed() ? QString() : PlaneDrag::hint(m_session, *where, at));
     if (m_dragging) moveCrossing(at);
     update();
 }
 
 void ScannerSectionView::leftReleased(const QPointF&) {
-    if (m_plane) recordDrag(m_session, *m_plane);
+    if (m_plane) m_plane->record(m_session);
     m_plane.reset();
     m_dragging = false;
 }

@@ -36,7 +36,6 @@ private:
     core::PatientPoint middle() const;
     double stepMm() const;
     void moveCrossing(const QPointF& at);
-    std::optional<PlaneHandles> handles(const SectionMap& map) const;
 
     ScannerAxis m_axis;
     double m_zoom = 1.0;

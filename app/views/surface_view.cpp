@@ -7,6 +7,7 @@
 #include "app/views/shown_section.h"
 #include "core/geometry/frame_turn.h"
 
+#include <QElapsedTimer>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -204,8 +205,10 @@ void SurfaceView::paintEvent(QPaintEvent*) {
     } else {
         const bool isFine = surface == &*m_fine;
         const SurfaceScene scene{&surface->mesh, &surface->beyondOstium, cutPlane(), m_stamp + (isFine ? 1 : 0)};
+        QElapsedTimer clock;
+        clock.start();
         const SurfacePicture& picture = m_drawer.draw(scene, *where, size(), devicePixelRatioF());
-        if (isFine) m_fineFrameMs = m_drawer.lastMs();
+        if (isFine) m_fineFrameMs = 1e-6 * static_cast<double>(clock.nsecsElapsed());
         if (m_fineFrameMs > kFrameMs && !m_coarse && !m_drawer.usesOpenGl())
             QMetaObject::invokeMethod(this, &SurfaceView::makeCoarse, Qt::QueuedConnection);
         painter.drawImage(QPointF(0, 0), picture.image());

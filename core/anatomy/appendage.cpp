@@ -417,8 +417,9 @@ Result<AppendageMeasurement> measureAppendage(const std::shared_ptr<const Volume
     return m;
 }
 
-Result<LandingZone> landingZoneAt(const Volume& volume, const AppendageMeasurement& measurement, double depthMm) {
-    return axisLanding(volume, *measurement.trace, depthMm);
+Result<LandingZone> landingZoneAt(const Volume& volume, const AppendageMeasurement& measurement, double depthMm,
+                                  const std::optional<PatientVector>& normal) {
+    return axisLanding(volume, *measurement.trace, depthMm, normal);
 }
 
 Result<Section> sectionOnPlane(const Volume& volume, const AppendageMeasurement& measurement, const Plane& plane) {

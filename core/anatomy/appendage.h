@@ -44,6 +44,7 @@ struct LandingZone {
     Section section;
     /// From the section's centre along the ostium normal to the opposite wall.
     Estimate straightDepthMm;
+    std::optional<double> tiltDeg{}; ///< of the plane from square to the axis, when a hand tilted it
 };
 
 struct Ostium {
@@ -104,10 +105,15 @@ Result<AppendageMeasurement> measureAppendage(const std::shared_ptr<const Volume
                                               const AppendageMarks& marks, const AppendageOptions& options,
                                               const WorkContext& work = {});
 
-/// One more perpendicular landing plane of a finished measurement, with all its uncertainties (a few
-/// milliseconds: fit for dragging).
-/// @errors LandingOutsideAppendage when `depthMm` is not within (0, axis length); SectionNotFound.
-Result<LandingZone> landingZoneAt(const Volume& volume, const AppendageMeasurement& measurement, double depthMm);
+/// Farther from square to the axis a landing plane is no cross-section of the appendage any more.
+inline constexpr double kMostLandingTiltDeg = 60.0;
+
+/// One more landing plane of a finished measurement, with all its uncertainties (a few milliseconds: fit for dragging):
+/// through the axis, square to it or with another unit `normal` towards the tip.
+/// @errors LandingOutsideAppendage when `depthMm` is not within (0, axis length); InvalidArgument when `normal` is farther than
+/// kMostLandingTiltDeg from the axis; SectionNotFound.
+Result<LandingZone> landingZoneAt(const Volume& volume, const AppendageMeasurement& measurement, double depthMm,
+                                  const std::optional<PatientVector>& normal = std::nullopt);
 
 /// The section of the appendage's blood on any plane, without uncertainties (a few milliseconds: fit for dragging a plane).
 /// @errors SectionNotFound when the plane's point lies in no blood; SectionOpen.

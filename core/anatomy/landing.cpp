@@ -1,6 +1,7 @@
 #include "core/anatomy/landing.h"
 
 #include "core/anatomy/axis.h"
+#include "core/geometry/polyline.h"
 #include "core/measure/section_measure.h"
 #include "core/number_text.h"
 
@@ -76,6 +77,12 @@ std::optional<PatientPoint> wallBeyondRidge(const AppendageTrace& trace, const P
     return std::nullopt;
 }
 
+Result<Section> sectionIn(const Volume& volume, const AppendageTrace& trace, const SectionFrame& frame) {
+    SectionOptions options;
+    options.placement = trace.spread;
+    return measureSection(volume, frame, trace.pool.guideAt(frame.origin), options);
+}
+
 } // namespace
 
 SectionFrame frameAt(const AppendageTrace& trace, double sMm) {
@@ -83,22 +90,28 @@ SectionFrame frameAt(const AppendageTrace& trace, double sMm) {
 }
 
 Result<Section> sectionAt(const Volume& volume, const AppendageTrace& trace, double sMm) {
-    const SectionFrame frame = frameAt(trace, sMm);
-    SectionOptions options;
-    options.placement = trace.spread;
-    return measureSection(volume, frame, trace.pool.guideAt(frame.origin), options);
+    return sectionIn(volume, trace, frameAt(trace, sMm));
 }
 
-Result<LandingZone> axisLanding(const Volume& volume, const AppendageTrace& trace, double depthMm) {
+Result<LandingZone> axisLanding(const Volume& volume, const AppendageTrace& trace, double depthMm,
+                                const std::optional<PatientVector>& normal) {
     if (!(depthMm > 0.0) || depthMm >= trace.lengthMm())
         return failure(ErrorCode::LandingOutsideAppendage,
                        "Cannot measure a landing zone " + fixed(depthMm, 1) + " mm beyond the ostium: the axis of the appendage is " +
                            fixed(trace.lengthMm(), 1) + " mm long. Choose a depth between 0 and that.");
-    auto section = sectionAt(volume, trace, depthMm);
+    const double tiltDeg = normal ? angleBetweenDeg(*normal, trace.directionAt(depthMm)) : 0.0;
+    if (tiltDeg > kMostLandingTiltDeg)
+        return failure(ErrorCode::InvalidArgument,
+                       "Cannot measure the landing zone " + fixed(depthMm, 1) + " mm beyond the ostium: its plane is tilted " +
+                           fixed(tiltDeg, 0) + " degrees from square to the axis; at most " + fixed(kMostLandingTiltDeg, 0) +
+                           " can be used. Tilt it back, or make it square again.");
+    auto section = normal ? sectionIn(volume, trace, frameOf({trace.pointAt(depthMm), *normal})) : sectionAt(volume, trace, depthMm);
     if (!section)
         return failure(section.error().code, "Cannot measure the landing zone " + fixed(depthMm, 1) + " mm beyond the ostium. " + section.error().message,
                        section.error());
-    return zoneOf(trace, LandingKind::Axis, depthMm, std::move(*section));
+    LandingZone zone = zoneOf(trace, LandingKind::Axis, depthMm, std::move(*section));
+    if (normal) zone.tiltDeg = tiltDeg;
+    return zone;
 }
 
 Result<LandingZone> plugLanding(const Volume& volume, const AppendageTrace& trace, const PatientPoint& circumflex,
@@ -139,10 +152,7 @@ Result<LandingZone> plugLanding(const Volume& volume, const AppendageTrace& trac
         if (moved < 1e-4)
             break;
     }
-    SectionOptions options;
-    options.placement = trace.spread;
-    const SectionFrame frame = frameOf({trace.pointAt(s), plane.normal});
-    auto section = measureSection(volume, frame, trace.pool.guideAt(frame.origin), options);
+    auto section = sectionIn(volume, trace, frameOf({trace.pointAt(s), plane.normal}));
     if (!section)
         return failure(section.error().code, "Cannot measure the plug plane " + fixed(beyondRidgeMm, 1) + " mm beyond the ridge. " + section.error().message,
                        section.error());

@@ -5,9 +5,10 @@
 
 namespace gauge::core {
 
-/// Perpendicular to the axis, `depthMm` beyond the ostium.
-/// @errors LandingOutsideAppendage, SectionNotFound, SectionOpen.
-Result<LandingZone> axisLanding(const Volume& volume, const AppendageTrace& trace, double depthMm);
+/// Through the axis `depthMm` beyond the ostium, square to it or with another unit `normal`.
+/// @errors LandingOutsideAppendage, InvalidArgument (tilted too far), SectionNotFound, SectionOpen.
+Result<LandingZone> axisLanding(const Volume& volume, const AppendageTrace& trace, double depthMm,
+                                const std::optional<PatientVector>& normal = std::nullopt);
 
 /// Oblique: through the circumflex point and the wall point that lies `beyondRidgeMm` (straight, as a caliper reads)
 /// beyond the ridge tip, on the ridge's side; turned about the line between them as the ostium is.

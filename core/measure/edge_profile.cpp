@@ -241,6 +241,24 @@ EdgeSet locateEdges(const Volume& volume, const SectionFrame& frame, std::span<c
     return edges;
 }
 
+std::optional<std::vector<Eigen::Vector2d>> broughtToLevel(const Volume& volume, const SectionFrame& frame,
+                                                           std::span<const Eigen::Vector2d> outline, double levelHu) {
+    const Profiles profiles = sampleProfiles(volume, frame, outline);
+    const std::size_t n = profiles.points.size();
+    std::vector<std::optional<double>> shifts(n);
+    averageAround(
+        n, kAverageMm / profiles.stepMm,
+        [&](std::size_t i) { return profiles.values.col(static_cast<Eigen::Index>(i)); },
+        [&](std::size_t i, const Eigen::VectorXd& v) { shifts[i] = crossing(v, levelHu); });
+    const auto found = std::count_if(shifts.begin(), shifts.end(), [](const auto& s) { return s.has_value(); });
+    if (2 * static_cast<std::size_t>(found) < n) return std::nullopt;
+    const auto shift = mended(shifts, profiles.stepMm);
+    std::vector<Eigen::Vector2d> points(n);
+    for (std::size_t i = 0; i < n; ++i)
+        points[i] = profiles.points[i] + shift[i] * profiles.normals[i];
+    return points;
+}
+
 double edgeMisfitHu(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline,
                     const SectionGuide& guide, double sigmaMm) {
     const Profiles profiles = sampleProfiles(volume, frame, outline);

@@ -14,6 +14,7 @@
 #include "core/volume/volume.h"
 
 #include <Eigen/Core>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -42,6 +43,11 @@ struct EdgeSet {
 /// Moves the vertices of `outline` (counter-clockwise) onto the border.
 EdgeSet locateEdges(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline,
                     const SectionGuide& guide);
+
+/// An outline (counter-clockwise) that a hand drew, brought near enough for locateEdges(): its vertices moved to the falling
+/// crossing of `levelHu` nearest to them within 1.2 mm. Nothing where fewer than half of them have one.
+std::optional<std::vector<Eigen::Vector2d>> broughtToLevel(const Volume& volume, const SectionFrame& frame,
+                                                           std::span<const Eigen::Vector2d> outline, double levelHu);
 
 /// RMS misfit in HU of the edge model around an outline for the blur `sigmaMm`: least at the true blur.
 double edgeMisfitHu(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline,

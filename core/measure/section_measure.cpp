@@ -3,7 +3,6 @@
 #include "core/measure/closed_curve.h"
 #include "core/measure/edge_uncertainty.h"
 #include "core/measure/section_outline.h"
-#include "core/parallel/parallel_for.h"
 
 #include <Eigen/Geometry>
 #include <algorithm>
@@ -111,11 +110,11 @@ MetricValues placementUncertainty(const Volume& volume, const SectionFrame& fram
     };
     // Where the whole way cannot be measured (it opens into the atrium, or passes the tip), half or a quarter of it
     // tells the slope.
-    const auto change = [&](const Eigen::Vector3d& way, bool& opened) -> std::optional<MetricValues> {
+    const auto change = [&](double shiftMm, double aboutU, double aboutV) -> std::optional<MetricValues> {
         for (const double part : {1.0, 0.5, 0.25}) {
-            auto values = moved(part * way[0], part * way[1], part * way[2]);
+            auto values = moved(part * shiftMm, part * aboutU, part * aboutV);
             if (!values) {
-                opened = true;
+                opens = true;
                 continue;
             }
             for (std::size_t m = 0; m < kMetricCount; ++m)
@@ -124,16 +123,11 @@ MetricValues placementUncertainty(const Volume& volume, const SectionFrame& fram
         }
         return std::nullopt;
     };
-    // Six sections that know nothing of each other: a dragged landing zone waits for them.
-    const Eigen::Vector3d ways[] = {{spread.shiftMm, 0, 0}, {0, tilt, 0}, {0, 0, tilt}};
-    std::optional<MetricValues> pairs[3][2];
-    bool opened[3][2] = {};
-    parallelFor(6, 1, [&](std::size_t begin, std::size_t end) {
-        for (std::size_t i = begin; i < end; ++i)
-            pairs[i / 2][i % 2] = change(i % 2 == 0 ? ways[i / 2] : Eigen::Vector3d(-ways[i / 2]), opened[i / 2][i % 2]);
-    });
-    for (const auto& pair : opened)
-        opens = opens || pair[0] || pair[1];
+    const std::optional<MetricValues> pairs[3][2] = {
+        {change(spread.shiftMm, 0, 0), change(-spread.shiftMm, 0, 0)},
+        {change(0, tilt, 0), change(0, -tilt, 0)},
+        {change(0, 0, tilt), change(0, 0, -tilt)},
+    };
     MetricValues u{};
     for (std::size_t m = 0; m < kMetricCount; ++m) {
         double square = 0.0;
@@ -198,10 +192,14 @@ Result<std::vector<Eigen::Vector2d>> refitContour(const Volume& volume, const Se
     std::vector<Eigen::Vector2d> outline(contour.begin(), contour.end());
     if (signedAreaMm2(outline) < 0.0) std::reverse(outline.begin(), outline.end());
     const auto count = static_cast<std::size_t>(std::clamp(perimeterMm(outline) / kContourStepMm, 72.0, 480.0));
-    outline = resampleByArcLength(outline, count);
+    // The levels beside the border are read from an outline that lies on it already: a hand's line is brought there first.
+    constexpr int kRounds = 3;
+    for (int round = 0; round < kRounds; ++round) {
+        auto nearer = broughtToLevel(volume, frame, outline, 0.5 * (guide.bloodHu + guide.wallHu));
+        if (!nearer) return failure(ErrorCode::SectionNotFound, "Cannot refit this contour: there is no border of blood near it.");
+        outline = std::move(*nearer);
+    }
     const EdgeSet edges = locateEdges(volume, frame, outline, guide);
-    if (edges.points.size() < 16)
-        return failure(ErrorCode::SectionNotFound, "Cannot refit this contour: there is no border of blood near it.");
     auto fitted = unbend(smoothClosedCurve(edges.points, kNoiseLengthMm, kFinestWaveMm), count, guide.edgeSigmaMm);
     if (!validateContour(fitted) || signedAreaMm2(fitted) <= 0.0)
         return failure(ErrorCode::SectionNotFound,

@@ -100,7 +100,7 @@ bool operator==(const OstiumPlane& a, const OstiumPlane& b) {
 }
 
 bool operator==(const LandingPlanes& a, const LandingPlanes& b) {
-    return a.depthsMm == b.depthsMm && a.plugMm == b.plugMm && a.revision == b.revision &&
+    return a.depthsMm == b.depthsMm && a.normal == b.normal && a.plugMm == b.plugMm && a.revision == b.revision &&
            a.unknown == b.unknown;
 }
 

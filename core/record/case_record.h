@@ -56,6 +56,8 @@ struct OstiumPlane {
 
 struct LandingPlanes {
     std::vector<double> depthsMm{10.0}; ///< beyond the ostium along the axis, each > 0
+    /// Unit normal of the first depth's plane towards the tip, when a hand tilted it; nothing: square to the axis.
+    std::optional<PatientVector> normal;
     std::optional<double> plugMm;       ///< wall point beyond the ridge tip, > 0
     Revision revision = 0;
     UnknownFields unknown = UnknownFields::object();

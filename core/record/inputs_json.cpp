@@ -27,10 +27,25 @@ Json written(const OstiumPlane& ostium) {
 }
 
 Json written(const LandingPlanes& landing) {
-    return over(landing.unknown, {{"depths_mm", landing.depthsMm},
-                                  {"plug_mm", orNull(landing.plugMm)},
-                                  {"revision", landing.revision}});
+    Json json = over(landing.unknown, {{"depths_mm", landing.depthsMm},
+                                       {"plug_mm", orNull(landing.plugMm)},
+                                       {"revision", landing.revision}});
+    if (landing.normal) json["normal_lps"] = triple(landing.normal->mm);
+    return json;
 }
+
+namespace {
+
+/// A unit vector.
+PatientVector readNormal(Object& o, const char* key) {
+    const PatientVector normal{o.triple(key)};
+    constexpr double kUnitTolerance = 1e-6; // written with all digits; anything else is another vector
+    if (std::abs(normal.norm() - 1.0) > kUnitTolerance)
+        throw Finding{o.pathOf(key) + " has the length " + std::to_string(normal.norm()) + " where a unit vector is needed"};
+    return normal;
+}
+
+} // namespace
 
 Mark readMark(Object o) {
     Mark mark;
@@ -54,11 +69,7 @@ ImagesUsed readImages(Object o) {
 OstiumPlane readOstium(Object o) {
     OstiumPlane ostium;
     ostium.plane.point.mm = o.triple("point_lps_mm");
-    ostium.plane.normal.mm = o.triple("normal_lps");
-    constexpr double kUnitTolerance = 1e-6; // written with all digits; anything else is another vector
-    if (std::abs(ostium.plane.normal.norm() - 1.0) > kUnitTolerance)
-        throw Finding{o.pathOf("normal_lps") + " has the length " +
-                      std::to_string(ostium.plane.normal.norm()) + " where a unit vector is needed"};
+    ostium.plane.normal = readNormal(o, "normal_lps");
     ostium.confirmed = o.flag("confirmed");
     ostium.revision = o.count("revision");
     ostium.unknown = o.unknown();
@@ -68,6 +79,7 @@ OstiumPlane readOstium(Object o) {
 LandingPlanes readLanding(Object o) {
     LandingPlanes landing;
     landing.depthsMm = o.numbers("depths_mm");
+    if (o.has("normal_lps")) landing.normal = readNormal(o, "normal_lps");
     landing.plugMm = o.optionalNumber("plug_mm");
     landing.revision = o.count("revision");
     landing.unknown = o.unknown();

@@ -55,7 +55,7 @@
 <context>
     <name>Answers</name>
     <message>
-        <source>No device chart is loaded: load one typed from the device's current instructions, or a demonstration chart.</source>
+        <source>No device chart is loaded: load one typed from the device&apos;s current instructions, or a demonstration chart.</source>
         <translation>Keine Größentabelle ist geladen: eine aus der aktuellen Gebrauchsanweisung abgetippte oder eine Übungstabelle laden.</translation>
     </message>
     <message>
@@ -350,7 +350,7 @@
         <translation>Die Bibliothek kann nicht geprüft werden</translation>
     </message>
     <message>
-        <source>The file's pages are damaged.</source>
+        <source>The file&apos;s pages are damaged.</source>
         <translation>Die Seiten der Datei sind beschädigt.</translation>
     </message>
     <message>
@@ -474,7 +474,7 @@
         <translation>es gibt keine abgewiesene Version mit dieser Nummer.</translation>
     </message>
     <message>
-        <source>the library's file itself is damaged</source>
+        <source>the library&apos;s file itself is damaged</source>
         <translation>die Datei der Bibliothek selbst ist beschädigt</translation>
     </message>
 </context>
@@ -496,7 +496,7 @@
         <translation>Software für Forschung und Lehre, kein Medizinprodukt; nicht als alleinige Grundlage klinischer Entscheidungen.</translation>
     </message>
     <message>
-        <source>Measurements must be confirmed by a licensed practitioner; device choice follows the device's current instructions for use, local protocol and law.</source>
+        <source>Measurements must be confirmed by a licensed practitioner; device choice follows the device&apos;s current instructions for use, local protocol and law.</source>
         <translation>Messungen muss eine approbierte Fachkraft bestätigen; die Wahl des Implantats folgt seiner aktuellen Gebrauchsanweisung, dem örtlichen Protokoll und dem Recht.</translation>
     </message>
     <message>
@@ -638,7 +638,7 @@
         <translation>Wie lang ist es zwischen den Marken?</translation>
     </message>
     <message>
-        <source>What is the catheter's outer diameter, as printed? (French divided by 3 is only near it.)</source>
+        <source>What is the catheter&apos;s outer diameter, as printed? (French divided by 3 is only near it.)</source>
         <translation>Wie groß ist der aufgedruckte Außendurchmesser des Katheters? (French durch 3 kommt ihm nur nahe.)</translation>
     </message>
 </context>
@@ -699,6 +699,14 @@
         <source>Tilt the ostium plane</source>
         <translation>Die Ostiumebene kippen</translation>
     </message>
+    <message>
+        <source>Tilt the landing plane</source>
+        <translation>Landeebene kippen</translation>
+    </message>
+    <message>
+        <source>Set the landing plane square to the axis</source>
+        <translation>Landeebene senkrecht zur Achse stellen</translation>
+    </message>
 </context>
 <context>
     <name>Comparison</name>
@@ -727,7 +735,7 @@
         <translation>größte der Ansichten</translation>
     </message>
     <message>
-        <source>Largest width among the views: no contour's diameter</source>
+        <source>Largest width among the views: no contour&apos;s diameter</source>
         <translation>Größte Weite unter den Ansichten: kein Durchmesser einer Kontur</translation>
     </message>
     <message>
@@ -735,7 +743,7 @@
         <translation>einzelne Ansicht</translation>
     </message>
     <message>
-        <source>Width in one view: no contour's diameter</source>
+        <source>Width in one view: no contour&apos;s diameter</source>
         <translation>Weite in einer Ansicht: kein Durchmesser einer Kontur</translation>
     </message>
     <message>
@@ -815,7 +823,7 @@
         <translation>ab der Landezone</translation>
     </message>
     <message>
-        <source>From the landing zone's centre along the ostium's normal to the opposite wall</source>
+        <source>From the landing zone&apos;s centre along the ostium&apos;s normal to the opposite wall</source>
         <translation>Von der Mitte der Landezone entlang der Normalen des Ostiums bis zur Gegenwand</translation>
     </message>
     <message>
@@ -1056,7 +1064,7 @@
 <context>
     <name>CoursePage</name>
     <message>
-        <source>The patient's course</source>
+        <source>The patient&apos;s course</source>
         <translation>Der Verlauf des Patienten</translation>
     </message>
     <message>
@@ -1177,6 +1185,14 @@
         <source>Confirm the corrected contour on its moved plane</source>
         <translation>Die korrigierte Kontur auf ihrer bewegten Ebene bestätigen</translation>
     </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (Taste %2)</translation>
+    </message>
+    <message>
+        <source>Correct the contour by an ellipse with handles</source>
+        <translation>Kontur durch eine Ellipse mit Griffen korrigieren</translation>
+    </message>
 </context>
 <context>
     <name>Database</name>
@@ -1233,7 +1249,7 @@
         <translation>die Platte liest oder schreibt nicht (SQLite-Code %1). Prüfen, ob sie da ist und Platz hat, dann erneut versuchen.</translation>
     </message>
     <message>
-        <source>the library's file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a new library, or bring back a copy.</source>
+        <source>the library&apos;s file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a new library, or bring back a copy.</source>
         <translation>die Datei der Bibliothek ist beschädigt (SQLite-Code %1). Nichts wurde geändert. Die heilen Fälle in eine neue Bibliothek retten oder eine Kopie zurückholen.</translation>
     </message>
     <message>
@@ -1241,7 +1257,7 @@
         <translation>die Platte ist voll. Platz schaffen, dann erneut versuchen.</translation>
     </message>
     <message>
-        <source>the file cannot be opened. Check the folder's permissions.</source>
+        <source>the file cannot be opened. Check the folder&apos;s permissions.</source>
         <translation>die Datei kann nicht geöffnet werden. Die Rechte des Ordners prüfen.</translation>
     </message>
     <message>
@@ -1257,7 +1273,7 @@
         <translation>der Server hat keinen Platten- oder Arbeitsspeicher mehr (Code %1).</translation>
     </message>
     <message>
-        <source>another person's change held this case too long. Try again.</source>
+        <source>another person&apos;s change held this case too long. Try again.</source>
         <translation>die Änderung einer anderen Person hielt diesen Fall zu lange. Erneut versuchen.</translation>
     </message>
     <message>
@@ -1524,7 +1540,7 @@
         <translation>Weite gegen Tiefe entlang der Achse</translation>
     </message>
     <message>
-        <source>Click or left and right keys show a depth; drag the landing zone's marker, or hold Shift with the keys, to move it.</source>
+        <source>Click or left and right keys show a depth; drag the landing zone&apos;s marker, or hold Shift with the keys, to move it.</source>
         <translation>Klick oder Tasten links und rechts zeigen eine Tiefe; den Marker der Landezone ziehen, oder Umschalt mit den Tasten, um sie zu bewegen.</translation>
     </message>
 </context>
@@ -1568,6 +1584,14 @@
     <message>
         <source>depth %1</source>
         <translation>Tiefe %1</translation>
+    </message>
+    <message>
+        <source>plug plane, %1 beyond the ridge</source>
+        <translation>Pfropfebene, %1 jenseits der Leiste</translation>
+    </message>
+    <message>
+        <source>%1 %2, tilted %3</source>
+        <translation>%1 %2, um %3 gekippt</translation>
     </message>
 </context>
 <context>
@@ -1943,7 +1967,7 @@
         <translation>Sondenwinkel</translation>
     </message>
     <message>
-        <source>Rotation of the probe's plane as the picture shows it, degrees:</source>
+        <source>Rotation of the probe&apos;s plane as the picture shows it, degrees:</source>
         <translation>Drehung der Sondenebene, wie das Bild sie zeigt, Grad:</translation>
     </message>
     <message>
@@ -2034,7 +2058,7 @@
         <translation>Katheterschatten</translation>
     </message>
     <message>
-        <source>Calibrate by the program's own reading of a catheter's edges along a piece of it</source>
+        <source>Calibrate by the program&apos;s own reading of a catheter&apos;s edges along a piece of it</source>
         <translation>Durch die programmeigene Ablesung der Katheterränder entlang eines Stücks eichen</translation>
     </message>
     <message>
@@ -2054,7 +2078,7 @@
         <translation>CT sagt nichts voraus: es ist nicht gemessen.</translation>
     </message>
     <message>
-        <source>CT predicts nothing: the file does not tell the C-arm's angles.</source>
+        <source>CT predicts nothing: the file does not tell the C-arm&apos;s angles.</source>
         <translation>CT sagt nichts voraus: die Datei nennt die Winkel des C-Bogens nicht.</translation>
     </message>
     <message>
@@ -2078,7 +2102,7 @@
         <translation>C-Bogen: %1</translation>
     </message>
     <message>
-        <source>The file does not tell the C-arm's angles for this frame.</source>
+        <source>The file does not tell the C-arm&apos;s angles for this frame.</source>
         <translation>Die Datei nennt die Winkel des C-Bogens für dieses Bild nicht.</translation>
     </message>
     <message>
@@ -2095,6 +2119,25 @@
     <message>
         <source>Put a measurement into the table</source>
         <translation>Eine Messung in die Tabelle setzen</translation>
+    </message>
+</context>
+<context>
+    <name>Handles</name>
+    <message>
+        <source>Drag to move the ostium plane along its normal. Keys, while the ostium is shown (O): Alt+Left, Alt+Right; with Shift in finer steps.</source>
+        <translation>Ziehen verschiebt die Ostiumebene entlang ihrer Normalen. Tasten, solange das Ostium gezeigt wird (O): Alt+Links, Alt+Rechts; mit Umschalt in feineren Schritten.</translation>
+    </message>
+    <message>
+        <source>Drag to tilt the ostium plane. Keys, while the ostium is shown (O): Alt+Up, Alt+Down in the picture, Alt+Page Up, Alt+Page Down out of it; with Shift in finer steps.</source>
+        <translation>Ziehen kippt die Ostiumebene. Tasten, solange das Ostium gezeigt wird (O): Alt+Auf, Alt+Ab im Bild, Alt+Bild auf, Alt+Bild ab aus dem Bild; mit Umschalt in feineren Schritten.</translation>
+    </message>
+    <message>
+        <source>Drag to move the landing plane along the axis. Keys, while the landing zone is shown (L): Alt+Left, Alt+Right; with Shift in finer steps.</source>
+        <translation>Ziehen verschiebt die Landeebene entlang der Achse. Tasten, solange die Landezone gezeigt wird (L): Alt+Links, Alt+Rechts; mit Umschalt in feineren Schritten.</translation>
+    </message>
+    <message>
+        <source>Drag to tilt the landing plane. Keys, while the landing zone is shown (L): Alt+Up, Alt+Down in the picture, Alt+Page Up, Alt+Page Down out of it; with Shift in finer steps. Alt+Home sets it square to the axis.</source>
+        <translation>Ziehen kippt die Landeebene. Tasten, solange die Landezone gezeigt wird (L): Alt+Auf, Alt+Ab im Bild, Alt+Bild auf, Alt+Bild ab aus dem Bild; mit Umschalt in feineren Schritten. Alt+Pos1 stellt sie senkrecht zur Achse.</translation>
     </message>
 </context>
 <context>
@@ -2241,7 +2284,7 @@
         <translation>Der Fall wurde mit allen Versionen eingelesen.</translation>
     </message>
     <message>
-        <source>The case was exported to %1. The file holds the patient's name.</source>
+        <source>The case was exported to %1. The file holds the patient&apos;s name.</source>
         <translation>Der Fall wurde nach %1 ausgegeben. Die Datei enthält den Namen des Patienten.</translation>
     </message>
     <message>
@@ -3143,7 +3186,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
 <context>
     <name>PictureScale</name>
     <message>
-        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
+        <source>Scale: %1&#xa0;mm a pixel ±&#xa0;%2&#xa0;% (%3)</source>
         <translation>Maßstab: %1 mm je Pixel ± %2 % (%3)</translation>
     </message>
     <message>
@@ -3184,6 +3227,10 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Depth strip</source>
         <translation>Tiefenstreifen</translation>
+    </message>
+    <message>
+        <source>Landing zone, %1 beyond the ostium, tilted %2 by hand: perimeter-derived %3</source>
+        <translation>Landezone, %1 jenseits des Ostiums, von Hand um %2 gekippt: aus dem Umfang %3</translation>
     </message>
 </context>
 <context>
@@ -3533,7 +3580,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Schlechter: %1</translation>
     </message>
     <message>
-        <source>No size is chosen: compression and the chart's own clearances cannot be judged.</source>
+        <source>No size is chosen: compression and the chart&apos;s own clearances cannot be judged.</source>
         <translation>Keine Größe ist gewählt: Kompression und die Abstände der Tabelle können nicht beurteilt werden.</translation>
     </message>
 </context>
@@ -3708,7 +3755,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Drücke und Stase</translation>
     </message>
     <message>
-        <source>Near 12 mmHg the width grows by %1 mm per mmHg (standard deviation %2); %3 % of that is this patient's own, the rest is assumed.</source>
+        <source>Near 12 mmHg the width grows by %1 mm per mmHg (standard deviation %2); %3 % of that is this patient&apos;s own, the rest is assumed.</source>
         <translation>Nahe 12 mmHg wächst die Weite um %1 mm je mmHg (Standardabweichung %2); %3 % davon sind diesem Patienten eigen, der Rest ist angenommen.</translation>
     </message>
     <message>
@@ -4072,7 +4119,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Die Landezone, wie das CT sie in dieser Ansicht liest: %1</translation>
     </message>
     <message>
-        <source>The file does not tell where the tip of the sector lies: the middle of the region's upper edge stands for it.</source>
+        <source>The file does not tell where the tip of the sector lies: the middle of the region&apos;s upper edge stands for it.</source>
         <translation>Die Datei sagt nicht, wo die Spitze des Sektors liegt: die Mitte des oberen Randes des Bereichs steht dafür.</translation>
     </message>
 </context>
@@ -4355,7 +4402,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Namen auf dem Schirm und in Bildern von Anfang an &amp;verbergen</translation>
     </message>
     <message>
-        <source>Written into the case's journal and its reports</source>
+        <source>Written into the case&apos;s journal and its reports</source>
         <translation>Steht im Protokoll des Falls und in seinen Berichten</translation>
     </message>
     <message>
@@ -4538,7 +4585,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Tiefe</translation>
     </message>
     <message>
-        <source>Chance that the size's band holds the width at the decision pressure</source>
+        <source>Chance that the size&apos;s band holds the width at the decision pressure</source>
         <translation>Chance, dass der Bereich der Größe die Weite beim Entscheidungsdruck enthält</translation>
     </message>
     <message>
@@ -4561,7 +4608,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Eine Größentabelle laden …</translation>
     </message>
     <message>
-        <source>Load a chart typed from the device's current instructions</source>
+        <source>Load a chart typed from the device&apos;s current instructions</source>
         <translation>Eine Tabelle laden, die aus der aktuellen Gebrauchsanweisung des Implantats abgetippt ist</translation>
     </message>
     <message>
@@ -4657,7 +4704,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Was angenommen wurde</translation>
     </message>
     <message>
-        <source>Device choice follows the device's current instructions for use, local protocol and law.</source>
+        <source>Device choice follows the device&apos;s current instructions for use, local protocol and law.</source>
         <translation>Die Wahl des Implantats folgt seiner aktuellen Gebrauchsanweisung, dem örtlichen Protokoll und dem Recht.</translation>
     </message>
 </context>
@@ -4706,7 +4753,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>%1 bei %2: %3, mit einer Chance von 95 % von %4.</translation>
     </message>
     <message>
-        <source>Near 12 mmHg it widens by %1 mm per mmHg (± %2; %3 % of that is this patient's own, the rest is assumed).</source>
+        <source>Near 12 mmHg it widens by %1 mm per mmHg (± %2; %3 % of that is this patient&apos;s own, the rest is assumed).</source>
         <translation>Nahe 12 mmHg wird es um %1 mm je mmHg weiter (± %2; %3 % davon sind diesem Patienten eigen, der Rest ist angenommen).</translation>
     </message>
     <message>
@@ -5175,54 +5222,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Fenster: Lunge</translation>
     </message>
     <message>
-        <source>Ostium plane 0.5 mm towards the tip</source>
-        <translation>Ostiumebene 0.5 mm zur Spitze</translation>
-    </message>
-    <message>
-        <source>Ostium plane 0.5 mm towards the atrium</source>
-        <translation>Ostiumebene 0.5 mm zum Vorhof</translation>
-    </message>
-    <message>
-        <source>Ostium plane 0.1 mm towards the tip</source>
-        <translation>Ostiumebene 0.1 mm zur Spitze</translation>
-    </message>
-    <message>
-        <source>Ostium plane 0.1 mm towards the atrium</source>
-        <translation>Ostiumebene 0.1 mm zum Vorhof</translation>
-    </message>
-    <message>
-        <source>Tilt the ostium plane 1° clockwise</source>
-        <translation>Ostiumebene 1° im Uhrzeigersinn kippen</translation>
-    </message>
-    <message>
-        <source>Tilt the ostium plane 1° anticlockwise</source>
-        <translation>Ostiumebene 1° gegen den Uhrzeigersinn kippen</translation>
-    </message>
-    <message>
-        <source>Tilt the ostium plane 0.2° clockwise</source>
-        <translation>Ostiumebene 0.2° im Uhrzeigersinn kippen</translation>
-    </message>
-    <message>
-        <source>Tilt the ostium plane 0.2° anticlockwise</source>
-        <translation>Ostiumebene 0.2° gegen den Uhrzeigersinn kippen</translation>
-    </message>
-    <message>
-        <source>Turn the ostium plane 1° out of the picture</source>
-        <translation>Ostiumebene 1° aus dem Bild drehen</translation>
-    </message>
-    <message>
-        <source>Turn the ostium plane 1° into the picture</source>
-        <translation>Ostiumebene 1° in das Bild drehen</translation>
-    </message>
-    <message>
-        <source>Turn the ostium plane 0.2° out of the picture</source>
-        <translation>Ostiumebene 0.2° aus dem Bild drehen</translation>
-    </message>
-    <message>
-        <source>Turn the ostium plane 0.2° into the picture</source>
-        <translation>Ostiumebene 0.2° in das Bild drehen</translation>
-    </message>
-    <message>
         <source>%1 (key %2)</source>
         <translation>%1 (Taste %2)</translation>
     </message>
@@ -5265,6 +5264,58 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Plug plane 0.5 mm nearer</source>
         <translation>Pfropfebene 0.5 mm näher</translation>
+    </message>
+    <message>
+        <source>Shown plane 0.5 mm towards the tip</source>
+        <translation>Gezeigte Ebene 0.5 mm zur Spitze</translation>
+    </message>
+    <message>
+        <source>Shown plane 0.5 mm towards the atrium</source>
+        <translation>Gezeigte Ebene 0.5 mm zum Vorhof</translation>
+    </message>
+    <message>
+        <source>Shown plane 0.1 mm towards the tip</source>
+        <translation>Gezeigte Ebene 0.1 mm zur Spitze</translation>
+    </message>
+    <message>
+        <source>Shown plane 0.1 mm towards the atrium</source>
+        <translation>Gezeigte Ebene 0.1 mm zum Vorhof</translation>
+    </message>
+    <message>
+        <source>Tilt the shown plane 1° clockwise</source>
+        <translation>Gezeigte Ebene 1° im Uhrzeigersinn kippen</translation>
+    </message>
+    <message>
+        <source>Tilt the shown plane 1° anticlockwise</source>
+        <translation>Gezeigte Ebene 1° gegen den Uhrzeigersinn kippen</translation>
+    </message>
+    <message>
+        <source>Tilt the shown plane 0.2° clockwise</source>
+        <translation>Gezeigte Ebene 0.2° im Uhrzeigersinn kippen</translation>
+    </message>
+    <message>
+        <source>Tilt the shown plane 0.2° anticlockwise</source>
+        <translation>Gezeigte Ebene 0.2° gegen den Uhrzeigersinn kippen</translation>
+    </message>
+    <message>
+        <source>Turn the shown plane 1° out of the picture</source>
+        <translation>Gezeigte Ebene 1° aus dem Bild drehen</translation>
+    </message>
+    <message>
+        <source>Turn the shown plane 1° into the picture</source>
+        <translation>Gezeigte Ebene 1° ins Bild drehen</translation>
+    </message>
+    <message>
+        <source>Turn the shown plane 0.2° out of the picture</source>
+        <translation>Gezeigte Ebene 0.2° aus dem Bild drehen</translation>
+    </message>
+    <message>
+        <source>Turn the shown plane 0.2° into the picture</source>
+        <translation>Gezeigte Ebene 0.2° ins Bild drehen</translation>
+    </message>
+    <message>
+        <source>Landing plane square to the axis</source>
+        <translation>Landeebene senkrecht zur Achse</translation>
     </message>
 </context>
 <context>

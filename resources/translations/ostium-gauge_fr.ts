@@ -55,7 +55,7 @@
 <context>
     <name>Answers</name>
     <message>
-        <source>No device chart is loaded: load one typed from the device's current instructions, or a demonstration chart.</source>
+        <source>No device chart is loaded: load one typed from the device&apos;s current instructions, or a demonstration chart.</source>
         <translation>Aucune table de tailles n’est chargée : en charger une saisie d’après la notice actuelle, ou une table de démonstration.</translation>
     </message>
     <message>
@@ -350,7 +350,7 @@
         <translation>Impossible de vérifier la bibliothèque</translation>
     </message>
     <message>
-        <source>The file's pages are damaged.</source>
+        <source>The file&apos;s pages are damaged.</source>
         <translation>Les pages du fichier sont endommagées.</translation>
     </message>
     <message>
@@ -474,7 +474,7 @@
         <translation>il n’y a pas de version refusée de ce numéro.</translation>
     </message>
     <message>
-        <source>the library's file itself is damaged</source>
+        <source>the library&apos;s file itself is damaged</source>
         <translation>le fichier même de la bibliothèque est endommagé</translation>
     </message>
 </context>
@@ -496,7 +496,7 @@
         <translation>Logiciel de recherche et d’enseignement, pas un dispositif médical ; ne pas s’en servir seul pour des décisions cliniques.</translation>
     </message>
     <message>
-        <source>Measurements must be confirmed by a licensed practitioner; device choice follows the device's current instructions for use, local protocol and law.</source>
+        <source>Measurements must be confirmed by a licensed practitioner; device choice follows the device&apos;s current instructions for use, local protocol and law.</source>
         <translation>Les mesures doivent être confirmées par un praticien habilité ; le choix de l’implant suit sa notice actuelle, le protocole local et la loi.</translation>
     </message>
     <message>
@@ -638,7 +638,7 @@
         <translation>Quelle est la longueur entre les marques ?</translation>
     </message>
     <message>
-        <source>What is the catheter's outer diameter, as printed? (French divided by 3 is only near it.)</source>
+        <source>What is the catheter&apos;s outer diameter, as printed? (French divided by 3 is only near it.)</source>
         <translation>Quel est le diamètre extérieur du cathéter, tel qu’imprimé ? (French divisé par 3 n’en est que proche.)</translation>
     </message>
 </context>
@@ -699,6 +699,14 @@
         <source>Tilt the ostium plane</source>
         <translation>Incliner le plan de l’ostium</translation>
     </message>
+    <message>
+        <source>Tilt the landing plane</source>
+        <translation>Incliner le plan d’ancrage</translation>
+    </message>
+    <message>
+        <source>Set the landing plane square to the axis</source>
+        <translation>Remettre le plan d’ancrage perpendiculaire à l’axe</translation>
+    </message>
 </context>
 <context>
     <name>Comparison</name>
@@ -727,7 +735,7 @@
         <translation>la plus grande des vues</translation>
     </message>
     <message>
-        <source>Largest width among the views: no contour's diameter</source>
+        <source>Largest width among the views: no contour&apos;s diameter</source>
         <translation>Plus grande largeur parmi les vues : pas un diamètre de contour</translation>
     </message>
     <message>
@@ -735,7 +743,7 @@
         <translation>vue unique</translation>
     </message>
     <message>
-        <source>Width in one view: no contour's diameter</source>
+        <source>Width in one view: no contour&apos;s diameter</source>
         <translation>Largeur dans une vue : pas un diamètre de contour</translation>
     </message>
     <message>
@@ -815,7 +823,7 @@
         <translation>depuis la zone d’ancrage</translation>
     </message>
     <message>
-        <source>From the landing zone's centre along the ostium's normal to the opposite wall</source>
+        <source>From the landing zone&apos;s centre along the ostium&apos;s normal to the opposite wall</source>
         <translation>Du centre de la zone d’ancrage, le long de la normale de l’ostium, jusqu’à la paroi opposée</translation>
     </message>
     <message>
@@ -1056,7 +1064,7 @@
 <context>
     <name>CoursePage</name>
     <message>
-        <source>The patient's course</source>
+        <source>The patient&apos;s course</source>
         <translation>Le parcours du patient</translation>
     </message>
     <message>
@@ -1177,6 +1185,14 @@
         <source>Confirm the corrected contour on its moved plane</source>
         <translation>Confirmer le contour corrigé sur son plan déplacé</translation>
     </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (touche %2)</translation>
+    </message>
+    <message>
+        <source>Correct the contour by an ellipse with handles</source>
+        <translation>Corriger le contour par une ellipse à poignées</translation>
+    </message>
 </context>
 <context>
     <name>Database</name>
@@ -1233,7 +1249,7 @@
         <translation>le disque ne lit ou n’écrit pas (code SQLite %1). Vérifier qu’il est là et a de la place, puis réessayer.</translation>
     </message>
     <message>
-        <source>the library's file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a new library, or bring back a copy.</source>
+        <source>the library&apos;s file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a new library, or bring back a copy.</source>
         <translation>le fichier de la bibliothèque est endommagé (code SQLite %1). Rien n’a été modifié. Récupérer les cas intacts dans une nouvelle bibliothèque, ou rapporter une copie.</translation>
     </message>
     <message>
@@ -1241,7 +1257,7 @@
         <translation>le disque est plein. Libérer de la place, puis réessayer.</translation>
     </message>
     <message>
-        <source>the file cannot be opened. Check the folder's permissions.</source>
+        <source>the file cannot be opened. Check the folder&apos;s permissions.</source>
         <translation>le fichier ne peut pas être ouvert. Vérifier les droits du dossier.</translation>
     </message>
     <message>
@@ -1257,7 +1273,7 @@
         <translation>le serveur n’a plus de place sur disque ou en mémoire (code %1).</translation>
     </message>
     <message>
-        <source>another person's change held this case too long. Try again.</source>
+        <source>another person&apos;s change held this case too long. Try again.</source>
         <translation>la modification d’une autre personne a retenu ce cas trop longtemps. Réessayer.</translation>
     </message>
     <message>
@@ -1524,7 +1540,7 @@
         <translation>Largeur selon la profondeur le long de l’axe</translation>
     </message>
     <message>
-        <source>Click or left and right keys show a depth; drag the landing zone's marker, or hold Shift with the keys, to move it.</source>
+        <source>Click or left and right keys show a depth; drag the landing zone&apos;s marker, or hold Shift with the keys, to move it.</source>
         <translation>Clic ou touches gauche et droite montrent une profondeur ; glisser le marqueur de la zone d’ancrage, ou Maj avec les touches, pour la déplacer.</translation>
     </message>
 </context>
@@ -1568,6 +1584,14 @@
     <message>
         <source>depth %1</source>
         <translation>profondeur %1</translation>
+    </message>
+    <message>
+        <source>plug plane, %1 beyond the ridge</source>
+        <translation>plan du bouchon, %1 au-delà de la crête</translation>
+    </message>
+    <message>
+        <source>%1 %2, tilted %3</source>
+        <translation>%1 %2, inclinée de %3</translation>
     </message>
 </context>
 <context>
@@ -1943,7 +1967,7 @@
         <translation>Angle de la sonde</translation>
     </message>
     <message>
-        <source>Rotation of the probe's plane as the picture shows it, degrees:</source>
+        <source>Rotation of the probe&apos;s plane as the picture shows it, degrees:</source>
         <translation>Rotation du plan de la sonde, comme l’image la montre, degrés :</translation>
     </message>
     <message>
@@ -2034,7 +2058,7 @@
         <translation>Ombre du cathéter</translation>
     </message>
     <message>
-        <source>Calibrate by the program's own reading of a catheter's edges along a piece of it</source>
+        <source>Calibrate by the program&apos;s own reading of a catheter&apos;s edges along a piece of it</source>
         <translation>Étalonner par la lecture que fait le programme des bords d’un cathéter sur un segment</translation>
     </message>
     <message>
@@ -2054,7 +2078,7 @@
         <translation>Le CT ne prédit rien : il n’est pas mesuré.</translation>
     </message>
     <message>
-        <source>CT predicts nothing: the file does not tell the C-arm's angles.</source>
+        <source>CT predicts nothing: the file does not tell the C-arm&apos;s angles.</source>
         <translation>Le CT ne prédit rien : le fichier ne donne pas les angles de l’arceau.</translation>
     </message>
     <message>
@@ -2078,7 +2102,7 @@
         <translation>Arceau : %1</translation>
     </message>
     <message>
-        <source>The file does not tell the C-arm's angles for this frame.</source>
+        <source>The file does not tell the C-arm&apos;s angles for this frame.</source>
         <translation>Le fichier ne donne pas les angles de l’arceau pour cette image.</translation>
     </message>
     <message>
@@ -2095,6 +2119,25 @@
     <message>
         <source>Put a measurement into the table</source>
         <translation>Mettre une mesure dans le tableau</translation>
+    </message>
+</context>
+<context>
+    <name>Handles</name>
+    <message>
+        <source>Drag to move the ostium plane along its normal. Keys, while the ostium is shown (O): Alt+Left, Alt+Right; with Shift in finer steps.</source>
+        <translation>Glisser pour déplacer le plan de l’ostium le long de sa normale. Touches, tant que l’ostium est affiché (O) : Alt+Gauche, Alt+Droite ; avec Maj par pas plus fins.</translation>
+    </message>
+    <message>
+        <source>Drag to tilt the ostium plane. Keys, while the ostium is shown (O): Alt+Up, Alt+Down in the picture, Alt+Page Up, Alt+Page Down out of it; with Shift in finer steps.</source>
+        <translation>Glisser pour incliner le plan de l’ostium. Touches, tant que l’ostium est affiché (O) : Alt+Haut, Alt+Bas dans l’image, Alt+Page préc., Alt+Page suiv. hors de l’image ; avec Maj par pas plus fins.</translation>
+    </message>
+    <message>
+        <source>Drag to move the landing plane along the axis. Keys, while the landing zone is shown (L): Alt+Left, Alt+Right; with Shift in finer steps.</source>
+        <translation>Glisser pour déplacer le plan d’ancrage le long de l’axe. Touches, tant que la zone d’ancrage est affichée (L) : Alt+Gauche, Alt+Droite ; avec Maj par pas plus fins.</translation>
+    </message>
+    <message>
+        <source>Drag to tilt the landing plane. Keys, while the landing zone is shown (L): Alt+Up, Alt+Down in the picture, Alt+Page Up, Alt+Page Down out of it; with Shift in finer steps. Alt+Home sets it square to the axis.</source>
+        <translation>Glisser pour incliner le plan d’ancrage. Touches, tant que la zone d’ancrage est affichée (L) : Alt+Haut, Alt+Bas dans l’image, Alt+Page préc., Alt+Page suiv. hors de l’image ; avec Maj par pas plus fins. Alt+Origine le remet perpendiculaire à l’axe.</translation>
     </message>
 </context>
 <context>
@@ -2241,7 +2284,7 @@
         <translation>Le cas a été importé avec toutes ses versions.</translation>
     </message>
     <message>
-        <source>The case was exported to %1. The file holds the patient's name.</source>
+        <source>The case was exported to %1. The file holds the patient&apos;s name.</source>
         <translation>Le cas a été exporté vers %1. Le fichier contient le nom du patient.</translation>
     </message>
     <message>
@@ -2446,7 +2489,7 @@
     </message>
     <message>
         <source>Choose the file of the library; it is made where there is none</source>
-        <translation>Choisir le fichier de la bibliothèque ; il est créé s'il n'existe pas</translation>
+        <translation>Choisir le fichier de la bibliothèque ; il est créé s&apos;il n&apos;existe pas</translation>
     </message>
     <message>
         <source>&amp;Library</source>
@@ -2802,11 +2845,11 @@
     </message>
     <message>
         <source>The picture was written to %1. Look for names that are part of X-ray images.</source>
-        <translation>L'image a été écrite dans %1. Cherchez les noms qui font partie des images de radioscopie.</translation>
+        <translation>L&apos;image a été écrite dans %1. Cherchez les noms qui font partie des images de radioscopie.</translation>
     </message>
     <message>
         <source>The picture could not be written to %1. Choose a folder that can be written to and has space.</source>
-        <translation>L'image n'a pas pu être écrite dans %1. Choisissez un dossier accessible en écriture où il reste de la place.</translation>
+        <translation>L&apos;image n&apos;a pas pu être écrite dans %1. Choisissez un dossier accessible en écriture où il reste de la place.</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -2826,11 +2869,11 @@
     </message>
     <message>
         <source>The sample case is being made, about 200 MB; it opens by itself when it is ready …</source>
-        <translation>Le cas d'exemple est en cours de création, environ 200 Mo ; il s'ouvre de lui-même quand il est prêt …</translation>
+        <translation>Le cas d&apos;exemple est en cours de création, environ 200 Mo ; il s&apos;ouvre de lui-même quand il est prêt …</translation>
     </message>
     <message>
         <source>A case without images: add the moments and type in what was read. Open a folder of images at any time.</source>
-        <translation>Un cas sans images : ajoutez les moments et saisissez ce qui a été lu. Ouvrez un dossier d'images à tout moment.</translation>
+        <translation>Un cas sans images : ajoutez les moments et saisissez ce qui a été lu. Ouvrez un dossier d&apos;images à tout moment.</translation>
     </message>
     <message>
         <source>The size chart of the settings cannot be used. %1</source>
@@ -2850,7 +2893,7 @@
     </message>
     <message>
         <source>This case was never saved, and unsaved work is not kept: the settings say so. Save it now?</source>
-        <translation>Ce cas n'a jamais été enregistré, et selon les réglages le travail non enregistré n'est pas conservé. L'enregistrer maintenant ?</translation>
+        <translation>Ce cas n&apos;a jamais été enregistré, et selon les réglages le travail non enregistré n&apos;est pas conservé. L&apos;enregistrer maintenant ?</translation>
     </message>
     <message>
         <source>Part that scrolls</source>
@@ -3143,7 +3186,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
 <context>
     <name>PictureScale</name>
     <message>
-        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
+        <source>Scale: %1&#xa0;mm a pixel ±&#xa0;%2&#xa0;% (%3)</source>
         <translation>Échelle : %1 mm par pixel ± %2 % (%3)</translation>
     </message>
     <message>
@@ -3184,6 +3227,10 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Depth strip</source>
         <translation>Bande de profondeur</translation>
+    </message>
+    <message>
+        <source>Landing zone, %1 beyond the ostium, tilted %2 by hand: perimeter-derived %3</source>
+        <translation>Zone d’ancrage, %1 au-delà de l’ostium, inclinée de %2 à la main : d’après le périmètre %3</translation>
     </message>
 </context>
 <context>
@@ -3391,7 +3438,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <name>RecentCases</name>
     <message>
         <source>The file is no longer there.</source>
-        <translation>Le fichier n'est plus là.</translation>
+        <translation>Le fichier n&apos;est plus là.</translation>
     </message>
     <message>
         <source>The file cannot be read.</source>
@@ -3533,7 +3580,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Pire : %1</translation>
     </message>
     <message>
-        <source>No size is chosen: compression and the chart's own clearances cannot be judged.</source>
+        <source>No size is chosen: compression and the chart&apos;s own clearances cannot be judged.</source>
         <translation>Aucune taille n’est choisie : la compression et les distances propres à la table ne peuvent être jugées.</translation>
     </message>
 </context>
@@ -3708,7 +3755,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Pressions et stase</translation>
     </message>
     <message>
-        <source>Near 12 mmHg the width grows by %1 mm per mmHg (standard deviation %2); %3 % of that is this patient's own, the rest is assumed.</source>
+        <source>Near 12 mmHg the width grows by %1 mm per mmHg (standard deviation %2); %3 % of that is this patient&apos;s own, the rest is assumed.</source>
         <translation>Près de 12 mmHg la largeur croît de %1 mm par mmHg (écart type %2) ; %3 % en sont propres à ce patient, le reste est supposé.</translation>
     </message>
     <message>
@@ -4072,7 +4119,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>La zone d’ancrage telle que le CT la lit dans cette vue : %1</translation>
     </message>
     <message>
-        <source>The file does not tell where the tip of the sector lies: the middle of the region's upper edge stands for it.</source>
+        <source>The file does not tell where the tip of the sector lies: the middle of the region&apos;s upper edge stands for it.</source>
         <translation>Le fichier ne dit pas où est la pointe du secteur : le milieu du bord supérieur de la région en tient lieu.</translation>
     </message>
 </context>
@@ -4355,7 +4402,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>&amp;Masquer les noms dès le départ</translation>
     </message>
     <message>
-        <source>Written into the case's journal and its reports</source>
+        <source>Written into the case&apos;s journal and its reports</source>
         <translation>Inscrit dans le journal du cas et ses rapports</translation>
     </message>
     <message>
@@ -4436,7 +4483,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>Lengths are in mm, areas in mm², volumes in mL, pressures in mmHg: always, so that one figure looks alike on every screen.</source>
-        <translation>Longueurs en mm, aires en mm², volumes en mL, pressions en mmHg : toujours, pour qu'un chiffre se lise de même sur chaque écran.</translation>
+        <translation>Longueurs en mm, aires en mm², volumes en mL, pressions en mmHg : toujours, pour qu&apos;un chiffre se lise de même sur chaque écran.</translation>
     </message>
     <message>
         <source>for example: imaging cardiologist</source>
@@ -4538,7 +4585,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Profondeur</translation>
     </message>
     <message>
-        <source>Chance that the size's band holds the width at the decision pressure</source>
+        <source>Chance that the size&apos;s band holds the width at the decision pressure</source>
         <translation>Chance que la plage de la taille contienne la largeur à la pression de décision</translation>
     </message>
     <message>
@@ -4561,7 +4608,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Charger une table de tailles …</translation>
     </message>
     <message>
-        <source>Load a chart typed from the device's current instructions</source>
+        <source>Load a chart typed from the device&apos;s current instructions</source>
         <translation>Charger une table saisie d’après la notice actuelle de l’implant</translation>
     </message>
     <message>
@@ -4657,7 +4704,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Ce qui a été supposé</translation>
     </message>
     <message>
-        <source>Device choice follows the device's current instructions for use, local protocol and law.</source>
+        <source>Device choice follows the device&apos;s current instructions for use, local protocol and law.</source>
         <translation>Le choix de l’implant suit sa notice actuelle, le protocole local et la loi.</translation>
     </message>
 </context>
@@ -4706,7 +4753,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>%1 à %2 : %3, avec une chance de 95 % de %4.</translation>
     </message>
     <message>
-        <source>Near 12 mmHg it widens by %1 mm per mmHg (± %2; %3 % of that is this patient's own, the rest is assumed).</source>
+        <source>Near 12 mmHg it widens by %1 mm per mmHg (± %2; %3 % of that is this patient&apos;s own, the rest is assumed).</source>
         <translation>Près de 12 mmHg elle s’élargit de %1 mm par mmHg (± %2 ; %3 % en sont propres à ce patient, le reste est supposé).</translation>
     </message>
     <message>
@@ -4786,7 +4833,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>or drop the folder on this window, or a case. Then mark the atrium and the tip of the appendage with two clicks.</source>
-        <translation>ou déposez le dossier ou un cas sur cette fenêtre. Puis marquez l'oreillette et la pointe de l'auricule en deux clics.</translation>
+        <translation>ou déposez le dossier ou un cas sur cette fenêtre. Puis marquez l&apos;oreillette et la pointe de l&apos;auricule en deux clics.</translation>
     </message>
     <message>
         <source>Open a case …</source>
@@ -4802,11 +4849,11 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>Cases kept in the library of a person or a team</source>
-        <translation>Cas gardés dans la bibliothèque d'une personne ou d'une équipe</translation>
+        <translation>Cas gardés dans la bibliothèque d&apos;une personne ou d&apos;une équipe</translation>
     </message>
     <message>
         <source>Try the sample case</source>
-        <translation>Voir le cas d'exemple</translation>
+        <translation>Voir le cas d&apos;exemple</translation>
     </message>
     <message>
         <source>An invented patient with CT, echo and fluoroscopy, marked and measured</source>
@@ -4818,11 +4865,11 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>Type in readings and pressures, and judge the sizes of a chart</source>
-        <translation>Saisir mesures et pressions, et juger les tailles d'un tableau</translation>
+        <translation>Saisir mesures et pressions, et juger les tailles d&apos;un tableau</translation>
     </message>
     <message>
         <source>How wide is the left atrial appendage at which depth, under which pressure, and which size fits then: every value with its uncertainty.</source>
-        <translation>Quelle largeur a l'auricule gauche à quelle profondeur, sous quelle pression, et quelle taille convient alors : chaque valeur avec son incertitude.</translation>
+        <translation>Quelle largeur a l&apos;auricule gauche à quelle profondeur, sous quelle pression, et quelle taille convient alors : chaque valeur avec son incertitude.</translation>
     </message>
     <message>
         <source>Recent cases</source>
@@ -5175,54 +5222,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Fenêtre : poumon</translation>
     </message>
     <message>
-        <source>Ostium plane 0.5 mm towards the tip</source>
-        <translation>Plan de l’ostium de 0.5 mm vers la pointe</translation>
-    </message>
-    <message>
-        <source>Ostium plane 0.5 mm towards the atrium</source>
-        <translation>Plan de l’ostium de 0.5 mm vers l’oreillette</translation>
-    </message>
-    <message>
-        <source>Ostium plane 0.1 mm towards the tip</source>
-        <translation>Plan de l’ostium de 0.1 mm vers la pointe</translation>
-    </message>
-    <message>
-        <source>Ostium plane 0.1 mm towards the atrium</source>
-        <translation>Plan de l’ostium de 0.1 mm vers l’oreillette</translation>
-    </message>
-    <message>
-        <source>Tilt the ostium plane 1° clockwise</source>
-        <translation>Incliner le plan de l’ostium de 1° en sens horaire</translation>
-    </message>
-    <message>
-        <source>Tilt the ostium plane 1° anticlockwise</source>
-        <translation>Incliner le plan de l’ostium de 1° en sens inverse horaire</translation>
-    </message>
-    <message>
-        <source>Tilt the ostium plane 0.2° clockwise</source>
-        <translation>Incliner le plan de l’ostium de 0.2° en sens horaire</translation>
-    </message>
-    <message>
-        <source>Tilt the ostium plane 0.2° anticlockwise</source>
-        <translation>Incliner le plan de l’ostium de 0.2° en sens inverse horaire</translation>
-    </message>
-    <message>
-        <source>Turn the ostium plane 1° out of the picture</source>
-        <translation>Tourner le plan de l’ostium de 1° vers l’extérieur de l’image</translation>
-    </message>
-    <message>
-        <source>Turn the ostium plane 1° into the picture</source>
-        <translation>Tourner le plan de l’ostium de 1° vers l’intérieur de l’image</translation>
-    </message>
-    <message>
-        <source>Turn the ostium plane 0.2° out of the picture</source>
-        <translation>Tourner le plan de l’ostium de 0.2° vers l’extérieur de l’image</translation>
-    </message>
-    <message>
-        <source>Turn the ostium plane 0.2° into the picture</source>
-        <translation>Tourner le plan de l’ostium de 0.2° vers l’intérieur de l’image</translation>
-    </message>
-    <message>
         <source>%1 (key %2)</source>
         <translation>%1 (touche %2)</translation>
     </message>
@@ -5265,6 +5264,58 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Plug plane 0.5 mm nearer</source>
         <translation>Plan du bouchon 0.5 mm plus près</translation>
+    </message>
+    <message>
+        <source>Shown plane 0.5 mm towards the tip</source>
+        <translation>Plan affiché de 0.5 mm vers la pointe</translation>
+    </message>
+    <message>
+        <source>Shown plane 0.5 mm towards the atrium</source>
+        <translation>Plan affiché de 0.5 mm vers l’oreillette</translation>
+    </message>
+    <message>
+        <source>Shown plane 0.1 mm towards the tip</source>
+        <translation>Plan affiché de 0.1 mm vers la pointe</translation>
+    </message>
+    <message>
+        <source>Shown plane 0.1 mm towards the atrium</source>
+        <translation>Plan affiché de 0.1 mm vers l’oreillette</translation>
+    </message>
+    <message>
+        <source>Tilt the shown plane 1° clockwise</source>
+        <translation>Incliner le plan affiché de 1° dans le sens horaire</translation>
+    </message>
+    <message>
+        <source>Tilt the shown plane 1° anticlockwise</source>
+        <translation>Incliner le plan affiché de 1° dans le sens antihoraire</translation>
+    </message>
+    <message>
+        <source>Tilt the shown plane 0.2° clockwise</source>
+        <translation>Incliner le plan affiché de 0.2° dans le sens horaire</translation>
+    </message>
+    <message>
+        <source>Tilt the shown plane 0.2° anticlockwise</source>
+        <translation>Incliner le plan affiché de 0.2° dans le sens antihoraire</translation>
+    </message>
+    <message>
+        <source>Turn the shown plane 1° out of the picture</source>
+        <translation>Tourner le plan affiché de 1° hors de l’image</translation>
+    </message>
+    <message>
+        <source>Turn the shown plane 1° into the picture</source>
+        <translation>Tourner le plan affiché de 1° dans l’image</translation>
+    </message>
+    <message>
+        <source>Turn the shown plane 0.2° out of the picture</source>
+        <translation>Tourner le plan affiché de 0.2° hors de l’image</translation>
+    </message>
+    <message>
+        <source>Turn the shown plane 0.2° into the picture</source>
+        <translation>Tourner le plan affiché de 0.2° dans l’image</translation>
+    </message>
+    <message>
+        <source>Landing plane square to the axis</source>
+        <translation>Plan d’ancrage perpendiculaire à l’axe</translation>
     </message>
 </context>
 <context>

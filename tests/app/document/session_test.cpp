@@ -94,7 +94,7 @@ TEST(Session, TheLandingZoneStaysOnTheAxis) {
 TEST(Session, ALandingDepthBeyondAShortAppendageSpoilsNothingElse) {
     Session session;
     auto engine = syntheticEngine();
-    engine.landingAt = [](const auto&, const auto&, double) -> core::Result<core::LandingZone> {
+    engine.landingAt = [](const auto&, const auto&, double, const auto&) -> core::Result<core::LandingZone> {
         return core::failure(core::ErrorCode::LandingOutsideAppendage,
                              "The landing zone lies beyond the tip.");
     };

@@ -1,4 +1,5 @@
 // Planes moved and tilted, contours corrected, with mouse and keys.
+#include "app/interaction/plane_drag.h"
 #include "app/interaction/tool_actions.h"
 #include "app/views/cross_section_view.h"
 #include "app/views/long_section_view.h"
@@ -110,8 +111,88 @@ TEST_F(PlanesAndContours, TheLandingHandleMovesTheLandingPlaneAlongTheAxis) {
     EXPECT_NEAR(session.record().landing.depthsMm.front() - before, expected, 0.15 * expected) << "the axis is slightly bent";
 }
 
+TEST_F(PlanesAndContours, AnEndHandleTiltsTheLandingPlane) {
+    const core::Plane before = session.landingPlane().value();
+    const auto where = *view.map();
+    const auto planes = planesIn(session, where);
+    const auto landing = std::find_if(planes.begin(), planes.end(), [](const auto& p) { return p.which == HeldPlane::Landing; });
+    ASSERT_NE(landing, planes.end());
+    const QPointF end = landing->handles.places()[2], middle = landing->handles.places()[1];
+    EXPECT_TRUE(PlaneDrag::hint(session, where, end).contains(QStringLiteral("Alt+Up"))) << "the tooltip names the keys";
+    EXPECT_TRUE(PlaneDrag::hint(session, where, middle).contains(QStringLiteral("Alt+Left")));
+    const double turn = 12.0 * M_PI / 180.0;
+    const QPointF arm = end - middle;
+    const QPointF to = middle + QPointF(std::cos(turn) * arm.x() - std::sin(turn) * arm.y(), std::sin(turn) * arm.x() + std::cos(turn) * arm.y());
+    const core::CaseRecord record = session.record();
+    QTest::mousePress(&view, Qt::LeftButton, {}, end.toPoint());
+    move(view, to);
+    EXPECT_TRUE(session.record() == record) << "nothing is recorded while dragging";
+    EXPECT_NEAR(session.landing()->tiltDeg.value(), 12.0, 0.6);
+    QTest::mouseRelease(&view, Qt::LeftButton, {}, to.toPoint());
+    ASSERT_TRUE(session.record().landing.normal);
+    EXPECT_NEAR(core::angleBetweenDeg(before.normal, *session.record().landing.normal), 12.0, 0.6) << "the press is rounded to a pixel";
+    EXPECT_LT(core::distanceMm(session.landingPlane()->point, before.point), 1e-9) << "it turns about the axis";
+    EXPECT_EQ(session.record().landing.depthsMm, record.landing.depthsMm);
+    const core::CaseRecord after = session.record();
+    session.document().undoStack().undo();
+    EXPECT_FALSE(session.record().landing.normal);
+    EXPECT_FALSE(session.landing()->tiltDeg);
+    session.document().undoStack().redo();
+    EXPECT_EQ(session.record().landing, after.landing);
+    EXPECT_TRUE(session.landing()->tiltDeg);
+}
+
+TEST_F(PlanesAndContours, KeysActOnThePlaneThatIsShown) {
+    const auto actions = planeActions(session, state, &view);
+    state.showLanding();
+    const core::Plane before = session.landingPlane().value();
+    const double depth = session.landing()->depthMm;
+    actions[0]->trigger();  // 0.5 mm towards the tip
+    actions[4]->trigger();  // 1 degree in the picture
+    actions[10]->trigger(); // 0.2 degrees out of it
+    EXPECT_FALSE(session.record().ostium) << "the ostium stays";
+    EXPECT_NEAR(session.record().landing.depthsMm.front(), depth + 0.5, 1e-9);
+    // The axis bends by 0.3 degrees over the half millimetre.
+    EXPECT_NEAR(core::angleBetweenDeg(before.normal, session.record().landing.normal.value()), std::hypot(1.0, 0.2), 0.5);
+    actions[12]->trigger(); // square to the axis
+    EXPECT_FALSE(session.record().landing.normal);
+    EXPECT_NEAR(session.record().landing.depthsMm.front(), depth + 0.5, 1e-9);
+    session.document().undoStack().undo();
+    EXPECT_TRUE(session.record().landing.normal);
+    session.document().undoStack().undo();
+    EXPECT_EQ(session.record().landing.depthsMm.front(), depth) << "keys of one gesture are one step";
+    for (const QAction* action : actions)
+        EXPECT_TRUE(action->toolTip().contains(action->shortcut().toString(QKeySequence::NativeText))) << action->text().toStdString();
+}
+
+TEST_F(PlanesAndContours, ALandingPlaneIsNotTiltedOntoTheAxis) {
+    const core::Plane plane = session.landingPlane().value();
+    const auto record = session.record();
+    session.tiltLanding(core::tilted(plane, view.map()->frame.normal, 70.0).normal, 9);
+    EXPECT_TRUE(session.record() == record);
+    EXPECT_TRUE(session.message().text.contains(QStringLiteral("tilted too far")));
+    EXPECT_FALSE(session.isPreviewing());
+}
+
+TEST_F(PlanesAndContours, ATiltMakesExactlyTheLandingsCorrectedContourStale) {
+    for (const bool landing : {false, true}) {
+        landing ? state.showLanding() : state.showOstium();
+        ASSERT_TRUE(cross.editContour(true));
+        QTest::keyClick(&cross, Qt::Key_Right);
+        QTest::keyClick(&cross, Qt::Key_Escape);
+    }
+    session.tiltLanding(core::tilted(session.landingPlane().value(), view.map()->frame.normal, 8.0).normal, 5);
+    for (const auto& v : session.record().values)
+        EXPECT_EQ(core::isStale(session.record(), v), v.id.starts_with("landing-1/") && v.id != "landing-1/straight-depth") << v.id;
+    state.showLanding();
+    cross.confirmContour();
+    for (const auto& v : session.record().values)
+        EXPECT_FALSE(core::isStale(session.record(), v)) << v.id;
+}
+
 TEST_F(PlanesAndContours, KeysMoveAndTiltInFineStepsAndRepeatsAreOneStepOfUndo) {
     const auto actions = planeActions(session, state, &view);
+    state.showOstium();
     const core::Plane before = measuredOstium();
     actions[0]->trigger();
     actions[0]->trigger();
@@ -129,17 +210,17 @@ TEST_F(PlanesAndContours, KeysMoveAndTiltInFineStepsAndRepeatsAreOneStepOfUndo) 
 TEST_F(PlanesAndContours, APlugPlaneIsSetAndMovedByKeys) {
     const auto actions = planeActions(session, state, &view);
     const auto& plug = session.record().landing.plugMm;
-    actions[12]->trigger();
+    actions[13]->trigger();
     EXPECT_FALSE(plug);
     EXPECT_TRUE(session.message().text.contains(QStringLiteral("circumflex"))) << "which marks it needs";
     session.placeMark(core::MarkKind::Circumflex, {Eigen::Vector3d(0, -10, 0)});
     session.placeMark(core::MarkKind::Ridge, {Eigen::Vector3d(0, 10, 0)});
-    actions[12]->trigger();
+    actions[13]->trigger();
     ASSERT_TRUE(plug);
     const double first = *plug;
-    actions[13]->trigger();
+    actions[14]->trigger();
     EXPECT_NEAR(*plug, first + 0.5, 1e-9);
-    actions[12]->trigger();
+    actions[13]->trigger();
     EXPECT_FALSE(plug);
 }
 
@@ -182,6 +263,76 @@ TEST_F(PlanesAndContours, ACorrectedContourIsStaleWhenItsPlaneMovesUntilConfirme
     EXPECT_FALSE(core::isStale(session.record(), value("ostium/area"))) << "exactly its dependents";
     cross.confirmContour();
     EXPECT_FALSE(core::isStale(session.record(), value("landing-1/area")));
+}
+
+TEST_F(PlanesAndContours, AnEllipseIsChangedByItsHandlesAndEachStepIsUndone) {
+    state.showOstium();
+    ASSERT_TRUE(cross.editEllipse());
+    EXPECT_FALSE(session.record().contours.contains("ostium")) << "the contour that was found is an ellipse already: nothing to record";
+    const auto found = core::ellipseOf(session.measurement()->ostium.section.contour).value().ellipse;
+    const auto where = *cross.map();
+    const auto drag = [&](core::EllipseHandle handle, const Eigen::Vector2d& to) {
+        const auto now = session.record().contours.contains("ostium")
+                             ? core::ellipseOf(session.record().contours.at("ostium").content.points).value().ellipse
+                             : found;
+        const QPointF at = where.fromSection(core::placeOf(now, handle));
+        QTest::mousePress(&cross, Qt::LeftButton, {}, at.toPoint());
+        move(cross, at.toPoint() + (where.fromSection(to) - at));
+        QTest::mouseRelease(&cross, Qt::LeftButton, {}, at.toPoint());
+    };
+    const auto present = [&] { return core::ellipseOf(session.record().contours.at("ostium").content.points).value().ellipse; };
+    constexpr double kFit = 0.02; // mm: points of an ellipse fitted again
+    const Eigen::Vector2d out = (core::placeOf(found, core::EllipseHandle::Along) - found.center).normalized();
+    drag(core::EllipseHandle::Along, found.center + (found.alongMm + 2.0) * out);
+    ASSERT_TRUE(session.record().contours.contains("ostium"));
+    EXPECT_NEAR(present().alongMm, found.alongMm + 2.0, kFit);
+    EXPECT_NEAR(present().acrossMm, found.acrossMm, kFit);
+    EXPECT_NEAR(value("ostium/area").estimate.value, M_PI * (found.alongMm + 2.0) * found.acrossMm, 0.5);
+    drag(core::EllipseHandle::Center, found.center + Eigen::Vector2d(1.5, -1.0));
+    EXPECT_NEAR((present().center - found.center - Eigen::Vector2d(1.5, -1.0)).norm(), 0.0, kFit);
+    const Eigen::Vector2d aside(-out.y(), out.x());
+    drag(core::EllipseHandle::Turn, present().center + (present().alongMm + core::kTurnHandleMm) * (out + 0.3 * aside).normalized());
+    EXPECT_NEAR(std::remainder(present().directionRad - found.directionRad - std::atan(0.3), M_PI), 0.0, 1e-3);
+    EXPECT_NEAR(value("ostium/area").estimate.value, M_PI * (found.alongMm + 2.0) * found.acrossMm, 0.5) << "turning keeps the area";
+    EXPECT_EQ(session.document().undoStack().undoText(), "Correct a contour");
+    const auto turned = session.record();
+    session.document().undoStack().undo();
+    EXPECT_NEAR(std::remainder(present().directionRad - found.directionRad, M_PI), 0.0, 1e-3);
+    session.document().undoStack().redo();
+    EXPECT_TRUE(session.record().contours == turned.contours);
+    for (int i = 0; i < 3; ++i)
+        session.document().undoStack().undo();
+    EXPECT_FALSE(session.record().contours.contains("ostium")) << "three drags, three steps";
+    EXPECT_TRUE(cross.isEditingContour());
+}
+
+TEST_F(PlanesAndContours, AnEllipsesHandlesMoveByKeys) {
+    state.showOstium();
+    ASSERT_TRUE(cross.editEllipse());
+    const double area = value("ostium/area").estimate.value;
+    QTest::keyClick(&cross, Qt::Key_Right, Qt::ShiftModifier); // the centre, by a tenth of a pixel
+    ASSERT_TRUE(session.record().contours.contains("ostium"));
+    EXPECT_NEAR(value("ostium/area").estimate.value, area, 0.01 * area);
+    QTest::keyClick(&cross, Qt::Key_Tab); // the end of the first half-axis
+    for (int i = 0; i < 10; ++i) {
+        QTest::keyClick(&cross, Qt::Key_Right);
+        QTest::keyClick(&cross, Qt::Key_Down);
+    }
+    EXPECT_GT(std::abs(value("ostium/area").estimate.value - area), 0.03 * area);
+}
+
+TEST_F(PlanesAndContours, UndoWhileAContourIsEditedBringsItsPointsBack) {
+    state.showOstium();
+    ASSERT_TRUE(cross.editContour(true));
+    QTest::keyClick(&cross, Qt::Key_Right);
+    const auto once = session.record().contours.at("ostium").content.points;
+    QTest::keyClick(&cross, Qt::Key_Tab);
+    QTest::keyClick(&cross, Qt::Key_Right);
+    session.document().undoStack().undo();
+    QTest::keyClick(&cross, Qt::Key_Right); // the second point again, from where the record has it
+    const auto again = session.record().contours.at("ostium").content.points;
+    EXPECT_EQ(again[0], once[0]);
+    EXPECT_NEAR((again[1] - once[1]).norm(), 1.0 / cross.map()->pixelsPerMm, 1e-9);
 }
 
 TEST_F(PlanesAndContours, OnlyTheDecidingSectionsAreCorrected) {

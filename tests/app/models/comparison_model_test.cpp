@@ -4,6 +4,8 @@
 #include "app/commands/landing_commands.h"
 #include "app/format/decision_words.h"
 #include "app/models/view_state.h"
+#include "core/record/edit.h"
+#include "core/record/measurement_values.h"
 #include "tests/app/support/decision_case.h"
 #include "tests/app/support/synthetic_case.h"
 #include "tests/app/support/synthetic_session.h"
@@ -158,6 +160,7 @@ TEST_F(ComparisonModelTest, EveryCellKnowsWhereItWasMeasured) {
             }
             if (value->id == "enhancement/atrium") {
                 EXPECT_EQ(state.page(), app::Page::Scanner);
+                EXPECT_LT(core::distanceMm(state.crossing(), session.record().marks.at(core::MarkKind::Atrium).point), 1e-9);
             }
             continue;
         }
@@ -183,6 +186,28 @@ TEST_F(ComparisonModelTest, ASecondLandingPlaneIsShownAtItsDepth) {
     const app::Place place = app::placeOf(record, second);
     EXPECT_EQ(place.depth, app::Depth::Free);
     EXPECT_EQ(place.depthMm, 14.5);
+}
+
+TEST_F(ComparisonModelTest, ThePlugPlaneIsShownItself) {
+    core::RecordedValue plug;
+    plug.id = "landing-2/longest-diameter";
+    core::CaseRecord record;
+    record.landing.depthsMm = {10.0};
+    record.landing.plugMm = 12.0;
+    EXPECT_EQ(app::placeOf(record, plug).depth, app::Depth::Plug) << "and not the plane along the axis";
+}
+
+TEST_F(ComparisonModelTest, ACorrectedContourBringsItsPlane) {
+    core::RecordedValue value;
+    value.id = "ostium/area";
+    core::CaseRecord record;
+    core::CorrectedContour contour;
+    contour.frame.origin = {Eigen::Vector3d(4, 5, 6)};
+    record.contours["ostium"] = {contour, 2, {}};
+    const app::Place place = app::placeOf(record, value);
+    EXPECT_EQ(place.depth, app::Depth::Ostium);
+    ASSERT_TRUE(place.plane);
+    EXPECT_EQ(*place.plane, contour.frame);
 }
 
 TEST_F(ComparisonModelTest, ADrawingOnASectionBringsItsPlane) {
@@ -235,6 +260,87 @@ TEST_F(ComparisonModelTest, MovingAnInputMakesExactlyItsDependentsStale) {
         EXPECT_EQ(staleCells(), expected) << input;
         document.undoStack().undo();
         EXPECT_TRUE(staleCells().empty()) << input;
+    }
+}
+
+/// Every input of CT, each moved without measuring again: the cells that rest on it, and no other, are stale; undo brings them
+/// back, and so does confirming them.
+TEST_F(ComparisonModelTest, MovingAPlaneALandmarkOrAContourMakesExactlyItsDependentsStale) {
+    // A record of its own, so that nothing measures again by itself: corrected contours on both planes, an aorta.
+    core::CaseRecord record = session.record();
+    const auto frameOf = [&](const std::string& id) {
+        return id == "ostium" ? session.measurement()->ostium.section.frame : session.landing()->section.frame;
+    };
+    for (const std::string id : {"ostium", "landing-1"}) {
+        const std::string plane(id == "ostium" ? core::input::kOstium : core::input::kLanding);
+        std::vector<Eigen::Vector2d> points;
+        for (int i = 0; i < 12; ++i)
+            points.emplace_back(11.0 * std::cos(i * M_PI / 6), 8.0 * std::sin(i * M_PI / 6));
+        record.contours[id] = {{frameOf(id), points, plane, core::revisionOf(record, core::input::placeOf(plane))}, 900, {}};
+    }
+    record.marks[core::MarkKind::Aorta] = {{Eigen::Vector3d(9, 9, 9)}, 901, {}};
+    core::AppendageMeasurement measurement = *session.measurement();
+    measurement.enhancement.aortaHu = 410.0;
+    measurement.enhancement.tipToAorta = 0.73;
+    record.values = core::recordedValues(measurement, record, record.values.front().provenance);
+
+    const auto staleOf = [](const core::CaseRecord& of) {
+        std::set<std::string> ids;
+        for (const auto& value : of.values)
+            if (core::isStale(of, value)) ids.insert(value.id);
+        return ids;
+    };
+    const auto startingWith = [&](std::initializer_list<std::string> starts) {
+        std::set<std::string> ids;
+        for (const auto& value : record.values)
+            if (std::any_of(starts.begin(), starts.end(), [&](const auto& start) { return value.id.starts_with(start); })) ids.insert(value.id);
+        return ids;
+    };
+    const std::set<std::string> all = startingWith({""});
+    ASSERT_TRUE(staleOf(record).empty());
+    core::OstiumPlane ostium;
+    ostium.plane = session.ostiumPlane().value();
+    ostium.revision = 1000;
+    core::LandingPlanes deeper = record.landing, tilted = record.landing;
+    deeper.depthsMm = {13.0};
+    deeper.revision = tilted.revision = 1000;
+    tilted.normal = core::PatientVector{Eigen::Vector3d(0.8, 0.6, 0)};
+    core::ImagesUsed otherPhase = *record.images;
+    otherPhase.phaseLabel = "75 %";
+    otherPhase.revision = 1000;
+    core::Entry<core::CorrectedContour> corrected = record.contours.at("landing-1");
+    corrected.content.points.front().x() += 1.0;
+    corrected.revision = 1000;
+    const auto mark = [](double x) { return core::Mark{{Eigen::Vector3d(x, 1, 1)}, 1000, {}}; };
+    const std::vector<std::tuple<const char*, core::Edit, std::set<std::string>>> moves{
+        {"ostium plane", core::SetOstium{ostium}, all},
+        {"landing depth", core::SetLanding{deeper}, startingWith({"landing-"})},
+        {"landing tilt", core::SetLanding{tilted}, startingWith({"landing-"})},
+        {"another phase", core::SetImages{otherPhase}, all},
+        {"atrium", core::SetMark{core::MarkKind::Atrium, mark(1)}, all},
+        {"tip", core::SetMark{core::MarkKind::Tip, mark(2)}, all},
+        {"circumflex", core::SetMark{core::MarkKind::Circumflex, mark(3)}, all},
+        {"ridge", core::SetMark{core::MarkKind::Ridge, mark(4)}, all},
+        {"aorta", core::SetMark{core::MarkKind::Aorta, mark(5)}, startingWith({"enhancement/aorta", "enhancement/tip-to-aorta"})},
+        {"landing contour", core::SetEntry<core::CorrectedContour>{"landing-1", corrected},
+         [&] {
+             auto ids = startingWith({"landing-1/"});
+             ids.erase("landing-1/straight-depth");
+             return ids;
+         }()},
+    };
+    for (const auto& [what, edit, expected] : moves) {
+        SCOPED_TRACE(what);
+        core::CaseRecord moved = record;
+        const core::Edit inverse = core::apply(moved, edit);
+        EXPECT_EQ(staleOf(moved), expected);
+        core::CaseRecord confirmed = moved;
+        for (auto& value : confirmed.values)
+            for (auto& input : value.inputs)
+                input.revision = core::revisionOf(confirmed, input.id);
+        EXPECT_TRUE(staleOf(confirmed).empty()) << "until confirmed";
+        core::apply(moved, inverse);
+        EXPECT_TRUE(staleOf(moved).empty());
     }
 }
 

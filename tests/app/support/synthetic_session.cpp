@@ -2,6 +2,8 @@
 
 #include "tests/app/support/synthetic_case.h"
 
+#include "core/geometry/polyline.h"
+
 #include <QCoreApplication>
 #include <QDeadlineTimer>
 #include <QThread>
@@ -50,8 +52,8 @@ app::Session::Engine syntheticEngine() {
         }
         return m;
     };
-    engine.landingAt = [](const core::Volume&, const core::AppendageMeasurement& m,
-                          double depthMm) -> core::Result<core::LandingZone> {
+    engine.landingAt = [](const core::Volume&, const core::AppendageMeasurement& m, double depthMm,
+                          const std::optional<core::PatientVector>& normal) -> core::Result<core::LandingZone> {
         if (depthMm <= 0.0 || depthMm >= kSyntheticLengthMm - 1.0)
             return core::failure(core::ErrorCode::LandingOutsideAppendage,
                                  "Cannot place the landing zone: that depth lies beyond the appendage.");
@@ -59,6 +61,13 @@ app::Session::Engine syntheticEngine() {
         core::LandingZone zone;
         zone.depthMm = depthMm;
         zone.section = m.profile.at(std::min(at, m.profile.size() - 1)).section;
+        if (normal) {
+            const double deg = core::angleBetweenDeg(*normal, zone.section.frame.normal);
+            if (deg > core::kMostLandingTiltDeg)
+                return core::failure(core::ErrorCode::InvalidArgument, "Cannot measure the landing zone: tilted too far.");
+            zone.section.frame = core::frameOf({zone.section.frame.origin, *normal});
+            zone.tiltDeg = deg;
+        }
         zone.straightDepthMm = {kSyntheticLengthMm - depthMm, {0.3, 0.9, 0, 0}, "formula"};
         return zone;
     };

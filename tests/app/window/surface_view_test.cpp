@@ -199,26 +199,3 @@ TEST_F(SurfaceViewTest, WithoutAScreenNoOpenGlIsTriedAndTheProcessorDraws) {
     EXPECT_GT(countNear(view.grab().toImage().convertToFormat(QImage::Format_RGB32), surfaceColour(true), 120), 1000);
     EXPECT_FALSE(view.drawer().usesOpenGl());
 }
-
-TEST_F(SurfaceViewTest, DrawsTheSurfaceAnewOnlyWhenItIsSeenInAnotherWay) {
-    SurfaceView view(session, state);
-    makeReady(view);
-    const auto drawn = [&] {
-        view.grab();
-        return view.drawer().pictures();
-    };
-    const int before = drawn();
-    state.showDepth(9.0); // a line over it moves
-    EXPECT_EQ(drawn(), before);
-    QTest::keyClick(&view, Qt::Key_Left);
-    EXPECT_EQ(drawn(), before + 1);
-    QTest::keyClick(&view, Qt::Key_Plus);
-    EXPECT_EQ(drawn(), before + 2);
-    view.setCut(SurfaceView::Cut::CrossSection);
-    EXPECT_EQ(drawn(), before + 3);
-    state.showDepth(14.0); // the cut moves
-    EXPECT_EQ(drawn(), before + 4);
-    session.confirmOstium(); // another surface
-    ASSERT_TRUE(fixture::waitUntil([&] { return !session.isMeasuring() && view.surface() && !view.isWorking(); }));
-    EXPECT_GT(drawn(), before + 4);
-}

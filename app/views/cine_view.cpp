@@ -330,6 +330,7 @@ void CineView::paintEvent(QPaintEvent*) {
     paintWords(painter);
     if (m_player.count() > 1) paintScrubber(painter);
     if (hasFocus()) {
+        painter.setBrush(Qt::NoBrush); // the time line left its own
         painter.setPen(QPen(tone::onImageSoft, 1));
         painter.drawRect(rect().adjusted(0, 0, -1, -1));
     }

@@ -246,7 +246,7 @@ core::Result<void> Pictures::dialogs() {
     return {};
 }
 
-/// Small, with few colours: they are kept with the sources.
+/// Small: they are kept with the sources.
 core::Result<void> Pictures::takeForHelp(QWidget& widget, const QString& topic) {
     settle(m_window);
     QImage picture = pictureOf(widget, 1.0);
@@ -254,7 +254,7 @@ core::Result<void> Pictures::takeForHelp(QWidget& widget, const QString& topic) 
     picture.setDevicePixelRatio(1.0);
     const QString file = topic + QStringLiteral(".png");
     screens.push_back({file, topic, QStringLiteral("help"), m_theme, 1.0, picture.size()});
-    return save(picture.convertToFormat(QImage::Format_Indexed8, Qt::ThresholdDither), file, 0);
+    return save(picture, file, 0);
 }
 
 core::Result<void> Pictures::help() {
@@ -269,7 +269,6 @@ core::Result<void> Pictures::help() {
     }
     m_window.state().setPage(Page::Appendage);
     m_window.resize(kWindow);
-    if (auto taken = takeForHelp(m_window, QStringLiteral("index")); !taken) return taken;
     if (auto taken = takeForHelp(*m_window.findChild<ComparisonPanel*>(), QStringLiteral("comparison")); !taken) return taken;
     if (auto taken = takeForHelp(*m_window.findChild<DecisionTabs*>(), QStringLiteral("sizes")); !taken) return taken;
     m_window.state().setMode(ViewState::Mode::Meeting);

@@ -257,6 +257,17 @@ TEST(Help, EveryTopicHasAPageAndEveryLinkLeadsToOne) {
             EXPECT_TRUE(helpTopics().contains(target)) << topic.toStdString() << " -> " << target.toStdString();
         }
     }
+    int pictures = 0;
+    for (const QString& topic : helpTopics()) {
+        static const QRegularExpression picture(QStringLiteral("!\\[([^\\]]+)\\]\\(qrc(:[^)]+)\\)"));
+        for (auto match = picture.globalMatch(helpText(topic)); match.hasNext();) {
+            const auto found = match.next();
+            ++pictures;
+            EXPECT_FALSE(QImage(found.captured(2)).isNull()) << topic.toStdString() << ": " << found.captured(2).toStdString();
+            EXPECT_LE(QImage(found.captured(2)).width(), 600) << "wider than the window of help: " << topic.toStdString();
+        }
+    }
+    EXPECT_GE(pictures, 8);
     EXPECT_TRUE(helpText(QStringLiteral("index")).contains(QStringLiteral("not a medical device")));
 }
 

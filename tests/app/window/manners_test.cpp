@@ -58,7 +58,7 @@ protected:
     }
 };
 
-std::string nameOf(const QWidget& widget) {
+std::string called(const QWidget& widget) {
     return std::string(widget.metaObject()->className()) + " '" + widget.objectName().toStdString() + "'";
 }
 
@@ -115,13 +115,13 @@ TEST_F(Manners, TabReachesEveryPartThatTakesKeys) {
         for (const QWidget* widget : window.findChildren<QWidget*>())
             if (takesTab(*widget) && widget->window() == &window) {
                 ++takers;
-                EXPECT_TRUE(reached.contains(widget)) << entry.title.toStdString() << ": " << nameOf(*widget);
+                EXPECT_TRUE(reached.contains(widget)) << entry.title.toStdString() << ": " << called(*widget);
             }
         EXPECT_GT(takers, 10) << entry.title.toStdString();
         for (const QAbstractButton* button : window.findChildren<QAbstractButton*>())
             if (button->isVisible() && button->isEnabled() && button->window() == &window && !button->objectName().startsWith("qt_")) {
                 EXPECT_TRUE(button->focusPolicy() & Qt::TabFocus)
-                    << entry.title.toStdString() << ": no key reaches the button " << button->text().toStdString() << " of " << nameOf(*button->parentWidget());
+                    << entry.title.toStdString() << ": no key reaches the button " << button->text().toStdString() << " of " << called(*button->parentWidget());
             }
     }
 }
@@ -134,7 +134,7 @@ TEST_F(Manners, EveryPartThatTakesKeysHasAName) {
         for (QWidget* widget : window.findChildren<QWidget*>())
             if (takesTab(*widget) && widget->window() == &window && !qobject_cast<QScrollBar*>(widget)) {
                 EXPECT_FALSE(accessibleName(*widget).isEmpty())
-                    << entry.title.toStdString() << ": " << nameOf(*widget) << " in " << nameOf(*widget->parentWidget());
+                    << entry.title.toStdString() << ": " << called(*widget) << " in " << called(*widget->parentWidget());
             }
     }
 }

@@ -117,7 +117,6 @@ ExitCode writeReport(const ReportArguments& a, std::ostream& out, std::ostream& 
     Session session;
     EvidenceImages pictures(session);
     PictureDrawings drawings(session, pictures);
-    PictureValues pictureValues(session.document());
     Answers answers(session);
     if (!session.openCase(copy.path())) return say(err, session.message().text.toStdString(), ExitCode::InputUnreadable);
     waitForWork(session, drawings);
@@ -126,10 +125,10 @@ ExitCode writeReport(const ReportArguments& a, std::ostream& out, std::ostream& 
         session.findImagesIn(a.images.isEmpty() ? original.absolutePath() : a.images);
         waitForWork(session, drawings);
     }
-    if (!a.images.isEmpty() && !session.images())
+    if (!a.images.isEmpty() && !session.index())
         return say(err, session.message().text.toStdString(), ExitCode::InputUnreadable);
     if (session.failure()) err << session.failure()->message << '\n';
-    pictureValues.refresh();
+    session.pictureValues().refresh();
     answers.finishNow();
     const auto files = writeReportFiles(answers, QFile::encodeName(a.folder).toStdString(), a.request);
     if (!files) return say(err, files.error().message, exitCodeFor(files.error().code));

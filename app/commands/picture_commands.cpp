@@ -11,12 +11,6 @@ QString tr(const char* text) {
 
 } // namespace
 
-DrawOnPicture::DrawOnPicture(CaseDocument& document, const std::string& id, core::Drawing drawing)
-    : EntryCommand(document, tr("Draw on the picture"), id, std::move(drawing)) {}
-
-RemoveFromPicture::RemoveFromPicture(CaseDocument& document, const std::string& id)
-    : EntryCommand(document, tr("Remove the drawing"), id, std::nullopt) {}
-
 CalibratePicture::CalibratePicture(CaseDocument& document, const std::string& sopInstanceUid,
                                    const core::PictureScale& scale)
     : EntryCommand(document, tr("Calibrate the picture"), sopInstanceUid, scale) {}

@@ -1,20 +1,9 @@
-// What the person does to pictures besides drawing on them: a scale by hand, and places seen on both CT and echo.
+// What the person does to pictures besides drawing on them (drawing_commands.h): a scale by hand, and places seen on both CT and echo.
 #pragma once
 
 #include "app/commands/entry_command.h"
 
 namespace gauge::app {
-
-/// A line drawn on a frame of a picture.
-class DrawOnPicture : public EntryCommand<core::Drawing> {
-public:
-    DrawOnPicture(CaseDocument& document, const std::string& id, core::Drawing drawing);
-};
-
-class RemoveFromPicture : public EntryCommand<core::Drawing> {
-public:
-    RemoveFromPicture(CaseDocument& document, const std::string& id);
-};
 
 /// Id: the SOP Instance UID of the picture.
 class CalibratePicture : public EntryCommand<core::PictureScale> {

@@ -37,6 +37,7 @@ bool isMeasured(const core::CaseRecord& record, const std::string& id, const cor
 DrawingRecorder::DrawingRecorder(CaseDocument& document) : m_document(document) {
     connect(&document, &CaseDocument::changed, this, [this](CaseDocument::Part part) {
         using Part = CaseDocument::Part;
+        if (part == Part::Everything) m_failures.clear(); // another case, with the same ids
         if (part == Part::Drawings || part == Part::Scales || part == Part::Everything) refresh();
     });
 }
@@ -58,7 +59,7 @@ void DrawingRecorder::refresh() {
     dropValuesOfRemoved();
     const auto drawings = m_document.record().drawings; // values are recorded meanwhile
     for (const auto& [id, entry] : drawings)
-        if (!isMeasured(m_document.record(), id, entry.content)) measure(id, entry.content);
+        if (waits(id)) measure(id, entry.content);
     m_busy = false;
     emit recorded();
 }
@@ -84,14 +85,22 @@ void DrawingRecorder::measure(const std::string& id, const core::Drawing& drawin
     if (values)
         m_failures.erase(id);
     else
-        m_failures.insert_or_assign(id, values.error());
+        m_failures.insert_or_assign(id, Failure{values.error(), decisive(m_document.record(), id, drawing)});
     core::SetValues edit{values ? std::move(*values) : std::vector<core::RecordedValue>{}, core::entryInput<core::Drawing>(id)};
     if (!core::changesNothing(m_document.record(), core::Edit(edit))) m_document.apply(std::move(edit));
 }
 
 const core::Error* DrawingRecorder::failureOf(const std::string& id) const {
     const auto found = m_failures.find(id);
-    return found == m_failures.end() ? nullptr : &found->second;
+    return found == m_failures.end() ? nullptr : &found->second.error;
+}
+
+bool DrawingRecorder::waits(const std::string& id) const {
+    const auto drawing = m_document.record().drawings.find(id);
+    if (drawing == m_document.record().drawings.end() || isMeasured(m_document.record(), id, drawing->second.content))
+        return false;
+    const auto failed = m_failures.find(id);
+    return failed == m_failures.end() || failed->second.inputs != decisive(m_document.record(), id, drawing->second.content);
 }
 
 } // namespace gauge::app

@@ -38,6 +38,8 @@ public:
 
     /// Why a drawing has no values; nothing when it has, or its picture is not loaded.
     const core::Error* failureOf(const std::string& id) const;
+    /// It is neither measured as it is now, nor known that it cannot be.
+    bool waits(const std::string& id) const;
 
 signals:
     /// Values or reasons have changed.
@@ -53,7 +55,11 @@ private:
     };
     CaseDocument& m_document;
     std::vector<Owned> m_finders;
-    std::map<std::string, core::Error, std::less<>> m_failures;
+    struct Failure {
+        core::Error error;
+        std::vector<core::InputRevision> inputs; ///< from which it was tried: not again before they change
+    };
+    std::map<std::string, Failure, std::less<>> m_failures;
     bool m_busy = false;
 };
 

@@ -1,7 +1,10 @@
 #include "app/document/evidence_images.h"
 
+#include "app/document/picture_scale.h"
 #include "app/document/propose_evidence.h"
+#include "dicomio/pixel/scanned_frames.h"
 #include "dicomio/ultrasound/us_reader.h"
+#include "dicomio/ultrasound/us_volume.h"
 
 #include <QTimer>
 #include <algorithm>
@@ -39,7 +42,7 @@ core::Result<CineFrame> decodeFrame(const core::FrameSource& frames, int index) 
 
 bool hasFrames(core::EvidenceKind kind) {
     return kind == core::EvidenceKind::EchoCine || kind == core::EvidenceKind::Doppler ||
-           kind == core::EvidenceKind::Fluoroscopy || kind == core::EvidenceKind::Other;
+           kind == core::EvidenceKind::Fluoroscopy || kind == core::EvidenceKind::EchoVolume || kind == core::EvidenceKind::Other;
 }
 
 } // namespace
@@ -79,14 +82,35 @@ CineFrame EvidenceCine::frame(int index) const {
     return {};
 }
 
-/// Drops decoded frames farthest from `around` until the rest is small enough. Precondition: the mutex is held.
-void EvidenceCine::keepFew(int around) {
-    const int count = static_cast<int>(m_frames.size());
+const core::Result<core::HandScale>& EvidenceCine::handScale(const core::PictureScale& scale) const {
+    if (!m_handScale || !(m_handScale->first == scale)) m_handScale.emplace(scale, app::handScale(scale, *m_data));
+    return m_handScale->second;
+}
+
+std::size_t EvidenceCine::bytesHeld() const {
     std::size_t bytes = 0;
     for (const CineFrame& frame : m_frames)
         bytes += bytesOf(frame);
+    return bytes;
+}
+
+std::size_t EvidenceCine::keptBytes() const {
+    const std::lock_guard lock(m_mutex);
+    return bytesHeld();
+}
+
+void EvidenceCine::keepAtMost(std::size_t bytes) {
+    m_keptBytes = std::min(bytes, kKeptBytes);
+    const std::lock_guard lock(m_mutex);
+    if (!m_frames.empty()) keepFew(m_wanted);
+}
+
+/// Drops decoded frames farthest from `around` until the rest is small enough. Precondition: the mutex is held.
+void EvidenceCine::keepFew(int around) {
+    const int count = static_cast<int>(m_frames.size());
+    std::size_t bytes = bytesHeld();
     // Frames ahead are wanted sooner than those behind, the cine being a loop.
-    for (int back = 1; back < count && bytes > kKeptBytes; ++back) {
+    for (int back = 1; back < count && bytes > m_keptBytes; ++back) {
         CineFrame& frame = m_frames[static_cast<std::size_t>((around - back + count) % count)];
         bytes -= bytesOf(frame);
         frame = {};
@@ -116,7 +140,7 @@ void EvidenceCine::decode() {
                     for (int i = 0; i < ahead; ++i)
                         bytes += bytesOf(m_frames[static_cast<std::size_t>((start + i) % count)]);
                 }
-                if (bytes > kKeptBytes) break;
+                if (bytes > m_keptBytes) break;
                 auto frame = decodeFrame(*frames, index);
                 if (!frame) return tl::unexpected(frame.error());
                 {
@@ -163,6 +187,7 @@ std::shared_ptr<EvidenceCine> EvidenceImages::cine(const std::string& evidence) 
     connect(made.get(), &EvidenceCine::opened, this, [this, evidence] { emit opened(QString::fromStdString(evidence)); });
     m_cines.emplace_front(evidence, made);
     letGoOfOld();
+    shareRoom();
     return made;
 }
 
@@ -177,12 +202,59 @@ void EvidenceImages::letGoOfOld() {
     }
 }
 
+void EvidenceImages::shareRoom() {
+    for (const auto& [id, cine] : m_cines)
+        cine->keepAtMost(kAllBytes / m_cines.size());
+}
+
+namespace {
+
+/// The slices of a 3D echo, each a picture with the lengths that the volume's geometry proves.
+core::Result<CineData> readEchoVolume(const std::filesystem::path& file) {
+    auto opened = dicomio::scanFile(file);
+    if (!opened) return tl::unexpected(opened.error());
+    const auto scanned = std::make_shared<const dicomio::ScannedFile>(std::move(*opened));
+    const auto volume = dicomio::UltrasoundVolume::open(scanned);
+    if (!volume) return tl::unexpected(volume.error());
+    CineData data;
+    data.sopInstanceUid = volume->sopInstanceUid();
+    data.notices = volume->notices();
+    auto frames = dicomio::openFrames(scanned, data.notices);
+    if (!frames) return tl::unexpected(frames.error());
+    data.frames = std::move(*frames);
+    EchoStack stack;
+    stack.voxelMm = volume->spacingMm();
+    stack.timePoints = static_cast<int>(volume->timePoints().size());
+    stack.slices = volume->size().z();
+    stack.placeOfFrame.resize(static_cast<std::size_t>(data.frames->count()));
+    for (int t = 0; t < stack.timePoints; ++t) {
+        const auto& of = volume->timePoints()[static_cast<std::size_t>(t)].frames;
+        for (std::size_t k = 0; k < of.size(); ++k)
+            stack.placeOfFrame[static_cast<std::size_t>(of[k])] = {static_cast<int>(k), t};
+    }
+    core::EchoRegion whole;
+    whole.kind = core::EchoRegionKind::Tissue;
+    whole.box = {0, 0, data.frames->columns() - 1, data.frames->rows() - 1};
+    whole.x = {core::PhysicalUnit::Centimetre, stack.voxelMm.x() / 10.0, std::nullopt, 0.0};
+    whole.y = {core::PhysicalUnit::Centimetre, stack.voxelMm.y() / 10.0, std::nullopt, 0.0};
+    whole.scale = core::PlanarScale{stack.voxelMm.head<2>(), core::kRegionScaleUncertainty, core::ScaleOrigin::PixelSpacing,
+                                    "voxels of the 3D echo"};
+    data.pixelAspect = stack.voxelMm.y() / stack.voxelMm.x();
+    data.regions.push_back(std::move(whole));
+    data.stack = std::move(stack);
+    return data;
+}
+
+} // namespace
+
 core::Result<CineData> readCine(const core::Evidence& evidence, const std::optional<std::filesystem::path>& file) {
     if (!file)
         return core::failure(core::ErrorCode::FileUnreadable,
                              "Cannot show \"" + evidence.description +
                                  "\": its images are not in the open folder. Open the folder that holds them.");
+    if (evidence.kind == core::EvidenceKind::EchoVolume) return readEchoVolume(*file);
     CineData data;
+    data.sopInstanceUid = evidence.sopInstanceUid;
     if (evidence.kind == core::EvidenceKind::Fluoroscopy) {
         auto run = dicomio::readXray(*file);
         if (!run) return tl::unexpected(run.error());

@@ -1,5 +1,7 @@
 #include "app/document/load_images.h"
 
+#include "app/document/propose_evidence.h"
+
 #include <algorithm>
 #include <set>
 
@@ -45,7 +47,10 @@ core::ImagesUsed LoadedImages::used() const {
 }
 
 core::Patient LoadedImages::patient() const {
-    const dicomio::SeriesEntry& entry = index->series[series];
+    return patientOf(index->series[series]);
+}
+
+core::Patient patientOf(const dicomio::SeriesEntry& entry) {
     core::Patient patient;
     patient.name = entry.patientName;
     patient.id = entry.patientId;
@@ -100,6 +105,27 @@ core::Result<LoadedImages> loadImagesOf(const core::ImagesUsed& images,
                              ". Everything that was recorded is there; tell in which folder the images are to see and "
                              "measure them again.",
                          {{"series_uid", images.seriesUid}});
+}
+
+core::Result<FoundPictures> findPictures(const std::vector<core::Evidence>& evidence,
+                                         const std::vector<std::filesystem::path>& folders, const core::WorkContext& work) {
+    std::string places;
+    for (const auto& folder : folders) {
+        places += (places.empty() ? "" : " or ") + folder.string();
+        auto found = dicomio::listFolder(folder, {}, work);
+        if (!found && found.error().code == core::ErrorCode::Cancelled) return tl::unexpected(found.error());
+        if (!found) continue; // a hint that is no longer right
+        for (const core::Evidence& one : evidence)
+            if (const auto series = seriesOf(*found, one)) {
+                std::string key = dicomio::patientKey(found->series[*series]);
+                return FoundPictures{std::make_shared<const dicomio::SeriesIndex>(std::move(*found)), std::move(key), folder};
+            }
+    }
+    return core::failure(core::ErrorCode::NotFound,
+                         "Cannot show the pictures of the case: none of its echo views and X-ray runs is below " +
+                             (places.empty() ? std::string("a folder that it remembers") : places) +
+                             ". Everything that was recorded is there; tell in which folder the images are to see and "
+                             "measure them again.");
 }
 
 core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const core::WorkContext& work) {

@@ -50,6 +50,21 @@ core::Result<LoadedImages> loadImagesOf(const core::ImagesUsed& images,
                                         const std::vector<std::filesystem::path>& folders,
                                         const core::WorkContext& work);
 
+/// Who a series is about, as its headers say.
+core::Patient patientOf(const dicomio::SeriesEntry& series);
+
+/// The folder in which pictures of a case without CT were found.
+struct FoundPictures {
+    std::shared_ptr<const dicomio::SeriesIndex> index; ///< never null
+    std::string patientKey;
+    std::filesystem::path folder;
+};
+
+/// Looks in the folders, one after the other, for pictures of this evidence.
+/// @errors NotFound when none has any: the message names the folders; Cancelled.
+core::Result<FoundPictures> findPictures(const std::vector<core::Evidence>& evidence,
+                                         const std::vector<std::filesystem::path>& folders, const core::WorkContext& work);
+
 /// Place of the images in the index, if they are there.
 std::optional<std::pair<std::size_t, std::size_t>> find(const dicomio::SeriesIndex& index,
                                                         const core::ImagesUsed& images);

@@ -51,6 +51,25 @@ const core::EchoRegion* firstScaled(const CineData& cine) {
     return found == cine.regions.end() ? nullptr : &*found;
 }
 
+bool hasSpectrum(const CineData& cine) {
+    return std::any_of(cine.regions.begin(), cine.regions.end(), [](const core::EchoRegion& region) {
+        return region.kind == core::EchoRegionKind::Spectral && region.y.unit == core::PhysicalUnit::CentimetrePerSecond;
+    });
+}
+
+/// Where in its volume a slice of 3D echo lies.
+QString sliceWords(const EchoStack& stack, int frame) {
+    if (frame < 0 || static_cast<std::size_t>(frame) >= stack.placeOfFrame.size()) return {};
+    const EchoStack::Place place = stack.placeOfFrame[static_cast<std::size_t>(frame)];
+    return QCoreApplication::translate("PictureScale", "3D echo, slice %1 of %2, %3\u00A0mm apart; time point %4 of %5. Lengths hold "
+                                                       "within a slice; left, back and head are not known.")
+        .arg(place.slice + 1)
+        .arg(stack.slices)
+        .arg(QString::number(stack.voxelMm.z(), 'f', 2))
+        .arg(place.timePoint + 1)
+        .arg(stack.timePoints);
+}
+
 } // namespace
 
 core::Result<core::HandScale> handScale(const core::PictureScale& scale, const CineData& cine) {
@@ -68,13 +87,20 @@ std::optional<core::PlanarScale> scaleOfFile(const CineData& cine, int frame) {
 }
 
 bool hasScale(const CineData& cine, int frame, const std::optional<core::Result<core::HandScale>>& byHand) {
-    return (byHand && *byHand) || firstScaled(cine) || scaleOfFile(cine, frame);
+    return (byHand && *byHand) || firstScaled(cine) || scaleOfFile(cine, frame) || hasSpectrum(cine);
 }
 
 QString scaleWords(const CineData& cine, int frame, const std::optional<core::Result<core::HandScale>>& byHand) {
     if (byHand && !*byHand) return QString::fromStdString(byHand->error().message);
-    if (byHand) return words((*byHand)->scale);
-    if (const core::EchoRegion* region = firstScaled(cine)) return words(*region->scale);
+    if (cine.stack) return sliceWords(*cine.stack, frame) + QLatin1Char('\n') + words(*cine.regions.front().scale);
+    const QString spectrum = hasSpectrum(cine)
+                                 ? QCoreApplication::translate("PictureScale", "On the spectrum velocities, times and envelopes "
+                                                                               "are measured (Alt+6, Alt+7, Alt+8), no lengths.")
+                                 : QString();
+    const auto with = [&](const QString& scale) { return spectrum.isEmpty() ? scale : scale + QLatin1Char('\n') + spectrum; };
+    if (byHand) return with(words((*byHand)->scale));
+    if (const core::EchoRegion* region = firstScaled(cine)) return with(words(*region->scale));
+    if (!spectrum.isEmpty()) return spectrum;
     if (const auto scale = scaleOfFile(cine, frame)) return words(*scale);
     QString why;
     if (cine.xray)

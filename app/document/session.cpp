@@ -156,6 +156,9 @@ void Session::openPictures(std::shared_ptr<const dicomio::SeriesIndex> index, co
     m_notices.clear();
     m_document.clear();
     m_document.setImagesFolder(m_folder);
+    const auto& all = m_pictures->series;
+    const auto own = std::find_if(all.begin(), all.end(), [&](const auto& s) { return dicomio::patientKey(s) == m_patientKey; });
+    if (own != all.end()) setPatient(m_document, patientOf(*own));
     proposeEvidence(m_document, *m_pictures, m_patientKey);
     say(Kind::Information, tr("There is no CT to measure in this folder. Echo views and X-ray runs can be measured; what "
                               "compares them with CT stays empty."));

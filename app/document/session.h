@@ -121,6 +121,8 @@ public:
     const LoadedImages* images() const { return m_images ? &*m_images : nullptr; }
     /// What the open folder holds; null when nothing is open. There may be an index without images: echo and X-ray alone.
     std::shared_ptr<const dicomio::SeriesIndex> index() const { return m_images ? m_images->index : m_pictures; }
+    /// There is a case to show, be it without CT or without any images.
+    bool hasCase() const { return index() || !m_document.path().isEmpty() || m_document.nextRevision() > 1; }
     /// The patient of the case (dicomio::patientKey); empty when no folder is open.
     const std::string& patientKey() const { return m_patientKey; }
     /// A folder of several patients or frames of reference, waiting for the person to choose; null when none does. What was open
@@ -166,6 +168,8 @@ private:
     bool showCase(core::Result<std::vector<core::Notice>> opened, std::optional<LoadedImages> before);
     void findImages(std::vector<std::filesystem::path> folders);
     void imagesFound(core::Result<LoadedImages> images);
+    void findPicturesIn(std::vector<std::filesystem::path> folders);
+    void picturesFound(core::Result<FoundPictures> found);
     std::optional<LoadedImages> putImagesAway();
     void sayNotices(const QString& otherwise);
     void onChanged(CaseDocument::Part part);
@@ -197,6 +201,7 @@ private:
     Engine m_engine;
     Message m_message;
     QString m_folder;
+    std::vector<std::filesystem::path> m_lookedIn; ///< for the images of the opened case
     QString m_notices; ///< on the case that was opened last: said again when its images are there
 };
 

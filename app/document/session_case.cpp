@@ -71,23 +71,26 @@ bool Session::showCase(core::Result<std::vector<core::Notice>> opened, std::opti
     offer(nullptr);
     emit imagesChanged();
     emit measurementChanged();
-    if (!record().images) {
-        sayNotices(tr("The case is open. It names no CT; open a folder of images to measure."));
-        return true;
-    }
     std::vector<std::filesystem::path> folders;
     const QString own = m_document.path().isEmpty() ? QString() : QFileInfo(m_document.path()).absolutePath();
     for (const QString& folder : {m_document.imagesFolder(), own})
         if (!folder.isEmpty() && QFileInfo(folder).isDir()) folders.emplace_back(folder.toStdString());
-    findImages(std::move(folders));
+    if (record().images)
+        findImages(std::move(folders));
+    else if (!record().evidence.empty())
+        findPicturesIn(std::move(folders));
+    else
+        sayNotices(tr("The case is open. It names no images; open a folder of images to measure."));
     return true;
 }
 
 void Session::findImagesIn(const QString& folder) {
-    if (record().images) findImages({QDir(folder).absolutePath().toStdString()});
+    const std::vector<std::filesystem::path> folders{QDir(folder).absolutePath().toStdString()};
+    record().images ? findImages(folders) : findPicturesIn(folders);
 }
 
 void Session::findImages(std::vector<std::filesystem::path> folders) {
+    m_lookedIn = folders;
     if (folders.empty()) {
         imagesFound(loadImagesOf(*record().images, folders, {}));
         return;
@@ -106,8 +109,11 @@ void Session::imagesFound(core::Result<LoadedImages> images) {
                                              : text(images.error());
         say(Kind::Warning, m_notices.isEmpty() ? finding : m_notices + QLatin1Char(' ') + finding);
         if (!wasCancelled) emit imagesMissing();
+        // Without its CT, its echo views and X-ray runs may still be there.
+        if (images.error().code == core::ErrorCode::NotFound && !index()) findPicturesIn(std::exchange(m_lookedIn, {}));
         return;
     }
+    m_pictures.reset();
     m_images = std::move(*images);
     m_patientKey = dicomio::patientKey(m_images->index->series[m_images->series]);
     proposeEvidence(m_document, *m_images->index, m_patientKey); // what the case does not hold yet
@@ -116,6 +122,33 @@ void Session::imagesFound(core::Result<LoadedImages> images) {
     emit imagesChanged();
     reloadIfImagesDiffer();
     measure();
+}
+
+/// Echo views and X-ray runs of a case whose CT is not there, or that has none.
+void Session::findPicturesIn(std::vector<std::filesystem::path> folders) {
+    std::vector<core::Evidence> evidence;
+    for (const auto& [id, entry] : record().evidence)
+        if (entry.content.kind != core::EvidenceKind::Ct) evidence.push_back(entry.content);
+    if (evidence.empty()) return;
+    m_load.start<FoundPictures>(
+        [evidence, folders = std::move(folders)](const core::WorkContext& work) { return findPictures(evidence, folders, work); },
+        [this](core::Result<FoundPictures> found) { picturesFound(std::move(found)); });
+}
+
+void Session::picturesFound(core::Result<FoundPictures> found) {
+    const bool lacksCt = record().images.has_value(); // that was said already
+    if (!found) {
+        if (!lacksCt) say(Kind::Warning, m_notices.isEmpty() ? text(found.error()) : m_notices + QLatin1Char(' ') + text(found.error()));
+        return;
+    }
+    m_pictures = std::move(found->index);
+    m_patientKey = found->patientKey;
+    proposeEvidence(m_document, *m_pictures, m_patientKey); // what the case does not hold yet
+    if (!lacksCt) {
+        m_document.setImagesFolder(QString::fromStdString(found->folder.string()));
+        sayNotices(tr("Opened the case and its pictures. It has no CT: what compares them with CT stays empty."));
+    }
+    emit imagesChanged();
 }
 
 void Session::sayNotices(const QString& otherwise) {

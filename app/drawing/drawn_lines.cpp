@@ -53,16 +53,16 @@ void drawDrawnLine(QPainter& painter, const QRectF& area, const DrawnLine& line)
     if (line.points.isEmpty()) return;
     painter.save();
     painter.setClipRect(area);
-    QPen pen = penOf(Role::Drawing, line.selected ? 2.5 : 1.6);
+    QPen pen = penOf(line.colour, line.selected ? 2.5 : 1.6);
     pen.setStyle(line.stale ? Qt::DashLine : Qt::SolidLine);
     drawHaloPath(painter, pathOf(line), pen);
-    if (!line.selected) drawEnds(painter, line, penOf(Role::Drawing, 1.6));
+    if (!line.selected) drawEnds(painter, line, penOf(line.colour, 1.6));
     if (line.selected || line.points.size() == 1)
         for (qsizetype i = 0; i < line.points.size(); ++i)
-            drawHandle(painter, line.points[i], colourOf(Role::Drawing), i == line.activePoint);
+            drawHandle(painter, line.points[i], colourOf(line.colour), i == line.activePoint);
     QPointF anchor = captionAnchor(line);
     for (const QString& words : line.caption.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
-        const QColor colour = line.stale ? tone::onImageWarning : colourOf(Role::Drawing);
+        const QColor colour = line.stale ? tone::onImageWarning : colourOf(line.colour);
         const QRectF plate = drawLabel(painter, anchor, words, colour, LabelSide::Right, area);
         anchor.ry() += plate.height() + 1;
     }

@@ -1,6 +1,8 @@
 // A drawing as it is painted over a picture: line, points, caption.
 #pragma once
 
+#include "app/drawing/palette.h"
+
 #include <QPainter>
 #include <QPolygonF>
 #include <QString>
@@ -14,6 +16,7 @@ struct DrawnLine {
     bool selected = false; ///< thicker, its points as handles
     bool stale = false;    ///< dashed: its plane has moved
     int activePoint = -1;  ///< the handle that keys move
+    Role colour = Role::Drawing;
     QString caption;       ///< beside the line, one or more lines
 };
 

@@ -47,6 +47,28 @@ QString evidenceTitle(const core::Evidence& evidence) {
     return what.isEmpty() ? kind : QCoreApplication::translate("Evidence", "%1: %2").arg(kind, what);
 }
 
+QString measurableWords(core::EvidenceKind kind) {
+    switch (kind) {
+    case core::EvidenceKind::Ct:
+        return QCoreApplication::translate("Evidence", "Lengths, areas, angles and Hounsfield values can be measured everywhere.");
+    case core::EvidenceKind::EchoCine:
+        return QCoreApplication::translate("Evidence", "Lengths, areas and angles can be measured within its calibrated regions; "
+                                                       "widths at known probe angles enter the ellipse of the views.");
+    case core::EvidenceKind::EchoVolume:
+        return QCoreApplication::translate("Evidence", "Shown slice by slice. Lengths, areas and angles can be measured within a "
+                                                       "slice; it has no probe angle, so they do not enter the ellipse of the views.");
+    case core::EvidenceKind::Doppler:
+        return QCoreApplication::translate("Evidence", "Velocities, times and envelopes can be measured on the spectrum; lengths "
+                                                       "cannot.");
+    case core::EvidenceKind::Fluoroscopy:
+        return QCoreApplication::translate("Evidence", "Lengths and angles can be measured by the C-arm's geometry, or once a "
+                                                       "catheter or a known length has given the scale.");
+    case core::EvidenceKind::Other:
+        return QCoreApplication::translate("Evidence", "Lengths can be measured once the person has given a scale.");
+    }
+    return {};
+}
+
 QString momentWords(const core::CaseRecord& record, const std::string& key) {
     if (const auto moment = record.moments.find(key); moment != record.moments.end()) {
         const core::Stage stage = moment->second.content.circulation.stage;

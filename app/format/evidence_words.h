@@ -19,6 +19,9 @@ QString timeWords(const std::string& iso);
 /// "Echo view 45°", "CT: Left atrium, gated": one line that tells evidence apart from its neighbours.
 QString evidenceTitle(const core::Evidence& evidence);
 
+/// What can be measured on evidence of this kind, and what not: a sentence or two.
+QString measurableWords(core::EvidenceKind kind);
+
 /// Name of a moment by which values are grouped (core/record/picture_readings.h): the moment's stage, with its id where several
 /// moments share the stage.
 QString momentWords(const core::CaseRecord& record, const std::string& key);

@@ -37,6 +37,22 @@ double distanceToSegment(const QPointF& p, const QPointF& a, const QPointF& b) {
     return std::hypot(off.x(), off.y());
 }
 
+Role colourFor(core::DrawingRole role) {
+    using enum core::DrawingRole;
+    switch (role) {
+    case OstiumWidth:
+    case OstiumContour:
+        return Role::Ostium;
+    case LandingWidth:
+    case LandingContour:
+        return Role::Landing;
+    case Depth:
+        return Role::Axis;
+    default:
+        return Role::Drawing;
+    }
+}
+
 std::string idOf(const QString& id) {
     return id.toStdString();
 }
@@ -81,7 +97,9 @@ Eigen::Vector2d DrawingLayer::unitMmOf(const core::Drawing& drawing) const {
 // --- painting -------------------------------------------------------------------------------------------------------
 
 QString DrawingLayer::captionOf(const std::string& id, const core::Drawing& drawing) const {
-    if (const auto* failure = m_session.drawings().failureOf(id))
+    const auto* failure = m_session.drawings().failureOf(id);
+    if (failure && failure->code == core::ErrorCode::ScaleMissing) return drawingCaption(drawing, tr("not measured: no scale"));
+    if (failure)
         return drawingCaption(drawing, QStringLiteral("–")) + QLatin1Char('\n') + QString::fromStdString(failure->message);
     return drawingCaption(m_session.record(), id);
 }
@@ -104,6 +122,7 @@ void DrawingLayer::paintOne(QPainter& painter, const QRectF& area, const core::D
     line.closed = core::isClosed(drawing.kind);
     line.selected = isSelected;
     line.stale = isStale;
+    line.colour = colourFor(drawing.role);
     line.activePoint = isSelected ? static_cast<int>(m_point) : -1;
     line.caption = caption;
     drawDrawnLine(painter, area, line);
@@ -123,6 +142,7 @@ void DrawingLayer::paint(QPainter& painter, const QRectF& area) {
     if (m_tool && m_toolBlank && !m_tool->isEmpty()) {
         core::Drawing preview = *m_toolBlank;
         preview.points = m_tool->shown();
+        preview.role = m_state.toolRole();
         paintOne(painter, area, preview, true, false, captionWhileDrawing(preview));
     }
     if (m_tool && m_crosshair) drawCrosshair(painter, *m_crosshair);
@@ -189,10 +209,26 @@ double DrawingLayer::toolNear() const {
     return kSamePlacePx / std::sqrt(std::abs(screen.determinant()));
 }
 
+/// A point set by mouse or key. The first one decides on which axes the drawing lies: where they do not fit its kind, nothing
+/// is begun, and the reason is said.
+void DrawingLayer::pressTool(const QPointF& at) {
+    const auto place = toolPlace(at);
+    if (!place) return;
+    if (m_tool->isEmpty())
+        if (const auto source = m_session.drawings().sourceOf(*m_toolBlank))
+            if (const auto can = core::canBegin(m_tool->kind(), source->ground, *place); !can) {
+                m_session.say(Message::Kind::Warning, QString::fromStdString(can.error().message));
+                return;
+            }
+    m_tool->press(*place, toolNear());
+    finishTool();
+}
+
 void DrawingLayer::finishTool() {
     if (!m_tool || !m_tool->isDone()) return;
     core::Drawing drawing = *m_toolBlank;
     drawing.points = m_tool->points();
+    drawing.role = m_state.toolRole();
     m_tool.reset();
     m_crosshair.reset();
     const std::string id = core::freshId<core::Drawing>(m_session.record());
@@ -201,6 +237,12 @@ void DrawingLayer::finishTool() {
     m_state.armTool(std::nullopt);
     if (const auto* failure = m_session.drawings().failureOf(id))
         m_session.say(Message::Kind::Warning, QString::fromStdString(failure->message));
+}
+
+void DrawingLayer::dropBegun() {
+    if (!isDrawing()) return;
+    leaveTool();
+    m_view.update();
 }
 
 void DrawingLayer::leaveTool() {
@@ -320,12 +362,12 @@ bool DrawingLayer::eventFilter(QObject* watched, QEvent* event) {
 }
 
 bool DrawingLayer::mousePress(QMouseEvent& event) {
-    if (event.button() != Qt::LeftButton || m_state.armed()) return false;
+    if (event.button() != Qt::LeftButton || m_state.armed() || m_host.isBusy() || !m_host.isPicture(event.position()))
+        return false;
     ++m_gesture;
     syncTool();
     if (m_tool) {
-        if (const auto at = toolPlace(event.position())) m_tool->press(*at, toolNear());
-        finishTool();
+        pressTool(event.position());
         m_view.update();
         return true;
     }
@@ -387,7 +429,8 @@ bool DrawingLayer::mouseRelease(QMouseEvent& event) {
 }
 
 bool DrawingLayer::doubleClick(QMouseEvent& event) {
-    if (event.button() != Qt::LeftButton || m_state.armed()) return false;
+    if (event.button() != Qt::LeftButton || m_state.armed() || m_host.isBusy() || !m_host.isPicture(event.position()))
+        return false;
     if (m_tool) {
         m_tool->finish();
         finishTool();
@@ -404,7 +447,7 @@ bool DrawingLayer::doubleClick(QMouseEvent& event) {
 
 bool DrawingLayer::wants(const QKeyEvent& event) const {
     const auto modifiers = event.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier);
-    if (modifiers != Qt::NoModifier) return false;
+    if (modifiers != Qt::NoModifier || m_host.isBusy()) return false;
     switch (event.key()) {
     case Qt::Key_Escape:
         return m_state.tool() || m_grip || selected();
@@ -472,8 +515,7 @@ bool DrawingLayer::toolKey(QKeyEvent& event) {
     switch (event.key()) {
     case Qt::Key_Space:
         if (!m_crosshair) m_crosshair = QPointF(m_view.width() / 2.0, m_view.height() / 2.0);
-        if (const auto place = toolPlace(*m_crosshair)) m_tool->press(*place, toolNear());
-        finishTool();
+        pressTool(*m_crosshair);
         return true;
     case Qt::Key_Return:
     case Qt::Key_Enter:

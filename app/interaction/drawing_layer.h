@@ -40,6 +40,10 @@ public:
     virtual bool shows(const core::Drawing& drawing) const = 0;
     /// From the drawing's coordinates (pixels of a picture, mm of its section) to the view's pixels; affine and invertible.
     virtual QTransform screenFrom(const core::Drawing& drawing) const = 0;
+    /// Whether a press of the mouse at this place of the view is for the drawings.
+    virtual bool isPicture(const QPointF&) const { return true; }
+    /// The view needs mouse and keys for something else at the moment.
+    virtual bool isBusy() const { return false; }
 };
 
 class DrawingLayer : public QObject {
@@ -53,6 +57,8 @@ public:
     void paint(QPainter& painter, const QRectF& area);
 
     bool isDrawing() const { return m_tool && !m_tool->isEmpty(); }
+    /// Gives up what is being drawn; the tool stays in hand.
+    void dropBegun();
     /// The drawing under a place of the view, nearest first; empty when there is none.
     QString drawingAt(const QPointF& at) const;
     /// Opens the line in which the selected drawing is labelled.
@@ -81,6 +87,7 @@ private:
     bool wants(const QKeyEvent& event) const;
 
     void syncTool();
+    void pressTool(const QPointF& at);
     void finishTool();
     void leaveTool();
     void nudge(const QPointF& step);

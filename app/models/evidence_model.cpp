@@ -140,6 +140,7 @@ void EvidenceModel::buildCase() {
                     const SeriesEntry& entry = m_index->series[*series];
                     tip << QString::fromStdString(entry.stage.reason) << notices(entry);
                 }
+            tip << measurableWords(evidence->kind);
             tip.removeAll(QString());
             tip << tr("Enter shows it; the context menu changes stage, moment, angle and phase");
             node.tip = tip.join(QLatin1Char('\n'));

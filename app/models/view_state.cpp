@@ -61,9 +61,11 @@ void ViewState::arm(std::optional<core::MarkKind> kind) {
     emit armedChanged();
 }
 
-void ViewState::armTool(std::optional<core::DrawingKind> kind) {
-    if (kind == m_tool) return;
+void ViewState::armTool(std::optional<core::DrawingKind> kind, core::DrawingRole role) {
+    if (!kind) role = core::DrawingRole::None;
+    if (kind == m_tool && role == m_toolRole) return;
     m_tool = kind;
+    m_toolRole = role;
     if (kind) arm(std::nullopt);
     emit toolChanged();
 }

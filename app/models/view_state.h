@@ -48,9 +48,11 @@ public:
     std::optional<core::MarkKind> armed() const { return m_armed; }
     void arm(std::optional<core::MarkKind> kind);
 
-    /// The tool that draws with the next click, in every view; arming it disarms a mark, and the other way round.
+    /// The tool that draws with the next click, in every view; arming it disarms a mark, and the other way round. `role` is
+    /// what its drawing will measure of the appendage.
     std::optional<core::DrawingKind> tool() const { return m_tool; }
-    void armTool(std::optional<core::DrawingKind> kind);
+    core::DrawingRole toolRole() const { return m_toolRole; }
+    void armTool(std::optional<core::DrawingKind> kind, core::DrawingRole role = core::DrawingRole::None);
 
     /// Id of the drawing that keys and menus act on; empty: none.
     const QString& selectedDrawing() const { return m_drawing; }
@@ -104,6 +106,7 @@ private:
     core::PatientPoint m_crossing;
     std::optional<core::MarkKind> m_armed;
     std::optional<core::DrawingKind> m_tool;
+    core::DrawingRole m_toolRole = core::DrawingRole::None;
     QString m_drawing;
     std::optional<core::PatientPoint> m_pointer;
     Slab m_slab;

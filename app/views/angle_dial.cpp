@@ -11,9 +11,12 @@
 #include <QTextDocument>
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace gauge::app {
 namespace {
+
+constexpr double kUnknownAngle = 1e9; ///< sorts last
 
 Role roleColour(core::DrawingRole role) {
     return role == core::DrawingRole::OstiumWidth ? Role::Ostium : Role::Landing;
@@ -50,6 +53,32 @@ QString sectionWords(const QString& title, const core::Result<core::EchoSection>
     else
         text += QStringLiteral("<p>%1</p>").arg(QString::fromStdString(section.error().message).toHtmlEscaped());
     return text;
+}
+
+/// The readings themselves, one row a view in the order of the angles.
+QString viewsTable(const core::CaseRecord& record, const core::EchoMoment& moment) {
+    std::map<double, std::map<core::DrawingRole, QStringList>> rows;
+    for (const core::DrawnReading& reading : moment.readings) {
+        const auto angle = record.evidence.at(reading.evidence).content.probeAngleDeg;
+        rows[angle.value_or(kUnknownAngle)][reading.role] << estimate(reading.lengthMm, Unit::Millimetre);
+    }
+    const auto cell = [](const QString& text) {
+        return QStringLiteral("<td style='padding-right:12px'>%1</td>").arg(text.toHtmlEscaped());
+    };
+    QString text = QStringLiteral("<p><b>%1</b></p><table><tr>").arg(AngleDial::tr("Readings of the views").toHtmlEscaped());
+    for (const QString& head : {AngleDial::tr("probe angle"), AngleDial::tr("ostium"), AngleDial::tr("landing zone"),
+                                AngleDial::tr("depth")})
+        text += cell(head);
+    text += QStringLiteral("</tr>");
+    for (const auto& [angle, row] : rows) {
+        text += QStringLiteral("<tr>") + cell(angle == kUnknownAngle ? AngleDial::tr("unknown") : quantity(angle, Unit::Degree));
+        for (const auto role : {core::DrawingRole::OstiumWidth, core::DrawingRole::LandingWidth, core::DrawingRole::Depth}) {
+            const auto found = row.find(role);
+            text += cell(found == row.end() ? QStringLiteral("–") : found->second.join(QStringLiteral("; ")));
+        }
+        text += QStringLiteral("</tr>");
+    }
+    return text + QStringLiteral("</table>");
 }
 
 } // namespace
@@ -142,7 +171,8 @@ QString AngleDial::text() const {
     return document.toPlainText();
 }
 
-void AngleDial::setMoment(const core::EchoMoment& moment) {
+void AngleDial::setMoment(const core::CaseRecord& record, const std::string& key) {
+    const core::EchoMoment moment = core::echoMoment(record, key);
     std::vector<DialFace::Spoke> spokes;
     std::vector<DialFace::Oval> ovals;
     QString text;
@@ -173,6 +203,7 @@ void AngleDial::setMoment(const core::EchoMoment& moment) {
         text += noticesOf(m.notices);
     }
     text += noticesOf(moment.notices);
+    if (!moment.readings.empty()) text += viewsTable(record, moment);
     m_words->setText(text);
     m_face->show(std::move(spokes), std::move(ovals));
 }

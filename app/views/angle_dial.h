@@ -24,6 +24,8 @@ public:
         double longestMm = 0.0, shortestMm = 0.0, directionDeg = 0.0;
     };
     void show(std::vector<Spoke> spokes, std::vector<Oval> ovals);
+    const std::vector<Spoke>& spokes() const { return m_spokes; }
+    const std::vector<Oval>& ovals() const { return m_ovals; }
     QSize sizeHint() const override { return {260, 260}; }
     QSize minimumSizeHint() const override { return {170, 170}; }
 
@@ -39,7 +41,9 @@ class AngleDial : public QWidget {
     Q_OBJECT
 public:
     explicit AngleDial(QWidget* parent = nullptr);
-    void setMoment(const core::EchoMoment& moment);
+    /// What is drawn on the echo views of this moment (core::momentKey).
+    void setMoment(const core::CaseRecord& record, const std::string& key);
+    const DialFace& face() const { return *m_face; }
     /// What is said beside the dial, without markup; for tests and for screen readers.
     QString text() const;
 

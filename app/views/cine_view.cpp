@@ -5,7 +5,6 @@
 #include "app/drawing/marks_drawing.h"
 #include "app/format/evidence_words.h"
 #include "app/format/quantity.h"
-#include "app/models/echo_pass.h"
 #include "core/cine/beat_position.h"
 
 #include <QDoubleSpinBox>
@@ -14,7 +13,6 @@
 #include <QLabel>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QPainterPath>
 #include <QPushButton>
 #include <QWheelEvent>
 #include <algorithm>
@@ -36,7 +34,8 @@ QPointF pointOf(const Eigen::Vector2d& p) {
 } // namespace
 
 CineView::CineView(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent)
-    : QWidget(parent), m_session(session), m_state(state), m_images(images), m_ask(new QFrame(this)),
+    : QWidget(parent), m_session(session), m_state(state), m_images(images),
+      m_layer(new DrawingLayer(session, state, *this, *this)), m_ask(new QFrame(this)),
       m_askText(new QLabel(m_ask)), m_askMm(new QDoubleSpinBox(m_ask)) {
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
@@ -62,18 +61,36 @@ CineView::CineView(Session& session, ViewState& state, EvidenceImages& images, Q
     connect(use, &QPushButton::clicked, this, [this] { finishCalibration(m_askMm->value()); });
     connect(leave, &QPushButton::clicked, this, &CineView::leaveCalibration);
 
+    connect(&state, &ViewState::toolChanged, this, [this] {
+        if (!m_state.tool()) return;
+        m_player.setPlaying(false);
+        leaveCalibration();
+        pickPlace({});
+    });
     connect(&m_player, &CinePlayer::frameChanged, this, [this](int frame) {
+        m_layer->dropBegun(); // it lies on another frame
         update();
         emit frameShown(frame);
     });
     connect(&m_player, &CinePlayer::playingChanged, this, [this] { update(); });
     connect(&session.document(), &CaseDocument::changed, this, [this] { update(); });
     connect(&state, &ViewState::namesHiddenChanged, this, [this] { update(); });
+    connect(&session, &Session::imagesChanged, this, [this] { // the same evidence is read from other files now
+        if (m_cine) m_cine->disconnect(this);
+        m_cine.reset();
+        setEvidence(m_evidence);
+    });
 }
 
 const core::Evidence* CineView::content() const {
     const auto found = m_session.record().evidence.find(m_evidence.toStdString());
     return found == m_session.record().evidence.end() ? nullptr : &found->second.content;
+}
+
+std::string CineView::sopInstanceUid() const {
+    const core::Evidence* evidence = content();
+    if (evidence && !evidence->sopInstanceUid.empty()) return evidence->sopInstanceUid;
+    return data() ? data()->sopInstanceUid : std::string();
 }
 
 void CineView::setEvidence(const QString& id) {
@@ -82,8 +99,7 @@ void CineView::setEvidence(const QString& id) {
     if (m_cine) m_cine->disconnect(this);
     m_evidence = id;
     leaveCalibration();
-    disarm();
-    m_selected.clear();
+    m_layer->dropBegun();
     m_window.reset();
     resetView();
     m_player.setCine({}, 0);
@@ -113,6 +129,8 @@ void CineView::setOverlay(std::function<void(QPainter&, const QTransform&)> over
 }
 
 void CineView::pickPlace(std::function<void(const Eigen::Vector2d&)> picked) {
+    if (picked) m_state.armTool(std::nullopt);
+    if (!picked && !m_picked) return;
     m_picked = std::move(picked);
     setCursor(m_picked ? Qt::CrossCursor : Qt::ArrowCursor);
 }
@@ -147,7 +165,7 @@ QTransform CineView::screenFromPixel() const {
 
 std::optional<core::Result<core::HandScale>> CineView::byHand() const {
     const core::Evidence* evidence = content();
-    return evidence && data() ? scaleByHand(m_session.record(), evidence->sopInstanceUid, *data()) : std::nullopt;
+    return evidence && data() ? scaleByHand(m_session.record(), sopInstanceUid(), *m_cine) : std::nullopt;
 }
 
 QString CineView::scaleText() const {
@@ -161,119 +179,32 @@ QString CineView::problem() const {
     return {};
 }
 
-bool CineView::showsDrawing(const core::Drawing& drawing) const {
+std::optional<core::Drawing> CineView::blank(core::DrawingKind kind) const {
+    const core::Evidence* evidence = content();
+    if (!evidence || !data()) return std::nullopt;
+    core::Drawing drawing;
+    drawing.kind = kind;
+    drawing.site = core::PictureSite{sopInstanceUid(), m_player.frame()};
+    drawing.evidence = m_evidence.toStdString();
+    return drawing;
+}
+
+bool CineView::shows(const core::Drawing& drawing) const {
     const auto* site = std::get_if<core::PictureSite>(&drawing.site);
     return site && data() && drawing.evidence == m_evidence.toStdString() && site->frame == m_player.frame() &&
-           drawing.points.size() > 1;
+           !drawing.points.empty();
+}
+
+bool CineView::isPicture(const QPointF& at) const {
+    return data() && pictureArea().contains(at);
 }
 
 void CineView::armLine(core::DrawingRole role) {
     if (!data()) return;
     leaveCalibration();
-    m_player.setPlaying(false);
-    m_role = role;
-    m_armed = true;
-    m_from.reset();
-    m_crosshair.reset();
-    m_selected.clear();
-    setCursor(Qt::CrossCursor);
+    m_state.selectDrawing({});
+    m_state.armTool(core::DrawingKind::Straight, role);
     setFocus();
-    update();
-}
-
-void CineView::disarm() {
-    if (!m_armed) return;
-    m_armed = false;
-    m_from.reset();
-    m_crosshair.reset();
-    setCursor(Qt::ArrowCursor);
-    update();
-    emit disarmed();
-}
-
-void CineView::select(const std::string& drawing) {
-    m_selected = drawing;
-    update();
-}
-
-/// One end of the line that is being drawn; with the second it becomes a drawing of the record.
-void CineView::setEnd(const Eigen::Vector2d& pixel) {
-    const core::Evidence* evidence = content();
-    if (!m_from || !evidence) {
-        m_from = pixel;
-        m_crosshair = pixel;
-        update();
-        return;
-    }
-    core::Drawing drawing;
-    drawing.kind = core::DrawingKind::Straight;
-    drawing.role = m_role;
-    drawing.site = core::PictureSite{evidence->sopInstanceUid, m_player.frame()};
-    drawing.evidence = m_evidence.toStdString();
-    drawing.points = {*m_from, pixel};
-    const std::string id = core::freshId<core::Drawing>(m_session.record());
-    m_selected = id;
-    disarm();
-    m_session.document().push(std::make_unique<DrawOnPicture>(m_session.document(), id, std::move(drawing)));
-}
-
-QString CineView::captionOf(const std::string& id, const core::Drawing& drawing) const {
-    const std::string group = core::entryInput<core::Drawing>(id);
-    QString value = tr("not measured");
-    for (const core::RecordedValue& recorded : m_session.record().values)
-        if (recorded.group == group && recorded.unit == "mm")
-            value = core::isStale(m_session.record(), recorded)
-                        ? tr("%1, stale").arg(estimate(recorded.estimate, Unit::Millimetre))
-                        : estimate(recorded.estimate, Unit::Millimetre);
-    return drawing.role == core::DrawingRole::None ? value : tr("%1 %2").arg(roleWords(drawing.role), value);
-}
-
-void CineView::paintLine(QPainter& painter, const QPointF& from, const QPointF& to, core::DrawingRole role, bool chosen) {
-    const Role colour = role == core::DrawingRole::OstiumWidth    ? Role::Ostium
-                        : role == core::DrawingRole::LandingWidth ? Role::Landing
-                        : role == core::DrawingRole::Depth        ? Role::Axis
-                                                                  : Role::Drawing;
-    drawHaloLine(painter, from, to, penOf(colour, chosen ? 2.5 : 1.5));
-    painter.setPen(QPen(colourOf(colour), 1.5));
-    painter.setBrush(chosen ? QBrush(colourOf(colour)) : QBrush(Qt::NoBrush));
-    painter.drawEllipse(from, 3.5, 3.5);
-    painter.drawEllipse(to, 3.5, 3.5);
-}
-
-void CineView::paintDrawings(QPainter& painter, const QTransform& screen) {
-    for (const auto& [id, entry] : m_session.record().drawings) {
-        if (!showsDrawing(entry.content)) continue;
-        const auto& points = entry.content.points;
-        const QPointF from = screen.map(pointOf(points[0])), to = screen.map(pointOf(points[1]));
-        paintLine(painter, from, to, entry.content.role, id == m_selected);
-        drawLabel(painter, from.x() > to.x() ? from : to, captionOf(id, entry.content), tone::onImage, LabelSide::Right,
-                  pictureArea(), 11);
-    }
-    if (!m_armed || !m_crosshair) return;
-    const QPointF at = screen.map(pointOf(*m_crosshair));
-    if (m_from) {
-        paintLine(painter, screen.map(pointOf(*m_from)), at, m_role, true);
-        const auto length = pictureLength(*data(), m_player.frame(), *m_from, *m_crosshair, byHand());
-        if (length && length->value > 0.0)
-            drawLabel(painter, at, estimate(*length, Unit::Millimetre), tone::onImage, LabelSide::Right, pictureArea(), 11);
-    }
-    painter.setPen(QPen(tone::onImage, 1));
-    painter.drawLine(at - QPointF(9, 0), at + QPointF(9, 0));
-    painter.drawLine(at - QPointF(0, 9), at + QPointF(0, 9));
-}
-
-std::string CineView::drawingAt(const QPointF& at) const {
-    constexpr double kReach = 6.0;
-    const QTransform screen = screenFromPixel();
-    for (const auto& [id, entry] : m_session.record().drawings) {
-        if (!showsDrawing(entry.content)) continue;
-        QPainterPath path(screen.map(pointOf(entry.content.points[0])));
-        path.lineTo(screen.map(pointOf(entry.content.points[1])));
-        QPainterPathStroker stroker;
-        stroker.setWidth(2.0 * kReach);
-        if (stroker.createStroke(path).contains(at)) return id;
-    }
-    return {};
 }
 
 QImage CineView::picture(const CineFrame& frame) {
@@ -324,7 +255,7 @@ void CineView::paintEvent(QPaintEvent*) {
     painter.drawImage(screen.mapRect(QRectF(-0.5, -0.5, data()->frames->columns(), data()->frames->rows())), m_shown);
     painter.setRenderHint(QPainter::Antialiasing);
     if (m_overlay) m_overlay(painter, screen);
-    paintDrawings(painter, screen);
+    m_layer->paint(painter, pictureArea());
     paintCalibration(painter, screen);
     painter.restore();
     paintWords(painter);
@@ -430,7 +361,7 @@ void CineView::paintCalibration(QPainter& painter, const QTransform& screen) {
 void CineView::startCalibration(Calibration kind) {
     if (!data()) return;
     m_player.setPlaying(false);
-    disarm();
+    m_state.armTool(std::nullopt);
     m_calibration = CalibrationMarks{kind, {}, m_player.frame()};
     m_ask->hide();
     setCursor(Qt::CrossCursor);
@@ -482,7 +413,7 @@ void CineView::finishCalibration(double knownMm) {
         update();
         return;
     }
-    const std::string uid = evidence->sopInstanceUid;
+    const std::string uid = sopInstanceUid();
     leaveCalibration();
     m_session.document().push(std::make_unique<CalibratePicture>(m_session.document(), uid, scale));
 }
@@ -494,11 +425,7 @@ bool CineView::isKey(int key) const {
     case Qt::Key_Minus: case Qt::Key_0: case Qt::Key_K:
         return true;
     case Qt::Key_Escape: case Qt::Key_Return: case Qt::Key_Enter:
-        return m_calibration.has_value() || m_picked || m_armed;
-    case Qt::Key_X:
-        return m_armed;
-    case Qt::Key_Delete:
-        return !m_selected.empty();
+        return m_calibration.has_value() || m_picked;
     default:
         return false;
     }
@@ -509,7 +436,7 @@ bool CineView::event(QEvent* event) {
     if (event->type() == QEvent::ShortcutOverride) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::ShiftModifier));
-        if ((plain && isKey(key->key())) || (m_armed && key->modifiers() & Qt::ControlModifier)) {
+        if (plain && isKey(key->key())) {
             event->accept();
             return true;
         }
@@ -518,10 +445,17 @@ bool CineView::event(QEvent* event) {
 }
 
 void CineView::keyPressEvent(QKeyEvent* event) {
-    if (lineKey(event)) return;
     if (event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::ShiftModifier) || !isKey(event->key())) {
         QWidget::keyPressEvent(event);
         return;
+    }
+    switch (event->key()) {
+    case Qt::Key_Space: case Qt::Key_Comma: case Qt::Key_Left: case Qt::Key_Period: case Qt::Key_Right: case Qt::Key_Home:
+    case Qt::Key_End:
+        if (holdsFrame()) return;
+        break;
+    default:
+        break;
     }
     switch (event->key()) {
     case Qt::Key_Space:
@@ -563,39 +497,17 @@ void CineView::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Return: case Qt::Key_Enter:
         if (m_ask->isVisible()) finishCalibration(m_askMm->value());
         break;
-    case Qt::Key_Delete: {
-        const std::string id = std::exchange(m_selected, {});
-        if (m_session.record().drawings.contains(id))
-            m_session.document().push(std::make_unique<RemoveFromPicture>(m_session.document(), id));
-        break;
-    }
     case Qt::Key_Escape:
         pickPlace({});
         leaveCalibration();
-        disarm();
         break;
     }
 }
 
-/// Ctrl and arrows move the crosshair by a pixel of the picture, with Shift by ten; X sets an end.
-bool CineView::lineKey(QKeyEvent* event) {
-    if (!m_armed || !data()) return false;
-    const Eigen::Vector2d start = m_crosshair.value_or(
-        Eigen::Vector2d(0.5 * data()->frames->columns(), 0.5 * data()->frames->rows()));
-    if (event->key() == Qt::Key_X && !(event->modifiers() & Qt::ControlModifier)) {
-        setEnd(start);
-        return true;
-    }
-    if (!(event->modifiers() & Qt::ControlModifier)) return false;
-    const double step = event->modifiers() & Qt::ShiftModifier ? 10.0 : 1.0;
-    Eigen::Vector2d move{0.0, 0.0};
-    if (event->key() == Qt::Key_Left) move.x() = -step;
-    else if (event->key() == Qt::Key_Right) move.x() = step;
-    else if (event->key() == Qt::Key_Up) move.y() = -step;
-    else if (event->key() == Qt::Key_Down) move.y() = step;
-    else return false;
-    m_crosshair = start + move;
-    update();
+/// While something is being drawn the frame stays, and the person is told why.
+bool CineView::holdsFrame() {
+    if (!isDrawing()) return false;
+    m_session.say(Message::Kind::Information, tr("Finish the drawing on this frame first, or leave it with Escape."));
     return true;
 }
 
@@ -621,6 +533,7 @@ void CineView::mousePressEvent(QMouseEvent* event) {
     if (!data()) return;
     const QPointF at = event->position();
     if (event->button() == Qt::LeftButton && m_player.count() > 1 && scrubberArea().contains(at)) {
+        if (holdsFrame()) return;
         m_player.setPlaying(false);
         m_scrubbing = true;
         scrubTo(at.x());
@@ -636,12 +549,6 @@ void CineView::mousePressEvent(QMouseEvent* event) {
             if (m_calibration->points.size() == 2) askLength();
         }
         update();
-    } else if (event->button() == Qt::LeftButton && m_armed) {
-        const QPointF pixel = screenFromPixel().inverted().map(at);
-        m_pressedAt = at;
-        setEnd({pixel.x(), pixel.y()});
-    } else if (event->button() == Qt::LeftButton) {
-        select(drawingAt(at));
     } else if (event->button() == Qt::RightButton && !data()->frames->isColour()) {
         if (const CineFrame frame = m_cine->frame(m_player.frame()); frame.grey && data()->xray)
             m_windowDrag.emplace(at, m_window.value_or(dicomio::firstWindow(data()->xray->greyscale, frame.grey->values)));
@@ -665,21 +572,10 @@ void CineView::mouseMoveEvent(QMouseEvent* event) {
         window.width = std::max(1.0, window.width * std::exp(2.0 * moved.x()));
         m_window = window;
         update();
-    } else if (m_armed && data()) {
-        const QPointF pixel = screenFromPixel().inverted().map(at);
-        m_crosshair = Eigen::Vector2d(pixel.x(), pixel.y());
-        update();
     }
 }
 
-void CineView::mouseReleaseEvent(QMouseEvent* event) {
-    // A drag ends where it is let go; a click waits for the second one.
-    constexpr double kDragPixels = 5.0;
-    const QPointF moved = event->position() - m_pressedAt;
-    if (event->button() == Qt::LeftButton && m_armed && m_from && std::hypot(moved.x(), moved.y()) > kDragPixels) {
-        const QPointF pixel = screenFromPixel().inverted().map(event->position());
-        setEnd({pixel.x(), pixel.y()});
-    }
+void CineView::mouseReleaseEvent(QMouseEvent*) {
     m_scrubbing = false;
     m_panDrag.reset();
     m_windowDrag.reset();
@@ -703,7 +599,7 @@ void CineView::wheelEvent(QWheelEvent* event) {
     m_wheelRest += event->angleDelta().y();
     const int steps = m_wheelRest / kNotch;
     m_wheelRest -= steps * kNotch;
-    if (steps != 0) m_player.step(-steps);
+    if (steps != 0 && !holdsFrame()) m_player.step(-steps);
 }
 
 } // namespace gauge::app

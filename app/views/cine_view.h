@@ -1,15 +1,16 @@
 // One cine or still of echo or X-ray: a frame with play and step, scrubber with beats, window for grey frames, zoom and pan;
-// straight lines drawn on it with their lengths; the scale in words with its origin, and its calibration by hand.
+// measurements drawn on it; the scale in words with its origin, and its calibration by hand.
 //
 //   Space plays, "," and "." (or arrows) step, Home and End go to the ends, "[" and "]" change the speed, R repeats,
 //   + − 0 zoom, K calibrates; the wheel steps, Ctrl and wheel zooms, middle drag pans, right drag changes the window.
-//   While a line is to be drawn: drag, or two clicks; or Ctrl and arrows move a crosshair (with Shift faster), X sets an end.
-//   A click on a line selects it, Delete removes it.
+//   Drawings: as on the CT (drawing_layer.h), whose keys come first: while a tool is in hand or a drawing is selected, arrows and
+//   Space are theirs. While something is being drawn, the frame stays.
 #pragma once
 
 #include "app/document/evidence_images.h"
 #include "app/document/picture_scale.h"
 #include "app/interaction/drags.h"
+#include "app/interaction/drawing_layer.h"
 #include "app/models/cine_player.h"
 #include "app/models/view_state.h"
 
@@ -28,7 +29,7 @@ namespace gauge::app {
 /// What two clicks on a picture mean for its scale.
 enum class Calibration { KnownLength, CatheterWidth, CatheterShadow };
 
-class CineView : public QWidget {
+class CineView : public QWidget, public DrawingHost {
     Q_OBJECT
 public:
     CineView(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent = nullptr);
@@ -37,18 +38,17 @@ public:
     const QString& evidence() const { return m_evidence; }
     /// Of the record; null when it has no such evidence.
     const core::Evidence* content() const;
+    /// SOP Instance UID of the picture: of the evidence, else of the file that is open. Empty while neither tells.
+    std::string sopInstanceUid() const;
     /// Null while nothing is open.
     const CineData* data() const { return m_cine ? m_cine->data() : nullptr; }
     CinePlayer& player() { return m_player; }
     const CinePlayer& player() const { return m_player; }
 
-    /// The next straight line plays this part. Escape leaves.
+    /// Turns to this view with a straight line in hand that plays this part. Escape leaves.
     void armLine(core::DrawingRole role);
-    void disarm();
-    bool isArmed() const { return m_armed; }
-    /// Id of the selected drawing; empty for none.
-    const std::string& selected() const { return m_selected; }
-    void select(const std::string& drawing);
+    /// Something is begun on this view and not complete.
+    bool isDrawing() const { return m_layer->isDrawing(); }
     /// Drawn over the picture, in the view's pixels, under the drawings.
     void setOverlay(std::function<void(QPainter&, const QTransform&)> overlay);
     /// The next click on the picture is handed over as picture coordinates, instead of anything else; empty: none.
@@ -67,6 +67,12 @@ public:
     QString problem() const;
     void resetView();
 
+    std::optional<core::Drawing> blank(core::DrawingKind kind) const override;
+    bool shows(const core::Drawing& drawing) const override;
+    QTransform screenFrom(const core::Drawing&) const override { return screenFromPixel(); }
+    bool isPicture(const QPointF& at) const override;
+    bool isBusy() const override { return m_calibration.has_value() || m_picked; }
+
     QSize minimumSizeHint() const override { return {160, 150}; }
 
 signals:
@@ -74,8 +80,6 @@ signals:
     void entered();
     void frameShown(int frame);
     void opened();
-    /// A line has been drawn, or drawing was given up.
-    void disarmed();
 
 protected:
     bool event(QEvent* event) override;
@@ -104,13 +108,7 @@ private:
     std::optional<core::Result<core::HandScale>> byHand() const;
     void askLength();
     void leaveCalibration();
-    bool showsDrawing(const core::Drawing& drawing) const;
-    void paintDrawings(QPainter& painter, const QTransform& screen);
-    void paintLine(QPainter& painter, const QPointF& from, const QPointF& to, core::DrawingRole role, bool chosen);
-    QString captionOf(const std::string& id, const core::Drawing& drawing) const;
-    std::string drawingAt(const QPointF& at) const;
-    void setEnd(const Eigen::Vector2d& pixel);
-    bool lineKey(QKeyEvent* event);
+    bool holdsFrame();
 
     struct CalibrationMarks {
         Calibration kind;
@@ -124,12 +122,7 @@ private:
     QString m_evidence;
     std::shared_ptr<EvidenceCine> m_cine;
     CinePlayer m_player;
-    core::DrawingRole m_role = core::DrawingRole::None;
-    bool m_armed = false;
-    std::optional<Eigen::Vector2d> m_from;      ///< first end of the line being drawn
-    std::optional<Eigen::Vector2d> m_crosshair; ///< where the second end, or the keyboard, stands
-    QPointF m_pressedAt;
-    std::string m_selected;
+    DrawingLayer* m_layer;
     std::function<void(QPainter&, const QTransform&)> m_overlay;
     std::function<void(const Eigen::Vector2d&)> m_picked;
     std::optional<CalibrationMarks> m_calibration;

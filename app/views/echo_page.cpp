@@ -19,7 +19,7 @@ namespace {
 constexpr int kWideEnough = 1000; ///< pixels in which four views stand in one row
 
 bool hasFrames(core::EvidenceKind kind) {
-    return kind == core::EvidenceKind::EchoCine || kind == core::EvidenceKind::Doppler || kind == core::EvidenceKind::Other;
+    return kind != core::EvidenceKind::Ct && kind != core::EvidenceKind::Fluoroscopy;
 }
 
 /// The echo views of a moment in the order of their angles, those without an angle last.
@@ -67,10 +67,6 @@ EchoPage::EchoPage(Session& session, ViewState& state, EvidenceImages& images, Q
             keepInStep(activeView());
             if (m_pass.isActive() && view == activeView()) arm(m_pass.role());
         });
-        connect(view, &CineView::disarmed, this, [this] {
-            for (QAction* action : m_roles->actions())
-                action->setChecked(false);
-        });
     }
     makeActions();
     auto* tools = new QHBoxLayout;
@@ -112,9 +108,13 @@ EchoPage::EchoPage(Session& session, ViewState& state, EvidenceImages& images, Q
         using Part = CaseDocument::Part;
         if (part == Part::Drawings) onDrawings();
         if (part == Part::Evidence || part == Part::Moments || part == Part::Everything) refresh();
-        if (part == Part::Values || part == Part::Drawings) m_dial->setMoment(core::echoMoment(m_session.record(), m_moment));
+        if (part == Part::Values || part == Part::Drawings) m_dial->setMoment(m_session.record(), m_moment);
     });
     connect(&state, &ViewState::placeChanged, this, &EchoPage::goToPlace);
+    connect(&state, &ViewState::toolChanged, this, [this] {
+        for (QAction* action : m_roles->actions())
+            action->setChecked(m_state.tool() && action->data().toInt() == static_cast<int>(m_state.toolRole()));
+    });
     refresh();
 }
 
@@ -134,10 +134,12 @@ void EchoPage::makeActions() {
         if (m_pass.isActive())
             m_pass.leave();
         else
-            m_pass.start(viewsOf(m_session.record(), m_moment).mid(0, 4));
+            startPass();
     });
     const auto role = [&](const QString& text, const QString& tip, const QKeySequence& key, core::DrawingRole which) {
-        QAction* action = add(text, tip, key, true, [this, which] { arm(which); });
+        QAction* action = add(text, tip, key, true, [this, which] {
+            m_state.tool() && m_state.toolRole() == which ? m_state.armTool(std::nullopt) : arm(which);
+        });
         action->setCheckable(true);
         action->setData(static_cast<int>(which));
         m_roles->addAction(action);
@@ -153,18 +155,29 @@ void EchoPage::makeActions() {
     m_roles->setExclusionPolicy(QActionGroup::ExclusionPolicy::ExclusiveOptional);
 }
 
+void EchoPage::startPass() {
+    if (!m_other.isEmpty()) showMoment(m_moment); // the views of the moment come back
+    const QStringList views = viewsOf(m_session.record(), m_moment).mid(0, 4);
+    if (views.isEmpty()) m_session.say(Message::Kind::Information, tr("There are no echo views in this case."));
+    m_pass.start(views);
+}
+
 void EchoPage::arm(core::DrawingRole role) {
-    for (CineView* view : m_views)
-        view->disarm();
     activeView()->armLine(role);
-    for (QAction* action : m_roles->actions())
-        action->setChecked(action->data().toInt() == static_cast<int>(role));
+}
+
+/// A width of echo is not to be drawn on another page by accident.
+void EchoPage::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    if (m_state.toolRole() != core::DrawingRole::None) m_state.armTool(std::nullopt);
 }
 
 void EchoPage::showMoment(const std::string& key) {
-    if (key == m_moment) return;
+    if (key == m_moment && m_other.isEmpty()) return;
     m_pass.leave();
     m_moment = key;
+    if (!m_other.isEmpty()) m_alone = false;
+    m_other.clear();
     refresh();
 }
 
@@ -173,12 +186,13 @@ void EchoPage::refresh() {
     if (std::find(moments.begin(), moments.end(), m_moment) == moments.end())
         m_moment = moments.empty() ? std::string() : moments.front();
     refreshMoments();
-    const QStringList views = viewsOf(m_session.record(), m_moment);
+    if (!m_session.record().evidence.contains(m_other.toStdString())) m_other.clear();
+    const QStringList views = m_other.isEmpty() ? viewsOf(m_session.record(), m_moment) : QStringList(m_other);
     for (std::size_t i = 0; i < m_views.size(); ++i)
         m_views[i]->setEvidence(views.value(static_cast<int>(i)));
     if (m_active >= std::max<std::size_t>(1, shownCount())) m_active = 0;
     placeViews();
-    m_dial->setMoment(core::echoMoment(m_session.record(), m_moment));
+    m_dial->setMoment(m_session.record(), m_moment);
     refreshInstruction();
 }
 
@@ -192,7 +206,7 @@ void EchoPage::refreshMoments() {
         button->setText(momentWords(m_session.record(), key));
         button->setToolTip(tr("Show the echo views of this moment"));
         button->setCheckable(true);
-        button->setChecked(key == m_moment);
+        button->setChecked(key == m_moment && m_other.isEmpty());
         connect(button, &QToolButton::clicked, this, [this, key] {
             showMoment(key);
             refreshMoments();
@@ -259,9 +273,11 @@ void EchoPage::goToPlace() {
     const auto found = m_session.record().evidence.find(place.evidence.toStdString());
     if (found == m_session.record().evidence.end()) return;
     if (found->second.content.kind == core::EvidenceKind::EchoCine) {
-        if (core::momentKey(found->second.content) != m_moment) showMoment(core::momentKey(found->second.content));
+        showMoment(core::momentKey(found->second.content));
     } else if (hasFrames(found->second.content.kind)) {
-        m_views[0]->setEvidence(place.evidence); // a trace or another picture: it takes the first place
+        m_pass.leave();
+        m_other = place.evidence; // a trace, a 3D echo or another picture: alone
+        refresh();
     }
     for (std::size_t i = 0; i < m_views.size(); ++i) {
         if (m_views[i]->evidence() != place.evidence) continue;
@@ -273,7 +289,7 @@ void EchoPage::goToPlace() {
 
 void EchoPage::onPass() {
     if (!m_pass.isActive()) {
-        activeView()->disarm();
+        m_state.armTool(std::nullopt);
         setAlone(false);
         m_session.say(Message::Kind::Information, tr("The pass has ended. Undo takes back what was drawn."));
     } else {
@@ -303,11 +319,12 @@ void EchoPage::onDrawings() {
 
 QString EchoPage::instruction() const {
     if (m_session.record().evidence.empty()) return {};
+    if (!m_other.isEmpty()) return measurableWords(m_session.record().evidence.at(m_other.toStdString()).content.kind);
     if (momentsOf(m_session.record()).empty()) return tr("There are no echo views in this case.");
     if (!m_pass.isActive()) return {};
     const core::Evidence* evidence = activeView()->content();
-    return tr("%1 (%2 of %3): choose the frame with the arrow keys and draw the %4. S leaves it out, Enter goes to the next view, "
-              "Escape ends the pass.")
+    return tr("%1 (%2 of %3): choose the frame with the comma and full stop keys and draw the %4: arrow keys and Space, or the "
+              "mouse. S leaves it out, Enter goes to the next view, Escape ends the pass.")
         .arg(evidence ? evidenceTitle(*evidence) : QString())
         .arg(m_pass.viewNumber())
         .arg(m_pass.viewCount())
@@ -322,19 +339,17 @@ void EchoPage::refreshInstruction() {
 bool EchoPage::eventFilter(QObject* watched, QEvent* event) {
     const bool isKey = event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride;
     auto* view = qobject_cast<CineView*>(watched);
-    if (!isKey || !view || !m_pass.isActive() || view->isCalibrating()) return QWidget::eventFilter(watched, event);
+    // While a length is begun, the keys are the drawing's.
+    if (!isKey || !view || !m_pass.isActive() || view->isCalibrating() || view->isDrawing())
+        return QWidget::eventFilter(watched, event);
     const auto* pressed = static_cast<QKeyEvent*>(event);
     const int key = pressed->key();
-    if (pressed->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::ShiftModifier))
-        return QWidget::eventFilter(watched, event); // the crosshair's
-    const bool step = key == Qt::Key_Left || key == Qt::Key_Right;
-    const bool mine = step || key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape || key == Qt::Key_S;
-    if (!mine) return QWidget::eventFilter(watched, event);
+    const bool isPlain = !(pressed->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::ShiftModifier));
+    const bool isMine = key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape || key == Qt::Key_S;
+    if (!isPlain || !isMine) return QWidget::eventFilter(watched, event);
     event->accept();
     if (event->type() == QEvent::ShortcutOverride) return true;
-    if (step)
-        view->player().step(key == Qt::Key_Left ? -1 : 1);
-    else if (key == Qt::Key_Escape)
+    if (key == Qt::Key_Escape)
         m_pass.leave();
     else if (key == Qt::Key_S)
         m_pass.nextLength();

@@ -1,7 +1,9 @@
 // The echo views of one moment side by side, their cines in step by the beat; below them the dial with the widths at their probe
 // angles and the ellipse through them. Widths are drawn by hand, or in one pass from the keyboard.
 //
-//   B / A change the moment · 1 … 4 turn to a view · F one view alone · W O D what is drawn next · M one pass
+//   M one pass · Shift+O, Shift+L, Shift+D what is drawn next · Shift+F one view alone · Shift+K calibrates
+//   In the pass: "," and "." choose the frame; arrows (Shift finer) and Space, or the mouse, set the ends; S leaves a length out,
+//   Backspace or Escape takes a begun one back, Enter goes to the next view, Escape ends.
 #pragma once
 
 #include "app/document/evidence_images.h"
@@ -41,6 +43,7 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
     void makeActions();
@@ -50,6 +53,7 @@ private:
     void placeViews();
     void setActive(std::size_t view);
     void setAlone(bool alone);
+    void startPass();
     void arm(core::DrawingRole role);
     void keepInStep(const CineView* leader);
     void onPass();
@@ -61,6 +65,7 @@ private:
     ViewState& m_state;
     EchoPass m_pass;
     std::string m_moment;
+    QString m_other; ///< a picture that is no view of a moment, shown alone; empty: none
     std::array<CineView*, 4> m_views{};
     std::size_t m_active = 0;
     bool m_alone = false;

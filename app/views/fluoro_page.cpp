@@ -75,9 +75,9 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     layout->addWidget(split, 1);
 
     connect(m_runs, &QComboBox::activated, this, [this](int row) { m_view->setEvidence(m_runs->itemData(row).toString()); });
-    connect(m_view, &CineView::disarmed, this, [this] {
+    connect(&state, &ViewState::toolChanged, this, [this] {
         for (QAction* action : m_roles->actions())
-            action->setChecked(false);
+            action->setChecked(m_state.tool() && action->data().toInt() == static_cast<int>(m_state.toolRole()));
     });
     connect(m_view, &CineView::opened, this, &FluoroPage::refreshText);
     connect(m_view, &CineView::frameShown, this, &FluoroPage::refreshText);
@@ -105,7 +105,9 @@ void FluoroPage::makeActions() {
         return action;
     };
     const auto role = [&](const QString& text, const QString& tip, const QKeySequence& key, core::DrawingRole which) {
-        QAction* action = add(text, tip, key, [this, which] { arm(which); });
+        QAction* action = add(text, tip, key, [this, which] {
+            m_state.tool() && m_state.toolRole() == which ? m_state.armTool(std::nullopt) : m_view->armLine(which);
+        });
         action->setCheckable(true);
         action->setData(static_cast<int>(which));
         m_roles->addAction(action);
@@ -122,10 +124,10 @@ void FluoroPage::makeActions() {
         Qt::SHIFT | Qt::Key_E, [this] { m_view->startCalibration(Calibration::CatheterShadow); });
 }
 
-void FluoroPage::arm(core::DrawingRole role) {
-    m_view->armLine(role);
-    for (QAction* action : m_roles->actions())
-        action->setChecked(m_view->isArmed() && action->data().toInt() == static_cast<int>(role));
+/// A width of fluoroscopy is not to be drawn on another page by accident.
+void FluoroPage::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    if (m_state.toolRole() != core::DrawingRole::None) m_state.armTool(std::nullopt);
 }
 
 void FluoroPage::refreshRuns() {

@@ -27,12 +27,14 @@ public:
     /// What is said beside the frame, without markup.
     QString text() const;
 
+protected:
+    void hideEvent(QHideEvent* event) override;
+
 private:
     void makeActions();
     void refreshRuns();
     void refreshText();
     void goToPlace();
-    void arm(core::DrawingRole role);
     void drawOutlines(QPainter& painter, const QTransform& screen) const;
     std::optional<core::CArmAngles> anglesOf(int frame) const;
     /// The drawing of this role on the frame shown, with its length.

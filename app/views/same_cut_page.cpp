@@ -3,11 +3,12 @@
 #include "app/commands/picture_commands.h"
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/marks_drawing.h"
+#include "app/format/decision_words.h"
 #include "app/format/evidence_words.h"
 #include "app/format/quantity.h"
-#include "core/echo/same_cut.h"
 #include "core/record/case_readings.h"
 #include "core/record/echo_values.h"
+#include "core/record/picture_readings.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -131,6 +132,7 @@ SameCutPage::SameCutPage(Session& session, ViewState& state, EvidenceImages& ima
       m_bar(new DifferenceBar(this)), m_words(new QLabel) {
     setFocusProxy(m_view);
     m_views->setAccessibleName(tr("Echo view"));
+    m_views->setToolTip(tr("The echo view whose plane CT is cut in"));
     m_places->setAccessibleName(tr("Place in CT"));
     m_places->setToolTip(tr("The place in CT that you mark on the echo frame next"));
     auto* mark = new QAction(tr("Mark it on echo"), this);
@@ -296,6 +298,33 @@ void SameCutPage::addLandmark(const core::PatientPoint& ct, const Eigen::Vector2
         m_session.document(), core::freshId<core::PoseLandmark>(m_session.record()), landmark));
 }
 
+/// The landing-zone widths drawn on the views of this moment, in the views' millimetres.
+std::vector<core::EchoLine> SameCutPage::landingLines() const {
+    std::vector<core::EchoLine> lines;
+    const core::CaseRecord& record = m_session.record();
+    for (const core::DrawnReading& reading : core::drawnReadings(record, core::EvidenceKind::EchoCine, moment())) {
+        const auto angle = record.evidence.at(reading.evidence).content.probeAngleDeg;
+        const core::Drawing& drawing = record.drawings.at(reading.drawing).content;
+        if (reading.role != core::DrawingRole::LandingWidth || !angle || drawing.points.size() != 2) continue;
+        m_images.cine(reading.evidence); // its scale is needed
+        if (const auto where = coordinatesOf(reading.evidence))
+            lines.push_back({*angle, where->mmFromPixel(drawing.points[0]), where->mmFromPixel(drawing.points[1])});
+    }
+    return lines;
+}
+
+/// At what depth echo was read against CT.
+QString SameCutPage::depthWords(const core::ProbePose& fitted) const {
+    const core::LandingZone* landing = m_session.landing();
+    const auto lines = landingLines();
+    if (!landing || lines.empty()) return {};
+    const auto depth = core::depthBeyondSection(landing->section, fitted, lines);
+    if (!depth) return paragraph(QString::fromStdString(depth.error().message));
+    return paragraph(tr("The widths on echo lie %1 beyond the landing zone of CT, towards the tip (a negative number: nearer to the "
+                        "atrium).")
+                         .arg(estimate(*depth, Unit::Millimetre)));
+}
+
 std::optional<core::DifferenceSplit> SameCutPage::split(const core::Result<core::ProbePose>& fitted, QString& words) const {
     const core::CaseReadings readings = core::caseReadings(m_session.record());
     constexpr auto kQuantity = core::Quantity::LandingZoneAreaDerivedDiameter;
@@ -334,6 +363,12 @@ std::optional<core::DifferenceSplit> SameCutPage::split(const core::Result<core:
     for (const Part& part : partsOf(*made))
         parts << tr("%1: %2").arg(part.name, partWords(part.part));
     words += paragraph(parts.join(QStringLiteral("; ")));
+    if (!made->plane)
+        words += paragraph(tr("The plane's part is not told: it needs the probe's place, from places marked in both."));
+    if (fitted) words += depthWords(*fitted);
+    if (!made->phase && ct->phase != echo->phase)
+        words += paragraph(tr("CT was read at %1, echo at %2: what the phase changes beyond its pressure lies in the unexplained part.")
+                               .arg(phaseWords(ct->phase), phaseWords(echo->phase)));
     for (const core::Notice& notice : made->notices)
         words += paragraph(QString::fromStdString(notice.text));
     return *made;

@@ -6,6 +6,7 @@
 #include "app/models/view_state.h"
 #include "app/views/cine_view.h"
 #include "core/echo/probe_pose.h"
+#include "core/echo/same_cut.h"
 #include "core/echo/view_coordinates.h"
 #include "core/pressure/difference_split.h"
 
@@ -22,6 +23,7 @@ class DifferenceBar : public QWidget {
 public:
     using QWidget::QWidget;
     void setSplit(const std::optional<core::DifferenceSplit>& split);
+    const std::optional<core::DifferenceSplit>& split() const { return m_split; }
     QSize sizeHint() const override { return {400, 34}; }
     QSize minimumSizeHint() const override { return {200, 34}; }
 
@@ -39,6 +41,7 @@ public:
 
     QList<QAction*> actions() const { return m_actions; }
     CineView& view() { return *m_view; }
+    const DifferenceBar& bar() const { return *m_bar; }
     /// Where the probe was, or why that is not known; of the moment that is shown.
     core::Result<core::ProbePose> pose() const;
     /// The CT cut's frame in the plane of the echo frame; nothing without a pose or a probe angle.
@@ -57,6 +60,8 @@ private:
     std::optional<core::ViewCoordinates> coordinatesOf(const std::string& evidence) const;
     std::optional<core::DifferenceSplit> split(const core::Result<core::ProbePose>& pose, QString& words) const;
     std::string moment() const;
+    std::vector<core::EchoLine> landingLines() const;
+    QString depthWords(const core::ProbePose& pose) const;
 
     Session& m_session;
     ViewState& m_state;

@@ -40,6 +40,18 @@ QString dropped(const QMimeData& data) {
     return {};
 }
 
+/// The first page that has something to show of a case without CT.
+Page pageWithoutCt(const core::CaseRecord& record) {
+    bool xray = false;
+    for (const auto& [id, entry] : record.evidence) {
+        if (entry.content.kind == core::EvidenceKind::Fluoroscopy)
+            xray = true;
+        else if (entry.content.kind != core::EvidenceKind::Ct)
+            return Page::Echo;
+    }
+    return xray ? Page::Fluoroscopy : record.evidence.empty() && !record.images ? Page::Course : Page::Echo;
+}
+
 } // namespace
 
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
@@ -176,7 +188,7 @@ void MainWindow::onImages() {
         m_state.setCrossing(
             volume->patientFrom({0.5 * (volume->size().array() - 1).cast<double>().matrix()}));
     m_hadMeasurement = m_session.measurement();
-    if (!m_hadMeasurement) m_state.setPage(volume ? Page::Scanner : m_session.index() ? Page::Echo : Page::Course);
+    if (!m_hadMeasurement) m_state.setPage(volume ? Page::Scanner : pageWithoutCt(m_session.record()));
     if (m_session.index()) loadUsualChart();
     refreshOpen();
     refreshTitle();

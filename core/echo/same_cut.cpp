@@ -144,6 +144,32 @@ Result<EchoSection> ctAsEchoWouldRead(const Section& ct, const ProbePose& pose, 
     return measureEchoSection(readings, options);
 }
 
+Result<Estimate> depthBeyondSection(const Section& ct, const ProbePose& pose, std::span<const EchoLine> lines) {
+    if (lines.empty())
+        return failure(ErrorCode::TooFewPoints, "Cannot tell at which depth echo was read: no width is drawn on its views.");
+    const auto depthOf = [&](const ProbePose& p, const EchoLine& line) {
+        return signedDistanceMm(ct.frame.plane(), p.patientFrom(line.probeAngleDeg, 0.5 * (line.fromMm + line.toMm)));
+    };
+    const auto mean = [&](const ProbePose& p) {
+        double sum = 0.0;
+        for (const EchoLine& line : lines)
+            sum += depthOf(p, line);
+        return std::optional(sum / static_cast<double>(lines.size()));
+    };
+    Estimate e;
+    e.value = *mean(pose);
+    if (!std::isfinite(e.value))
+        return failure(ErrorCode::NonFinite, "Cannot tell at which depth echo was read: an end of a line is no number.");
+    double squares = 0.0;
+    for (const EchoLine& line : lines)
+        squares += std::pow(depthOf(pose, line) - e.value, 2);
+    const auto n = static_cast<double>(lines.size());
+    if (lines.size() > 1) e.components.observer = std::sqrt(squares / (n - 1.0) / n);
+    e.components.plane = poseSpread(pose, e.value, mean);
+    e.method = "middles of the echo's lines against the plane of the CT section";
+    return e;
+}
+
 Estimate planePart(const Estimate& contour, const Estimate& asEchoWouldRead) {
     Estimate e;
     e.value = contour.value - asEchoWouldRead.value;

@@ -34,6 +34,12 @@ Result<Estimate> ctWidthAlongLine(const Volume& volume, double halfHu, const Pro
 /// @errors those of ctWidthInView and measureEchoSection.
 Result<EchoSection> ctAsEchoWouldRead(const Section& ct, const ProbePose& pose, std::span<const double> probeAnglesDeg);
 
+/// How far beyond the CT section's plane, along its normal (towards the tip), echo drew its lines: the mean over their middles,
+/// mm. In an appendage that narrows, a width that was read deeper is smaller. `components.plane` is the spread over the pose,
+/// `components.observer` the standard error between the lines (0 for one line).
+/// @errors TooFewPoints without lines; NonFinite.
+Result<Estimate> depthBeyondSection(const Section& ct, const ProbePose& pose, std::span<const EchoLine> lines);
+
 /// The part of CT - echo that cutting CT as the echo did explains, for one metric: contour - as echo would read it. The
 /// uncertainty is the spread over the probe's pose and over the CT plane's placement; the edge, common to both, is left
 /// out. Goes into splitDifference (core/pressure/difference_split.h) as `plane`.

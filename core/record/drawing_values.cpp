@@ -35,10 +35,16 @@ struct Lengths {
 };
 
 Result<PlanarScale> scaleBetween(const PictureGround& ground, const Eigen::Vector2d& from, const Eigen::Vector2d& to) {
+    if (ground.handFault)
+        return failure(ErrorCode::ScaleMissing,
+                       "Cannot measure on the picture by the scale that was given to it: " + ground.handFault->message,
+                       *ground.handFault);
     auto scale = core::scaleBetween(ground.regions, ground.hand, from, to);
-    if (!scale && scale.error().code == ErrorCode::ScaleMissing && ground.regions.empty() && ground.whole)
-        return *ground.whole;
-    return scale;
+    if (scale || scale.error().code != ErrorCode::ScaleMissing || !ground.regions.empty()) return scale;
+    if (ground.whole) return *ground.whole;
+    if (ground.noScale.empty()) return scale;
+    return failure(ErrorCode::ScaleMissing,
+                   "Cannot measure a length on the picture: " + ground.noScale + " Calibrate it by hand to measure.");
 }
 
 /// The one scale that holds at all points.
@@ -264,7 +270,57 @@ template <class Measure> Result<Values> onRegion(const Drawing& d, const Drawing
     return measure(d.points, **region);
 }
 
+bool isLength(PhysicalUnit unit) {
+    return unit == PhysicalUnit::Centimetre;
+}
+
+bool isDoppler(DrawingKind kind) {
+    return kind == DrawingKind::Velocity || kind == DrawingKind::Interval || kind == DrawingKind::Envelope;
+}
+
+/// What can be drawn on a region whose axes are not both lengths.
+std::string offered(const EchoRegion& region) {
+    const bool time = region.x.unit == PhysicalUnit::Second, velocity = region.y.unit == PhysicalUnit::CentimetrePerSecond;
+    if (time && velocity) return "Mark a velocity, an interval of time or an envelope of velocities there.";
+    if (time) return "Draw an interval of time there.";
+    return velocity ? "Mark a velocity there." : "Draw in a region of tissue instead.";
+}
+
+/// No lengths on a spectrum or a trace, whatever its file says; nor where an axis is known to be something else.
+bool refusesLengths(const EchoRegion& region) {
+    const auto isOther = [](PhysicalUnit unit) {
+        return unit != PhysicalUnit::Unknown && unit != PhysicalUnit::None && !isLength(unit);
+    };
+    return region.kind == EchoRegionKind::Spectral || region.kind == EchoRegionKind::Ecg ||
+           region.kind == EchoRegionKind::MMode || isOther(region.x.unit) || isOther(region.y.unit);
+}
+
+Result<void> canBeginDoppler(DrawingKind kind, const EchoRegion& region, const Eigen::Vector2d& place) {
+    if (kind == DrawingKind::Interval) {
+        if (const auto time = intervalMs(region, place, place); !time) return tl::make_unexpected(time.error());
+    } else if (const auto v = velocityCmPerS(region, place); !v) {
+        return tl::make_unexpected(v.error());
+    }
+    return {};
+}
+
 } // namespace
+
+Result<void> canBegin(DrawingKind kind, const DrawingGround& ground, const Eigen::Vector2d& place) {
+    if (isDoppler(kind)) {
+        const auto region = regionFor(ground, place);
+        if (!region) return tl::make_unexpected(region.error());
+        return canBeginDoppler(kind, **region, place);
+    }
+    const auto* picture = std::get_if<PictureGround>(&ground);
+    const auto at = picture ? regionAt(picture->regions, place) : std::nullopt;
+    if (!at || !refusesLengths(picture->regions[*at])) return {};
+    const EchoRegion& region = picture->regions[*at];
+    return failure(ErrorCode::ScaleMissing,
+                   "Cannot measure lengths in the " + std::string(words(region.kind)) + " region: its axes are " +
+                       std::string(words(region.x.unit)) + " across and " + std::string(words(region.y.unit)) + " down. " +
+                       offered(region));
+}
 
 SectionGround sectionGround(const Volume& volume) {
     return {volume.edgesMm().maxCoeff()};

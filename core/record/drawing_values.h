@@ -36,6 +36,8 @@ struct PictureGround {
     std::optional<HandScale> hand;    ///< scale that the person gave; comes first where it holds
     std::optional<PlanarScale> whole; ///< the one scale of a picture without regions, as its file tells it
     double pixelAspect = 1.0;         ///< height of a pixel to its width; for angles where no length is known
+    std::string noScale;              ///< why the file of a picture without regions tells no scale, as a sentence
+    std::optional<Error> handFault;   ///< why the scale that the person gave cannot be told: then no length holds
 };
 
 /// A section through a volume: drawing coordinates are mm already.
@@ -62,6 +64,12 @@ struct DrawnValue {
 /// @errors TooFewPoints, NonFinite, Degenerate (an angle without an arm, a line that encloses nothing), RegionsMixed,
 /// ScaleMissing (with the reason), those of core/cine/spectral.h.
 Result<std::vector<DrawnValue>> measureDrawing(const Drawing& drawing, const DrawingGround& ground);
+
+/// Whether a drawing of this kind can begin at a place of what it is drawn on: lengths, angles and areas not where the axes
+/// are no lengths, velocities only where the vertical axis is cm/s, times only where the horizontal axis is s. The units of
+/// the region decide (PS3.3 C.8.5.5.1.15). A missing scale is no obstacle: the person can still give one.
+/// @errors ScaleMissing with the units of the axes and what can be drawn there instead.
+Result<void> canBegin(DrawingKind kind, const DrawingGround& ground, const Eigen::Vector2d& place);
 
 /// The same as values of the record in the group "drawing/" + id. Inputs: the drawing itself; of a section the images and
 /// the place of its plane as it was when drawn or confirmed, so that the values are stale once the plane has moved; of a

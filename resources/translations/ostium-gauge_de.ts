@@ -51,6 +51,30 @@
         <source>greatest of the views</source>
         <translation>größte der Ansichten</translation>
     </message>
+    <message>
+        <source>Readings of the views</source>
+        <translation>Ablesungen der Ansichten</translation>
+    </message>
+    <message>
+        <source>probe angle</source>
+        <translation>Sondenwinkel</translation>
+    </message>
+    <message>
+        <source>ostium</source>
+        <translation>Ostium</translation>
+    </message>
+    <message>
+        <source>landing zone</source>
+        <translation>Landezone</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
 </context>
 <context>
     <name>Answers</name>
@@ -582,18 +606,6 @@
         <translation>Dieser Befund hat hier keine Bilder zu zeigen.</translation>
     </message>
     <message>
-        <source>not measured</source>
-        <translation>nicht gemessen</translation>
-    </message>
-    <message>
-        <source>%1, stale</source>
-        <translation>%1, veraltet</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>Opening …</source>
         <translation>Wird geöffnet …</translation>
     </message>
@@ -640,6 +652,10 @@
     <message>
         <source>What is the catheter&apos;s outer diameter, as printed? (French divided by 3 is only near it.)</source>
         <translation>Wie groß ist der aufgedruckte Außendurchmesser des Katheters? (French durch 3 kommt ihm nur nahe.)</translation>
+    </message>
+    <message>
+        <source>Finish the drawing on this frame first, or leave it with Escape.</source>
+        <translation>Erst die Zeichnung auf diesem Bild beenden oder mit Escape verlassen.</translation>
     </message>
 </context>
 <context>
@@ -1545,13 +1561,6 @@
     </message>
 </context>
 <context>
-    <name>DrawOnPicture</name>
-    <message>
-        <source>Draw on the picture</source>
-        <translation>Auf dem Bild zeichnen</translation>
-    </message>
-</context>
-<context>
     <name>Drawing</name>
     <message>
         <source>perimeter-derived %1</source>
@@ -1603,6 +1612,10 @@
     <message>
         <source>Label</source>
         <translation>Beschriftung</translation>
+    </message>
+    <message>
+        <source>not measured: no scale</source>
+        <translation>nicht gemessen: kein Maßstab</translation>
     </message>
 </context>
 <context>
@@ -1747,8 +1760,8 @@
         <translation>In diesem Fall gibt es keine Echoansichten.</translation>
     </message>
     <message>
-        <source>%1 (%2 of %3): choose the frame with the arrow keys and draw the %4. S leaves it out, Enter goes to the next view, Escape ends the pass.</source>
-        <translation>%1 (%2 von %3): mit den Pfeiltasten das Bild wählen und %4 zeichnen. S lässt die Ansicht aus, Enter geht zur nächsten, Escape beendet den Durchgang.</translation>
+        <source>%1 (%2 of %3): choose the frame with the comma and full stop keys and draw the %4: arrow keys and Space, or the mouse. S leaves it out, Enter goes to the next view, Escape ends the pass.</source>
+        <translation>%1 (%2 von %3): mit Komma und Punkt das Bild wählen und %4 zeichnen, mit Pfeiltasten und Leertaste oder der Maus. S lässt sie aus, Enter geht zur nächsten Ansicht, Escape beendet den Durchgang.</translation>
     </message>
 </context>
 <context>
@@ -1826,6 +1839,30 @@
     <message>
         <source>CT, pressure unknown</source>
         <translation>CT, Druck unbekannt</translation>
+    </message>
+    <message>
+        <source>Lengths, areas, angles and Hounsfield values can be measured everywhere.</source>
+        <translation>Längen, Flächen, Winkel und Hounsfield-Werte können überall gemessen werden.</translation>
+    </message>
+    <message>
+        <source>Lengths, areas and angles can be measured within its calibrated regions; widths at known probe angles enter the ellipse of the views.</source>
+        <translation>Längen, Flächen und Winkel können in den kalibrierten Bereichen gemessen werden; Weiten bei bekanntem Sondenwinkel gehen in die Ellipse der Ansichten ein.</translation>
+    </message>
+    <message>
+        <source>Shown slice by slice. Lengths, areas and angles can be measured within a slice; it has no probe angle, so they do not enter the ellipse of the views.</source>
+        <translation>Schicht für Schicht gezeigt. Längen, Flächen und Winkel können innerhalb einer Schicht gemessen werden; es gibt keinen Sondenwinkel, daher gehen sie nicht in die Ellipse der Ansichten ein.</translation>
+    </message>
+    <message>
+        <source>Velocities, times and envelopes can be measured on the spectrum; lengths cannot.</source>
+        <translation>Geschwindigkeiten, Zeiten und Hüllkurven können im Spektrum gemessen werden, Längen nicht.</translation>
+    </message>
+    <message>
+        <source>Lengths and angles can be measured by the C-arm's geometry, or once a catheter or a known length has given the scale.</source>
+        <translation>Längen und Winkel können nach der Geometrie des C-Bogens gemessen werden, oder sobald ein Katheter oder eine bekannte Länge den Maßstab gegeben hat.</translation>
+    </message>
+    <message>
+        <source>Lengths can be measured once the person has given a scale.</source>
+        <translation>Längen können gemessen werden, sobald jemand einen Maßstab angegeben hat.</translation>
     </message>
 </context>
 <context>
@@ -3197,6 +3234,14 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>3D echo, slice %1 of %2, %3 mm apart; time point %4 of %5. Lengths hold within a slice; left, back and head are not known.</source>
+        <translation>3D-Echo, Schicht %1 von %2, Abstand %3 mm; Zeitpunkt %4 von %5. Längen gelten innerhalb einer Schicht; links, hinten und oben sind nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>On the spectrum velocities, times and envelopes are measured (Alt+6, Alt+7, Alt+8), no lengths.</source>
+        <translation>Im Spektrum werden Geschwindigkeiten, Zeiten und Hüllkurven gemessen (Alt+6, Alt+7, Alt+8), keine Längen.</translation>
+    </message>
 </context>
 <context>
     <name>Pictures</name>
@@ -3596,13 +3641,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Remove a measurement</source>
         <translation>Eine Messung entfernen</translation>
-    </message>
-</context>
-<context>
-    <name>RemoveFromPicture</name>
-    <message>
-        <source>Remove the drawing</source>
-        <translation>Die Zeichnung entfernen</translation>
     </message>
 </context>
 <context>
@@ -4122,6 +4160,22 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <source>The file does not tell where the tip of the sector lies: the middle of the region&apos;s upper edge stands for it.</source>
         <translation>Die Datei sagt nicht, wo die Spitze des Sektors liegt: die Mitte des oberen Randes des Bereichs steht dafür.</translation>
     </message>
+    <message>
+        <source>The echo view whose plane CT is cut in</source>
+        <translation>Die Echoansicht, in deren Ebene das CT geschnitten wird</translation>
+    </message>
+    <message>
+        <source>The widths on echo lie %1 beyond the landing zone of CT, towards the tip (a negative number: nearer to the atrium).</source>
+        <translation>Die Weiten im Echo liegen %1 hinter der Landezone des CT, zur Spitze hin (negative Zahl: näher am Vorhof).</translation>
+    </message>
+    <message>
+        <source>The plane's part is not told: it needs the probe's place, from places marked in both.</source>
+        <translation>Der Anteil der Ebene ist nicht bekannt: Dazu muss der Ort der Sonde bekannt sein, aus Stellen, die in beiden markiert sind.</translation>
+    </message>
+    <message>
+        <source>CT was read at %1, echo at %2: what the phase changes beyond its pressure lies in the unexplained part.</source>
+        <translation>Das CT wurde bei %1 gelesen, das Echo bei %2: Was die Phase über ihren Druck hinaus ändert, liegt im ungeklärten Teil.</translation>
+    </message>
 </context>
 <context>
     <name>ScannerPage</name>
@@ -4343,10 +4397,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Die letzten Änderungen sind noch nicht auf der Platte. %1 Sie bleiben in diesem Fenster und werden jede Sekunde erneut versucht.</translation>
     </message>
     <message>
-        <source>The case is open. It names no CT; open a folder of images to measure.</source>
-        <translation>Der Fall ist geöffnet. Er nennt kein CT; zum Messen einen Ordner mit Bildern öffnen.</translation>
-    </message>
-    <message>
         <source>Looking for the images of the case in %1 …</source>
         <translation>Die Bilder des Falls werden in %1 gesucht …</translation>
     </message>
@@ -4369,6 +4419,14 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>There is no CT to measure in this folder. Echo views and X-ray runs can be measured; what compares them with CT stays empty.</source>
         <translation>In diesem Ordner ist kein CT zum Messen. Echoansichten und Röntgenläufe können gemessen werden; was sie mit CT vergleicht, bleibt leer.</translation>
+    </message>
+    <message>
+        <source>The case is open. It names no images; open a folder of images to measure.</source>
+        <translation>Der Fall ist geöffnet. Er nennt keine Bilder; zum Messen einen Ordner mit Bildern öffnen.</translation>
+    </message>
+    <message>
+        <source>Opened the case and its pictures. It has no CT: what compares them with CT stays empty.</source>
+        <translation>Der Fall und seine Bilder sind geöffnet. Er hat kein CT: Was sie mit dem CT vergleicht, bleibt leer.</translation>
     </message>
 </context>
 <context>

@@ -51,6 +51,30 @@
         <source>greatest of the views</source>
         <translation>la plus grande des vues</translation>
     </message>
+    <message>
+        <source>Readings of the views</source>
+        <translation>Lectures des vues</translation>
+    </message>
+    <message>
+        <source>probe angle</source>
+        <translation>angle de sonde</translation>
+    </message>
+    <message>
+        <source>ostium</source>
+        <translation>ostium</translation>
+    </message>
+    <message>
+        <source>landing zone</source>
+        <translation>zone d’ancrage</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profondeur</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>inconnu</translation>
+    </message>
 </context>
 <context>
     <name>Answers</name>
@@ -582,18 +606,6 @@
         <translation>Cet élément n’a pas d’images à montrer ici.</translation>
     </message>
     <message>
-        <source>not measured</source>
-        <translation>non mesuré</translation>
-    </message>
-    <message>
-        <source>%1, stale</source>
-        <translation>%1, périmé</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>Opening …</source>
         <translation>Ouverture …</translation>
     </message>
@@ -640,6 +652,10 @@
     <message>
         <source>What is the catheter&apos;s outer diameter, as printed? (French divided by 3 is only near it.)</source>
         <translation>Quel est le diamètre extérieur du cathéter, tel qu’imprimé ? (French divisé par 3 n’en est que proche.)</translation>
+    </message>
+    <message>
+        <source>Finish the drawing on this frame first, or leave it with Escape.</source>
+        <translation>Terminer d’abord le tracé sur cette image, ou le quitter avec Échap.</translation>
     </message>
 </context>
 <context>
@@ -1545,13 +1561,6 @@
     </message>
 </context>
 <context>
-    <name>DrawOnPicture</name>
-    <message>
-        <source>Draw on the picture</source>
-        <translation>Tracer sur l’image</translation>
-    </message>
-</context>
-<context>
     <name>Drawing</name>
     <message>
         <source>perimeter-derived %1</source>
@@ -1603,6 +1612,10 @@
     <message>
         <source>Label</source>
         <translation>Libellé</translation>
+    </message>
+    <message>
+        <source>not measured: no scale</source>
+        <translation>non mesuré : pas d’échelle</translation>
     </message>
 </context>
 <context>
@@ -1747,8 +1760,8 @@
         <translation>Ce cas n’a pas de vues d’écho.</translation>
     </message>
     <message>
-        <source>%1 (%2 of %3): choose the frame with the arrow keys and draw the %4. S leaves it out, Enter goes to the next view, Escape ends the pass.</source>
-        <translation>%1 (%2 sur %3) : choisir l’image avec les flèches et tracer %4. S saute la vue, Entrée passe à la suivante, Échap termine le passage.</translation>
+        <source>%1 (%2 of %3): choose the frame with the comma and full stop keys and draw the %4: arrow keys and Space, or the mouse. S leaves it out, Enter goes to the next view, Escape ends the pass.</source>
+        <translation>%1 (%2 sur %3) : choisir l’image avec les touches virgule et point et tracer %4, avec les flèches et Espace ou la souris. S la saute, Entrée passe à la vue suivante, Échap termine le passage.</translation>
     </message>
 </context>
 <context>
@@ -1826,6 +1839,30 @@
     <message>
         <source>CT, pressure unknown</source>
         <translation>TDM, pression inconnue</translation>
+    </message>
+    <message>
+        <source>Lengths, areas, angles and Hounsfield values can be measured everywhere.</source>
+        <translation>Longueurs, aires, angles et valeurs Hounsfield se mesurent partout.</translation>
+    </message>
+    <message>
+        <source>Lengths, areas and angles can be measured within its calibrated regions; widths at known probe angles enter the ellipse of the views.</source>
+        <translation>Longueurs, aires et angles se mesurent dans les régions étalonnées ; les largeurs à un angle de sonde connu entrent dans l’ellipse des vues.</translation>
+    </message>
+    <message>
+        <source>Shown slice by slice. Lengths, areas and angles can be measured within a slice; it has no probe angle, so they do not enter the ellipse of the views.</source>
+        <translation>Montré coupe par coupe. Longueurs, aires et angles se mesurent dans une coupe ; sans angle de sonde, ils n’entrent pas dans l’ellipse des vues.</translation>
+    </message>
+    <message>
+        <source>Velocities, times and envelopes can be measured on the spectrum; lengths cannot.</source>
+        <translation>Vitesses, temps et enveloppes se mesurent sur le spectre ; les longueurs non.</translation>
+    </message>
+    <message>
+        <source>Lengths and angles can be measured by the C-arm's geometry, or once a catheter or a known length has given the scale.</source>
+        <translation>Longueurs et angles se mesurent selon la géométrie de l’arceau, ou dès qu’un cathéter ou une longueur connue a donné l’échelle.</translation>
+    </message>
+    <message>
+        <source>Lengths can be measured once the person has given a scale.</source>
+        <translation>Les longueurs se mesurent dès que la personne a donné une échelle.</translation>
     </message>
 </context>
 <context>
@@ -3197,6 +3234,14 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>3D echo, slice %1 of %2, %3 mm apart; time point %4 of %5. Lengths hold within a slice; left, back and head are not known.</source>
+        <translation>Écho 3D, coupe %1 sur %2, écart de %3 mm ; instant %4 sur %5. Les longueurs valent dans une coupe ; gauche, arrière et tête ne sont pas connus.</translation>
+    </message>
+    <message>
+        <source>On the spectrum velocities, times and envelopes are measured (Alt+6, Alt+7, Alt+8), no lengths.</source>
+        <translation>Sur le spectre se mesurent vitesses, temps et enveloppes (Alt+6, Alt+7, Alt+8), pas de longueurs.</translation>
+    </message>
 </context>
 <context>
     <name>Pictures</name>
@@ -3596,13 +3641,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Remove a measurement</source>
         <translation>Supprimer une mesure</translation>
-    </message>
-</context>
-<context>
-    <name>RemoveFromPicture</name>
-    <message>
-        <source>Remove the drawing</source>
-        <translation>Supprimer le tracé</translation>
     </message>
 </context>
 <context>
@@ -4122,6 +4160,22 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <source>The file does not tell where the tip of the sector lies: the middle of the region&apos;s upper edge stands for it.</source>
         <translation>Le fichier ne dit pas où est la pointe du secteur : le milieu du bord supérieur de la région en tient lieu.</translation>
     </message>
+    <message>
+        <source>The echo view whose plane CT is cut in</source>
+        <translation>La vue d’écho dans le plan de laquelle le CT est coupé</translation>
+    </message>
+    <message>
+        <source>The widths on echo lie %1 beyond the landing zone of CT, towards the tip (a negative number: nearer to the atrium).</source>
+        <translation>Les largeurs en écho sont situées %1 au-delà de la zone d’ancrage du CT, vers la pointe (nombre négatif : plus près de l’oreillette).</translation>
+    </message>
+    <message>
+        <source>The plane's part is not told: it needs the probe's place, from places marked in both.</source>
+        <translation>La part du plan n’est pas donnée : il faut la place de la sonde, d’après des points marqués dans les deux.</translation>
+    </message>
+    <message>
+        <source>CT was read at %1, echo at %2: what the phase changes beyond its pressure lies in the unexplained part.</source>
+        <translation>Le CT a été lu à %1, l’écho à %2 : ce que la phase change au-delà de sa pression est dans la part inexpliquée.</translation>
+    </message>
 </context>
 <context>
     <name>ScannerPage</name>
@@ -4343,10 +4397,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Les dernières modifications ne sont pas encore sur le disque. %1 Elles restent dans cette fenêtre et sont réessayées chaque seconde.</translation>
     </message>
     <message>
-        <source>The case is open. It names no CT; open a folder of images to measure.</source>
-        <translation>Le cas est ouvert. Il ne nomme aucun CT ; ouvrir un dossier d’images pour mesurer.</translation>
-    </message>
-    <message>
         <source>Looking for the images of the case in %1 …</source>
         <translation>Recherche des images du cas dans %1 …</translation>
     </message>
@@ -4369,6 +4419,14 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>There is no CT to measure in this folder. Echo views and X-ray runs can be measured; what compares them with CT stays empty.</source>
         <translation>Ce dossier n’a pas de CT à mesurer. Les vues d’écho et séquences de scopie peuvent être mesurées ; ce qui les compare au CT reste vide.</translation>
+    </message>
+    <message>
+        <source>The case is open. It names no images; open a folder of images to measure.</source>
+        <translation>Le cas est ouvert. Il ne nomme aucune image ; ouvrir un dossier d’images pour mesurer.</translation>
+    </message>
+    <message>
+        <source>Opened the case and its pictures. It has no CT: what compares them with CT stays empty.</source>
+        <translation>Le cas et ses images sont ouverts. Il n’a pas de CT : ce qui les compare au CT reste vide.</translation>
     </message>
 </context>
 <context>

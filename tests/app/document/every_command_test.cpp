@@ -129,8 +129,6 @@ std::vector<Named> commands() {
         COMMAND(RemoveReleaseLook, "l1"),
         COMMAND(RemoveMoment, "m1"),
         COMMAND(ConfirmValues, "echo/m1", std::vector<std::string>{"landing/longest-diameter"}),
-        COMMAND(DrawOnPicture, "2", line(7)),
-        COMMAND(RemoveFromPicture, "2"),
         COMMAND(CalibratePicture, "2.25.5", scale()),
         COMMAND(RemoveCalibration, "2.25.5"),
         COMMAND(MarkPoseLandmark, "p1", landmark()),

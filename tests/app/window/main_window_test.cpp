@@ -2,6 +2,8 @@
 
 #include "app/drawing/palette.h"
 #include "app/panels/message_line.h"
+#include "app/panels/start_page.h"
+#include "app/views/echo_page.h"
 #include "tests/app/support/synthetic_case.h"
 #include "tests/app/support/synthetic_session.h"
 
@@ -95,6 +97,40 @@ TEST(MainWindow, TheErrorStateShowsTheMessageInTheWindow) {
     ASSERT_TRUE(waitUntil([&] { return !window.session().isLoading(); }));
     EXPECT_EQ(messageText(window), window.session().message().text);
     EXPECT_TRUE(messageText(window).contains(empty.path())) << messageText(window).toStdString();
+}
+
+TEST(MainWindow, ACaseWithoutCtShowsItsPagesNotTheStart) {
+    const QTemporaryDir folder;
+    const QString file = folder.filePath("echo.case.json");
+    {
+        CaseDocument document;
+        core::Entry<core::Evidence> entry;
+        entry.content.kind = core::EvidenceKind::EchoCine;
+        entry.content.seriesUid = "2.25.1";
+        entry.content.sopInstanceUid = "2.25.2";
+        entry.content.probeAngleDeg = 45.0;
+        entry.revision = document.nextRevision();
+        document.apply(core::SetEntry<core::Evidence>{"2.25.2", entry});
+        ASSERT_TRUE(document.saveAs(file));
+    }
+    MainWindow window;
+    showAt(window, 1280, 800);
+    const auto* echo = window.findChild<EchoPage*>();
+    const auto* start = window.findChild<StartPage*>();
+    EXPECT_TRUE(start->isVisible());
+    window.openCase(file);
+    ASSERT_TRUE(waitUntil([&] { return !window.session().isLoading(); }));
+    EXPECT_FALSE(start->isVisible());
+    EXPECT_TRUE(echo->isVisible());
+    EXPECT_EQ(window.state().page(), ViewState::Page::Echo);
+    EXPECT_EQ(echo->views()[0]->evidence(), "2.25.2");
+    EXPECT_TRUE(messageText(window).contains("Cannot show the pictures of the case")) << messageText(window).toStdString();
+    EXPECT_TRUE(echo->views()[0]->problem().contains("its images are not in the open folder"))
+        << echo->views()[0]->problem().toStdString();
+    // The other pages can be gone to as well, and say what is missing.
+    window.state().setPage(ViewState::Page::Course);
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(start->isVisible());
 }
 
 TEST(MainWindow, KeysArmAMarkAndShowTheScannerAxes) {

@@ -208,6 +208,28 @@ TEST(SameCut, PlaneSpreadFollowsThePose) {
     EXPECT_NEAR(std::sqrt(stated) / std::sqrt(squares), 1.15, 0.35) << std::sqrt(stated) << " stated, " << std::sqrt(squares);
 }
 
+TEST(SameCut, TellsHowMuchDeeperEchoDrewItsLines) {
+    std::mt19937_64 random(12);
+    const auto truth = somePose(random);
+    const auto pose = fitProbePose(landmarks(truth, nullptr));
+    ASSERT_TRUE(pose);
+    const Section section = ellipseSection(truth, 0, 24, 18); // square to the beam, 45 mm before the probe
+    const std::vector<EchoLine> lines{{0, {-10, 48}, {10, 48}}, {90, {-8, 46}, {8, 48}}}; // middles at 48 and 47 mm
+    const auto depth = depthBeyondSection(section, *pose, lines);
+    ASSERT_TRUE(depth);
+    EXPECT_NEAR(depth->value, 2.5, 1e-3);
+    EXPECT_NEAR(depth->components.observer, 0.5, 1e-6) << "standard error of 3 and 2 mm";
+    EXPECT_GT(depth->components.plane, 0.05);
+    EXPECT_LT(depth->components.plane, 3.0);
+    const auto one = depthBeyondSection(section, *pose, std::span(lines).first(1));
+    ASSERT_TRUE(one);
+    EXPECT_EQ(one->components.observer, 0.0);
+    const auto none = depthBeyondSection(section, *pose, {});
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().code, ErrorCode::TooFewPoints);
+    EXPECT_THAT(none.error().message, HasSubstr("no width is drawn on its views"));
+}
+
 TEST(SameCut, ReadsTheVoxelsAlongTheEchoLine) {
     // A sphere of radius 10 mm and 400 HU, blurred over 1 mm, in 0 HU; 0.5 mm voxels.
     std::vector<std::int16_t> voxels;

@@ -288,3 +288,63 @@ TEST(DrawingLine, IsTheLineThatIsMeasured) {
         EXPECT_NEAR(std::hypot(p.x(), 2 * p.y()), 10.0, kRounding);
     EXPECT_EQ(drawingLine(DrawingKind::Straight, std::vector<Eigen::Vector2d>{{0, 0}, {1, 1}}).size(), 2u);
 }
+
+TEST(CanBegin, TheUnitsOfTheRegionDecide) {
+    // PS3.3 C.8.5.5.1.15: 3 = cm, 4 = s, 7 = cm/s.
+    EchoRegion tissue;
+    tissue.kind = EchoRegionKind::Tissue;
+    tissue.box = {0, 0, 999, 299};
+    tissue.x = tissue.y = {PhysicalUnit::Centimetre, 0.05, std::nullopt, 0.0};
+    EchoRegion spectrum = spectral();
+    spectrum.box = {0, 300, 999, 599};
+    EchoRegion trace;
+    trace.kind = EchoRegionKind::Ecg;
+    trace.box = {0, 600, 999, 699};
+    trace.x = {PhysicalUnit::Second, 0.005, 0.0, 0.0};
+    PictureGround ground;
+    ground.regions = {tissue, spectrum, trace};
+    const Eigen::Vector2d onTissue(100, 100), onSpectrum(100, 400), onTrace(100, 650), outside(100, 800);
+    for (const auto kind : {DrawingKind::Straight, DrawingKind::Curve, DrawingKind::Angle, DrawingKind::Area, DrawingKind::Ellipse}) {
+        EXPECT_TRUE(canBegin(kind, ground, onTissue));
+        EXPECT_TRUE(canBegin(kind, ground, outside)) << "a scale may still be given there";
+        for (const auto& place : {onSpectrum, onTrace}) {
+            const auto refused = canBegin(kind, ground, place);
+            ASSERT_FALSE(refused);
+            EXPECT_EQ(refused.error().code, ErrorCode::ScaleMissing);
+            EXPECT_THAT(refused.error().message, HasSubstr("Cannot measure lengths in the"));
+            EXPECT_THAT(refused.error().message, HasSubstr("s across"));
+        }
+        EXPECT_TRUE(canBegin(kind, kSection, onSpectrum)) << "CT has lengths everywhere";
+    }
+    for (const auto kind : {DrawingKind::Velocity, DrawingKind::Envelope}) {
+        EXPECT_TRUE(canBegin(kind, ground, onSpectrum));
+        for (const auto& place : {onTissue, onTrace, outside})
+            EXPECT_FALSE(canBegin(kind, ground, place));
+        EXPECT_FALSE(canBegin(kind, kSection, onSpectrum));
+    }
+    EXPECT_TRUE(canBegin(DrawingKind::Interval, ground, onSpectrum));
+    EXPECT_TRUE(canBegin(DrawingKind::Interval, ground, onTrace));
+    EXPECT_FALSE(canBegin(DrawingKind::Interval, ground, onTissue));
+}
+
+TEST(CanBegin, AHandGivenScaleDoesNotMakeLengthsOfASpectrum) {
+    PictureGround ground;
+    ground.regions = {spectral()};
+    ground.hand = HandScale{{{0.5, 0.5}, 0.01, ScaleOrigin::HandCalibration, ""}, std::nullopt};
+    EXPECT_FALSE(canBegin(DrawingKind::Straight, ground, {100, 100}));
+}
+
+TEST(MeasureDrawing, SaysWhyAPictureHasNoScale) {
+    const Drawing line = drawing(DrawingKind::Straight, {{0, 0}, {100, 0}});
+    PictureGround ground;
+    ground.noScale = "The file tells no spacing.";
+    const auto none = measureDrawing(line, ground);
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().message, "Cannot measure a length on the picture: The file tells no spacing. Calibrate it by hand to measure.");
+    ground.whole = PlanarScale{{0.5, 0.5}, 0.01, ScaleOrigin::ImagerAtIsocentre, ""};
+    EXPECT_TRUE(measureDrawing(line, ground));
+    ground.handFault = Error{ErrorCode::Degenerate, "No edges were found.", {}, nullptr};
+    const auto fault = measureDrawing(line, ground);
+    ASSERT_FALSE(fault) << "the person's scale comes first: the file's must not stand in silently";
+    EXPECT_EQ(fault.error().message, "Cannot measure on the picture by the scale that was given to it: No edges were found.");
+}

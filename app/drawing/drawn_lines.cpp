@@ -29,10 +29,58 @@ void drawEnds(QPainter& painter, const DrawnLine& line, const QPen& pen) {
     bar(line.line.last(), line.line[line.line.size() - 2]);
 }
 
-/// Right of the rightmost point, where the line least often runs through the words.
-QPointF captionAnchor(const DrawnLine& line) {
-    const QPolygonF& from = line.line.isEmpty() ? line.points : line.line;
-    return *std::max_element(from.begin(), from.end(), [](const QPointF& a, const QPointF& b) { return a.x() < b.x(); });
+/// The words of a caption with the plates that they need, the first at (0, 0).
+struct Caption {
+    QStringList words;
+    QSizeF size;
+    double rowPx = 0.0;
+};
+
+constexpr double kFar = 1e6; ///< bounds that bound nothing
+
+Caption captionOf(const DrawnLine& line) {
+    Caption caption{line.caption.split(QLatin1Char('\n'), Qt::SkipEmptyParts), {}, 0.0};
+    for (const QString& words : caption.words) {
+        const QRectF plate = labelPlate({}, words, LabelSide::Right, QRectF(-kFar, -kFar, 2 * kFar, 2 * kFar));
+        caption.rowPx = std::max(caption.rowPx, plate.height() + 1.0);
+        caption.size.setWidth(std::max(caption.size.width(), plate.width()));
+    }
+    caption.size.setHeight(caption.rowPx * static_cast<double>(caption.words.size()));
+    return caption;
+}
+
+QRectF boxOf(const DrawnLine& line) {
+    constexpr double kRoundPx = 5.0; // handles and end bars
+    return (line.line.isEmpty() ? line.points : line.line).boundingRect().adjusted(-kRoundPx, -kRoundPx, kRoundPx, kRoundPx);
+}
+
+/// Where the caption may stand, the best place first: right of the line, left, below, above; then farther down and up.
+std::vector<QRectF> placesOf(const Caption& caption, const QRectF& line, const QRectF& area) {
+    constexpr double kGapPx = 4.0;
+    constexpr int kRowsAway = 12;
+    const double w = caption.size.width(), h = caption.size.height();
+    const QPointF middle = line.center();
+    std::vector<QRectF> places;
+    const auto add = [&](double x, double y) {
+        const QPointF at(std::clamp(x, area.left(), std::max(area.left(), area.right() - w)),
+                         std::clamp(y, area.top(), std::max(area.top(), area.bottom() - h)));
+        places.emplace_back(at, caption.size);
+    };
+    add(line.right() + kGapPx, middle.y() - h / 2);
+    add(line.left() - kGapPx - w, middle.y() - h / 2);
+    add(middle.x() - w / 2, line.bottom() + kGapPx);
+    add(middle.x() - w / 2, line.top() - kGapPx - h);
+    for (int row = 1; row <= kRowsAway; ++row)
+        for (const double way : {1.0, -1.0}) {
+            const double off = way * row * caption.rowPx;
+            add(line.right() + kGapPx, middle.y() - h / 2 + off);
+            add(line.left() - kGapPx - w, middle.y() - h / 2 + off);
+        }
+    return places;
+}
+
+bool isFree(const QRectF& place, const std::vector<QRectF>& taken) {
+    return std::none_of(taken.begin(), taken.end(), [&](const QRectF& one) { return one.intersects(place); });
 }
 
 } // namespace
@@ -60,13 +108,31 @@ void drawDrawnLine(QPainter& painter, const QRectF& area, const DrawnLine& line)
     if (line.selected || line.points.size() == 1)
         for (qsizetype i = 0; i < line.points.size(); ++i)
             drawHandle(painter, line.points[i], colourOf(line.colour), i == line.activePoint);
-    QPointF anchor = captionAnchor(line);
-    for (const QString& words : line.caption.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
-        const QColor colour = line.stale ? tone::onImageWarning : colourOf(line.colour);
-        const QRectF plate = drawLabel(painter, anchor, words, colour, LabelSide::Right, area);
-        anchor.ry() += plate.height() + 1;
-    }
     painter.restore();
+}
+
+void drawCaptions(QPainter& painter, const QRectF& area, const std::vector<DrawnLine>& lines) {
+    std::vector<QRectF> boxes, plates;
+    for (const DrawnLine& line : lines)
+        if (!line.points.isEmpty()) boxes.push_back(boxOf(line));
+    for (const DrawnLine& line : lines) {
+        const Caption caption = captionOf(line);
+        if (line.points.isEmpty() || caption.words.isEmpty()) continue;
+        const auto places = placesOf(caption, boxOf(line), area);
+        auto place = std::find_if(places.begin(), places.end(),
+                                  [&](const QRectF& p) { return isFree(p, plates) && isFree(p, boxes); });
+        if (place == places.end())
+            place = std::find_if(places.begin(), places.end(), [&](const QRectF& p) { return isFree(p, plates); });
+        if (place == places.end()) place = places.begin();
+        plates.push_back(*place);
+        QPointF at = place->topLeft();
+        for (const QString& words : caption.words) {
+            const QRectF plate = labelPlate({}, words, LabelSide::Right, QRectF(-kFar, -kFar, 2 * kFar, 2 * kFar));
+            drawLabel(painter, at - plate.topLeft(), words, line.stale ? tone::onImageWarning : colourOf(line.colour),
+                      LabelSide::Right, area);
+            at.ry() += caption.rowPx;
+        }
+    }
 }
 
 void drawCrosshair(QPainter& painter, const QPointF& at) {

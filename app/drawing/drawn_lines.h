@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <QPolygonF>
 #include <QString>
+#include <vector>
 
 namespace gauge::app {
 
@@ -20,7 +21,11 @@ struct DrawnLine {
     QString caption;       ///< beside the line, one or more lines
 };
 
+/// Line and points, without the caption.
 void drawDrawnLine(QPainter& painter, const QRectF& area, const DrawnLine& line);
+
+/// The captions of all lines of a picture, each beside its own line: off each other, and off the lines where there is room.
+void drawCaptions(QPainter& painter, const QRectF& area, const std::vector<DrawnLine>& lines);
 
 /// The place that the keyboard has chosen.
 void drawCrosshair(QPainter& painter, const QPointF& at);

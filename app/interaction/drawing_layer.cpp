@@ -1,7 +1,6 @@
 #include "app/interaction/drawing_layer.h"
 
 #include "app/commands/drawing_commands.h"
-#include "app/drawing/drawn_lines.h"
 #include "app/drawing/palette.h"
 #include "app/format/drawing_words.h"
 #include "core/record/carried_drawing.h"
@@ -111,8 +110,7 @@ QString DrawingLayer::captionWhileDrawing(const core::Drawing& drawing) const {
     return drawingCaption(drawing, values ? drawnValueText(values->front()) : QString());
 }
 
-void DrawingLayer::paintOne(QPainter& painter, const QRectF& area, const core::Drawing& drawing, bool isSelected, bool isStale,
-                            const QString& caption) const {
+DrawnLine DrawingLayer::lineOf(const core::Drawing& drawing, bool isSelected, bool isStale, const QString& caption) const {
     const QTransform screen = m_host.screenFrom(drawing);
     DrawnLine line;
     for (const auto& p : core::drawingLine(drawing.kind, drawing.points, unitMmOf(drawing)))
@@ -125,26 +123,33 @@ void DrawingLayer::paintOne(QPainter& painter, const QRectF& area, const core::D
     line.colour = colourFor(drawing.role);
     line.activePoint = isSelected ? static_cast<int>(m_point) : -1;
     line.caption = caption;
-    drawDrawnLine(painter, area, line);
+    return line;
 }
 
 void DrawingLayer::paint(QPainter& painter, const QRectF& area) {
     syncTool();
+    std::vector<DrawnLine> lines;
     for (const auto& [id, entry] : m_session.record().drawings) {
         if (!m_host.shows(entry.content)) continue;
         const bool isSelected = m_state.selectedDrawing().toStdString() == id;
         if (m_grip && m_grip->hasMoved && m_grip->id.toStdString() == id)
-            paintOne(painter, area, m_grip->moved, true, false, captionWhileDrawing(m_grip->moved));
+            lines.push_back(lineOf(m_grip->moved, true, false, captionWhileDrawing(m_grip->moved)));
         else
-            paintOne(painter, area, entry.content, isSelected, core::isPlaneMoved(m_session.record(), entry.content),
-                     captionOf(id, entry.content));
+            lines.push_back(lineOf(entry.content, isSelected, core::isPlaneMoved(m_session.record(), entry.content),
+                                   captionOf(id, entry.content)));
     }
     if (m_tool && m_toolBlank && !m_tool->isEmpty()) {
         core::Drawing preview = *m_toolBlank;
         preview.points = m_tool->shown();
         preview.role = m_state.toolRole();
-        paintOne(painter, area, preview, true, false, captionWhileDrawing(preview));
+        lines.push_back(lineOf(preview, true, false, captionWhileDrawing(preview)));
     }
+    for (const DrawnLine& line : lines)
+        drawDrawnLine(painter, area, line);
+    painter.save();
+    painter.setClipRect(area);
+    drawCaptions(painter, area, lines);
+    painter.restore();
     if (m_tool && m_crosshair) drawCrosshair(painter, *m_crosshair);
 }
 

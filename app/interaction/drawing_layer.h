@@ -12,6 +12,7 @@
 #pragma once
 
 #include "app/document/session.h"
+#include "app/drawing/drawn_lines.h"
 #include "app/interaction/drawing_tools.h"
 #include "app/models/view_state.h"
 
@@ -101,8 +102,7 @@ private:
     Eigen::Vector2d unitMmOf(const core::Drawing& drawing) const;
     QString captionOf(const std::string& id, const core::Drawing& drawing) const;
     QString captionWhileDrawing(const core::Drawing& drawing) const;
-    void paintOne(QPainter& painter, const QRectF& area, const core::Drawing& drawing, bool isSelected, bool isStale,
-                  const QString& caption) const;
+    DrawnLine lineOf(const core::Drawing& drawing, bool isSelected, bool isStale, const QString& caption) const;
     void announce();
 
     Session& m_session;

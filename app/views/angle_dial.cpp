@@ -203,7 +203,7 @@ void AngleDial::setMoment(const core::CaseRecord& record, const std::string& key
         text += noticesOf(m.notices);
     }
     text += noticesOf(moment.notices);
-    if (!moment.readings.empty()) text += viewsTable(record, moment);
+    if (!moment.readings.empty()) text = viewsTable(record, moment) + text;
     m_words->setText(text);
     m_face->show(std::move(spokes), std::move(ovals));
 }

@@ -119,6 +119,7 @@ void CineView::setEvidence(const QString& id) {
 
 void CineView::onOpened() {
     m_player.setCine(data()->times, m_cine->frameCount());
+    if (data()->stack) m_player.setFrame(data()->stack->slices / 2); // its edges show little
     update();
     emit opened();
 }

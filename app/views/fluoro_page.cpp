@@ -213,7 +213,7 @@ QString FluoroPage::comparisonWords(core::DrawingRole role, const QString& title
 
 void FluoroPage::refreshText() {
     if (m_view->evidence().isEmpty()) {
-        m_words->setText(paragraph(m_session.index() ? tr("There is no X-ray run in this case.") : tr("Nothing is open.")));
+        m_words->setText(paragraph(m_session.hasCase() ? tr("There is no X-ray run in this case.") : tr("Nothing is open.")));
         return;
     }
     QString text;

@@ -77,6 +77,7 @@ void ContourEdit::draw(QPainter& painter, const QRectF& area, const SectionMap& 
     line.activePoint = static_cast<int>(m_active);
     line.caption = caption;
     drawDrawnLine(painter, area, line);
+    drawCaptions(painter, area, {line});
 }
 
 } // namespace gauge::app

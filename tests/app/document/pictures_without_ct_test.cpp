@@ -7,6 +7,7 @@
 #include "sample-data/dicom/us_writer.h"
 #include "tests/app/support/synthetic_session.h"
 
+#include <QCoreApplication>
 #include <QTemporaryDir>
 #include <gmock/gmock.h>
 #include <cmath>

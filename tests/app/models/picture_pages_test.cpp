@@ -167,12 +167,13 @@ TEST(EchoPage, OnePassMeasuresTheFourViewsFromTheKeyboard) {
         QTest::keyClick(page.activeView(), Qt::Key_Period);
         QTest::keyClick(page.activeView(), Qt::Key_Comma);
         EXPECT_EQ(page.activeView()->player().frame(), frame + 1) << "one of the three keys goes back";
-        const double pixelsPerMm = page.activeView()->screenFromPixel().m11() / fixture::kEchoPixelMm;
         for (const auto& [role, share, upright] :
              {std::tuple(core::DrawingRole::OstiumWidth, 0.8, false), std::tuple(core::DrawingRole::LandingWidth, 1.0, false),
               std::tuple(core::DrawingRole::Depth, 0.6, true)}) {
             ASSERT_TRUE(fixture::waitUntil([&, role = role] { return page.pass().role() == role && page.pass().view() == view; }));
             EXPECT_TRUE(pages.state.tool()) << "the tool is in hand again";
+            QCoreApplication::processEvents(); // the view that is shown alone takes its room
+            const double pixelsPerMm = page.activeView()->screenFromPixel().m11() / fixture::kEchoPixelMm;
             const int halfPx = static_cast<int>(std::lround(0.5 * share * mm * pixelsPerMm));
             if (role == core::DrawingRole::LandingWidth) drawnMm.push_back(2 * halfPx / pixelsPerMm);
             drawByKeys(*page.activeView(), halfPx, upright);

@@ -3,6 +3,7 @@
 
 foreign.dcm   a TID 1500 report with a planar group, a loose number, a retired SRT code and concepts nobody here knows
 spatial.dcm   a contour in the patient, with a pressure
+echo-lab.dcm  sizes in cm and cm2, inches, other containers, sites told by half, retired codes: what a comparison table must sort out
 no-group.dcm  a structured report without any measurement
 From OURS.dcm, one fault each: unit-absent, unit-without-code, number-text, number-contradicted, deviation-unit, coordinate-nan, coordinate-odd,
 frame-zero, frame-of-reference-absent, deep, ct-class.
@@ -122,6 +123,49 @@ def spatial():
     return [item("CONTAINS", "CONTAINER", ("126010", "DCM", "Imaging Measurements"), [group])]
 
 
+def echo_lab():
+    """Echo in centimetres in one group, CT in a container of its own, and numbers that no table can place."""
+    cm2, inch = ("cm2", "UCUM", "square centimeter"), ("[in_i]", "UCUM", "inch")
+    ostium = ("131120", "DCM", "Ostium of Left Auricular Appendage")
+    site = ("363698007", "SCT", "Finding Site")
+    deviation = number(("386136009", "SCT", "Standard Deviation"), "0.04", CM, relation="HAS PROPERTIES")
+    pressure = number(("6797001", "SCT", "Mean blood pressure"), "14", ("mm[Hg]", "UCUM", "millimeter of mercury"),
+                      [coded("HAS CONCEPT MOD", site, ("82471001", "SCT", "Left atrium"))], relation="HAS OBS CONTEXT")
+    echo = item("CONTAINS", "CONTAINER", ("125007", "DCM", "Measurement Group"), [
+        item("HAS OBS CONTEXT", "TEXT", ("112039", "DCM", "Tracking Identifier"), TextValue="neck"), pressure,
+        coded("HAS CONCEPT MOD", ("272518008", "SCT", "Cardiac Cycle Point"), ("416430001", "SCT", "End Systole")),
+        coded("HAS CONCEPT MOD", site, ("33626005", "SCT", "Left auricular appendage")),
+        image("CONTAINS", "1.2.9.9", ("260753009", "SCT", "Source")),
+        number(("131223", "DCM", "Left Atrial Appendage Major Axis"), "2.35", CM, [
+            coded("HAS CONCEPT MOD", ("370129005", "SCT", "Measurement Method"), ("X1", "99ELSE", "Their caliper")),
+            coded("HAS CONCEPT MOD", ("121401", "DCM", "Derivation"), ("56851009", "SCT", "Maximum")), deviation]),
+        number(("131197000", "SCT", "Depth"), "2.81", CM),
+        number(("131187009", "SCT", "Major Axis"), "2.2", CM),
+        number(("131222", "DCM", "Left Atrial Appendage Landing Zone Major Axis"), "0.9", inch),
+        number(("131221", "DCM", "Left Atrial Appendage Depth"), "281", CM),
+        number(("QX-7", "99ELSE", "Something that only they measure"), "1.25e1", CM)])
+    on_ct = dict(ReferencedSOPClassUID="1.2.840.10008.5.1.4.1.1.2", ReferencedSOPInstanceUID="1.2.8.8")
+    reference = Dataset()
+    for key, value in on_ct.items():
+        setattr(reference, key, value)
+    slice_ = item("INFERRED FROM", "IMAGE", ("121112", "DCM", "Source of Measurement"), ReferencedSOPSequence=Sequence([reference]))
+    inner = item("CONTAINS", "CONTAINER", ("QX-9", "99ELSE", "What the CT told"), [
+        number(("G-A197", "SRT", "Perimeter"), "72", MM, [coded("HAS CONCEPT MOD", ("G-C0E3", "SRT", "Finding Site"), ostium), slice_]),
+        number(("42798000", "SCT", "Area"), "3.5", cm2, [
+            coded("HAS CONCEPT MOD", site, ("landing-zone", "99OSTIUM", "Landing zone of the left atrial appendage")), slice_])])
+    person = [coded("HAS OBS CONTEXT", ("121005", "DCM", "Observer Type"), ("121006", "DCM", "Person")),
+              item("HAS OBS CONTEXT", "PNAME", ("121008", "DCM", "Person Observer Name"), PersonName="Fremde^Ärztin")]
+    made = report([*person, item("CONTAINS", "CONTAINER", ("126010", "DCM", "Imaging Measurements"), [echo, inner])])
+    made.ConceptNameCodeSequence = Sequence([code("131091", "DCM", "Intra-procedural Structural Heart Measurement Report")])
+    instance, series, study = Dataset(), Dataset(), Dataset()
+    for key, value in on_ct.items():
+        setattr(instance, key, value)
+    series.SeriesInstanceUID, series.ReferencedSOPSequence = "1.2.8", Sequence([instance])
+    study.StudyInstanceUID, study.ReferencedSeriesSequence = "1.2.3.1", Sequence([series])
+    made.PertinentOtherEvidenceSequence = Sequence([study])
+    return made
+
+
 def save(made, path):
     made.save_as(path, write_like_original=False)
 
@@ -195,6 +239,7 @@ FOLDER = pathlib.Path(sys.argv[1])
 save(report(foreign()), FOLDER / "foreign.dcm")
 save(report(foreign(), ImplicitVRLittleEndian, "ISO_IR 192"), FOLDER / "foreign-implicit.dcm")
 save(report(spatial()), FOLDER / "spatial.dcm")
+save(echo_lab(), FOLDER / "echo-lab.dcm")
 save(report([item("CONTAINS", "TEXT", ("121071", "DCM", "Finding"), TextValue="nothing measured")]), FOLDER / "no-group.dcm")
 if len(sys.argv) > 2:
     broken(pydicom.dcmread(sys.argv[2]))

@@ -3,6 +3,7 @@
 #include "app/document/picture_drawings.h"
 #include "app/document/picture_values.h"
 #include "app/document/session.h"
+#include "app/format/language.h"
 #include "app/report/graphics_session.h"
 #include "app/report/report_files.h"
 
@@ -17,7 +18,8 @@
 namespace gauge::app {
 namespace {
 
-constexpr auto kUsage = "Usage: ostium-gauge report CASE FOLDER [--images FOLDER] [--paper a4|letter] [--hide-names]";
+constexpr auto kUsage = "Usage: ostium-gauge report CASE FOLDER [--images FOLDER] [--paper a4|letter] [--language en|de|fr]\n"
+                        "                           [--hide-names]";
 
 constexpr auto kHelp = R"(
 Writes the report of a case (a .case.json file) into FOLDER:
@@ -33,6 +35,7 @@ there are neither pictures nor DICOM objects, and the values are those of the ca
 
   --images FOLDER            where the images of the case are
   --paper a4|letter          paper of the printed report (otherwise as usual where you are)
+  --language LANG            of the printed report: en (default), de or fr; DICOM objects and tables are in English
   --hide-names               no identity anywhere, and therefore no DICOM objects
   --help                     show this help
 
@@ -40,7 +43,7 @@ Exit: 0 written, 2 wrong usage, 3 the case or its images cannot be read, 5 outpu
 )";
 
 struct ReportArguments {
-    QString caseFile, folder, images;
+    QString caseFile, folder, images, language = QStringLiteral("en");
     ReportRequest request;
     bool help = false;
 };
@@ -52,8 +55,8 @@ core::Result<ReportArguments> parse(const QStringList& arguments) {
     QCommandLineParser parser;
     parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
     const QCommandLineOption help(QStringList{"h", "help"}), images("images", {}, "FOLDER"), paper("paper", {}, "a4|letter"),
-        hideNames("hide-names");
-    parser.addOptions({help, images, paper, hideNames});
+        language("language", {}, "en|de|fr"), hideNames("hide-names");
+    parser.addOptions({help, images, paper, language, hideNames});
     if (!parser.parse(QStringList{"report"} + arguments)) return wrong(parser.errorText() + '.');
     ReportArguments a;
     a.help = parser.isSet(help);
@@ -65,6 +68,11 @@ core::Result<ReportArguments> parse(const QStringList& arguments) {
     a.images = parser.value(images);
     a.request.namesHidden = parser.isSet(hideNames);
     a.request.paper = usualPaper();
+    if (parser.isSet(language)) {
+        a.language = parser.value(language).toLower();
+        if (!languages().contains(a.language))
+            return wrong("--language is en, de or fr; \"" + parser.value(language) + "\" is none of them.");
+    }
     if (parser.isSet(paper)) {
         const QString word = parser.value(paper).toLower();
         if (word != "a4" && word != "letter") return wrong("--paper is a4 or letter; \"" + parser.value(paper) + "\" is neither.");
@@ -152,6 +160,7 @@ ExitCode reportCommand(const QStringList& arguments, std::ostream& out, std::ost
         return ExitCode::Ok;
     }
     const GraphicsSession graphics;
+    const ScreenLanguage language(a->language);
     return writeReport(*a, out, err);
 }
 

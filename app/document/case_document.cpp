@@ -41,6 +41,7 @@ bool CaseDocument::push(std::unique_ptr<EditCommand> command) {
 }
 
 core::Edit CaseDocument::apply(const core::Edit& edit) {
+    if (isReadOnly()) return edit; // what follows from images or marks waits until somebody may write
     core::Edit inverse = core::apply(m_record, edit);
     m_journal.append(edit, currentAuthor().toStdString(), currentTime().toStdString());
     if (m_log) m_log->append(m_journal.entries().back());

@@ -44,7 +44,8 @@ public:
     bool push(std::unique_ptr<EditCommand> command);
 
     /// Applies and journals an edit, and returns its inverse. For commands, and for what is no decision of
-    /// the person (values, the images of a newly opened folder); everything else goes through `push`.
+    /// the person (values, the images of a newly opened folder); everything else goes through `push`. A case that may only be
+    /// read stays as it is.
     core::Edit apply(const core::Edit& edit);
 
     /// Starts over with an empty record, journal and undo stack. What was open is saved if it has a file; if that fails,

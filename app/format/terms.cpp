@@ -7,7 +7,8 @@
 namespace gauge::app {
 namespace {
 
-QString tr(const char* text) {
+/// Not called tr: lupdate would look for a text in its call and not see the macro there.
+QString term(const char* text) {
     return QCoreApplication::translate("Terms", text);
 }
 
@@ -16,21 +17,21 @@ QString tr(const char* text) {
 QString stageName(core::Stage stage) {
     switch (stage) {
     case core::Stage::BeforeProcedure:
-        return tr(QT_TRANSLATE_NOOP("Terms", "before the procedure"));
+        return term(QT_TRANSLATE_NOOP("Terms", "before the procedure"));
     case core::Stage::BeforeRepair:
-        return tr(QT_TRANSLATE_NOOP("Terms", "before the repair"));
+        return term(QT_TRANSLATE_NOOP("Terms", "before the repair"));
     case core::Stage::AfterRepair:
-        return tr(QT_TRANSLATE_NOOP("Terms", "after the repair"));
+        return term(QT_TRANSLATE_NOOP("Terms", "after the repair"));
     case core::Stage::SheathInAppendage:
-        return tr(QT_TRANSLATE_NOOP("Terms", "sheath in the appendage"));
+        return term(QT_TRANSLATE_NOOP("Terms", "sheath in the appendage"));
     case core::Stage::PartlyDeployed:
-        return tr(QT_TRANSLATE_NOOP("Terms", "device partly deployed"));
+        return term(QT_TRANSLATE_NOOP("Terms", "device partly deployed"));
     case core::Stage::DeployedAttached:
-        return tr(QT_TRANSLATE_NOOP("Terms", "deployed and attached"));
+        return term(QT_TRANSLATE_NOOP("Terms", "deployed and attached"));
     case core::Stage::AfterRelease:
-        return tr(QT_TRANSLATE_NOOP("Terms", "after release"));
+        return term(QT_TRANSLATE_NOOP("Terms", "after release"));
     case core::Stage::FollowUp:
-        return tr(QT_TRANSLATE_NOOP("Terms", "follow-up"));
+        return term(QT_TRANSLATE_NOOP("Terms", "follow-up"));
     }
     return {};
 }
@@ -38,13 +39,13 @@ QString stageName(core::Stage stage) {
 QString modalityName(core::Modality modality) {
     switch (modality) {
     case core::Modality::Ct:
-        return tr(QT_TRANSLATE_NOOP("Terms", "CT"));
+        return term(QT_TRANSLATE_NOOP("Terms", "CT"));
     case core::Modality::Echo2d:
-        return tr(QT_TRANSLATE_NOOP("Terms", "2D echo"));
+        return term(QT_TRANSLATE_NOOP("Terms", "2D echo"));
     case core::Modality::Echo3d:
-        return tr(QT_TRANSLATE_NOOP("Terms", "3D echo"));
+        return term(QT_TRANSLATE_NOOP("Terms", "3D echo"));
     case core::Modality::Fluoroscopy:
-        return tr(QT_TRANSLATE_NOOP("Terms", "fluoroscopy"));
+        return term(QT_TRANSLATE_NOOP("Terms", "fluoroscopy"));
     }
     return {};
 }
@@ -52,13 +53,13 @@ QString modalityName(core::Modality modality) {
 QString derivationName(core::Derivation derivation) {
     switch (derivation) {
     case core::Derivation::Contour:
-        return tr(QT_TRANSLATE_NOOP("Terms", "contour"));
+        return term(QT_TRANSLATE_NOOP("Terms", "contour"));
     case core::Derivation::EllipseFromAngles:
-        return tr(QT_TRANSLATE_NOOP("Terms", "ellipse from probe angles"));
+        return term(QT_TRANSLATE_NOOP("Terms", "ellipse from probe angles"));
     case core::Derivation::LargestOfViews:
-        return tr(QT_TRANSLATE_NOOP("Terms", "largest of the views"));
+        return term(QT_TRANSLATE_NOOP("Terms", "largest of the views"));
     case core::Derivation::SingleView:
-        return tr(QT_TRANSLATE_NOOP("Terms", "single view"));
+        return term(QT_TRANSLATE_NOOP("Terms", "single view"));
     }
     return {};
 }
@@ -66,17 +67,17 @@ QString derivationName(core::Derivation derivation) {
 QString quantityName(core::Quantity quantity) {
     switch (quantity) {
     case core::Quantity::LandingZonePerimeterDerivedDiameter:
-        return tr(QT_TRANSLATE_NOOP("Terms", "perimeter-derived diameter of the landing zone"));
+        return term(QT_TRANSLATE_NOOP("Terms", "perimeter-derived diameter of the landing zone"));
     case core::Quantity::LandingZoneAreaDerivedDiameter:
-        return tr(QT_TRANSLATE_NOOP("Terms", "area-derived diameter of the landing zone"));
+        return term(QT_TRANSLATE_NOOP("Terms", "area-derived diameter of the landing zone"));
     case core::Quantity::LandingZoneLongestDiameter:
-        return tr(QT_TRANSLATE_NOOP("Terms", "longest diameter of the landing zone"));
+        return term(QT_TRANSLATE_NOOP("Terms", "longest diameter of the landing zone"));
     case core::Quantity::OstiumPerimeterDerivedDiameter:
-        return tr(QT_TRANSLATE_NOOP("Terms", "perimeter-derived diameter of the ostium"));
+        return term(QT_TRANSLATE_NOOP("Terms", "perimeter-derived diameter of the ostium"));
     case core::Quantity::OstiumLongestDiameter:
-        return tr(QT_TRANSLATE_NOOP("Terms", "longest diameter of the ostium"));
+        return term(QT_TRANSLATE_NOOP("Terms", "longest diameter of the ostium"));
     case core::Quantity::Depth:
-        return tr(QT_TRANSLATE_NOOP("Terms", "depth"));
+        return term(QT_TRANSLATE_NOOP("Terms", "depth"));
     }
     return {};
 }
@@ -84,17 +85,17 @@ QString quantityName(core::Quantity quantity) {
 QString evidenceName(core::EvidenceKind kind) {
     switch (kind) {
     case core::EvidenceKind::Ct:
-        return tr(QT_TRANSLATE_NOOP("Terms", "CT"));
+        return term(QT_TRANSLATE_NOOP("Terms", "CT"));
     case core::EvidenceKind::EchoCine:
-        return tr(QT_TRANSLATE_NOOP("Terms", "echo view"));
+        return term(QT_TRANSLATE_NOOP("Terms", "echo view"));
     case core::EvidenceKind::EchoVolume:
-        return tr(QT_TRANSLATE_NOOP("Terms", "3D echo"));
+        return term(QT_TRANSLATE_NOOP("Terms", "3D echo"));
     case core::EvidenceKind::Doppler:
-        return tr(QT_TRANSLATE_NOOP("Terms", "spectral Doppler"));
+        return term(QT_TRANSLATE_NOOP("Terms", "spectral Doppler"));
     case core::EvidenceKind::Fluoroscopy:
-        return tr(QT_TRANSLATE_NOOP("Terms", "fluoroscopy"));
+        return term(QT_TRANSLATE_NOOP("Terms", "fluoroscopy"));
     case core::EvidenceKind::Other:
-        return tr(QT_TRANSLATE_NOOP("Terms", "other images"));
+        return term(QT_TRANSLATE_NOOP("Terms", "other images"));
     }
     return {};
 }
@@ -102,13 +103,13 @@ QString evidenceName(core::EvidenceKind kind) {
 QString beatPhaseName(core::BeatPhase phase) {
     switch (phase) {
     case core::BeatPhase::EndSystole:
-        return tr(QT_TRANSLATE_NOOP("Terms", "end-systole"));
+        return term(QT_TRANSLATE_NOOP("Terms", "end-systole"));
     case core::BeatPhase::EndDiastole:
-        return tr(QT_TRANSLATE_NOOP("Terms", "end-diastole"));
+        return term(QT_TRANSLATE_NOOP("Terms", "end-diastole"));
     case core::BeatPhase::Other:
-        return tr(QT_TRANSLATE_NOOP("Terms", "another phase"));
+        return term(QT_TRANSLATE_NOOP("Terms", "another phase"));
     case core::BeatPhase::Unknown:
-        return tr(QT_TRANSLATE_NOOP("Terms", "unknown phase"));
+        return term(QT_TRANSLATE_NOOP("Terms", "unknown phase"));
     }
     return {};
 }
@@ -116,11 +117,11 @@ QString beatPhaseName(core::BeatPhase phase) {
 QString conditionName(core::Condition condition) {
     switch (condition) {
     case core::Condition::MitralRegurgitation:
-        return tr(QT_TRANSLATE_NOOP("Terms", "mitral regurgitation not yet treated"));
+        return term(QT_TRANSLATE_NOOP("Terms", "mitral regurgitation not yet treated"));
     case core::Condition::Hydrated:
-        return tr(QT_TRANSLATE_NOOP("Terms", "filled on purpose"));
+        return term(QT_TRANSLATE_NOOP("Terms", "filled on purpose"));
     case core::Condition::Other:
-        return tr(QT_TRANSLATE_NOOP("Terms", "as usual"));
+        return term(QT_TRANSLATE_NOOP("Terms", "as usual"));
     }
     return {};
 }
@@ -128,13 +129,13 @@ QString conditionName(core::Condition condition) {
 QString rhythmName(core::Rhythm rhythm) {
     switch (rhythm) {
     case core::Rhythm::Sinus:
-        return tr(QT_TRANSLATE_NOOP("Terms", "sinus rhythm"));
+        return term(QT_TRANSLATE_NOOP("Terms", "sinus rhythm"));
     case core::Rhythm::AtrialFibrillation:
-        return tr(QT_TRANSLATE_NOOP("Terms", "atrial fibrillation"));
+        return term(QT_TRANSLATE_NOOP("Terms", "atrial fibrillation"));
     case core::Rhythm::AtrialFlutter:
-        return tr(QT_TRANSLATE_NOOP("Terms", "atrial flutter"));
+        return term(QT_TRANSLATE_NOOP("Terms", "atrial flutter"));
     case core::Rhythm::Paced:
-        return tr(QT_TRANSLATE_NOOP("Terms", "paced"));
+        return term(QT_TRANSLATE_NOOP("Terms", "paced"));
     }
     return {};
 }
@@ -142,9 +143,9 @@ QString rhythmName(core::Rhythm rhythm) {
 QString ventilationName(core::Ventilation ventilation) {
     switch (ventilation) {
     case core::Ventilation::Spontaneous:
-        return tr(QT_TRANSLATE_NOOP("Terms", "breathing spontaneously"));
+        return term(QT_TRANSLATE_NOOP("Terms", "breathing spontaneously"));
     case core::Ventilation::Controlled:
-        return tr(QT_TRANSLATE_NOOP("Terms", "controlled ventilation"));
+        return term(QT_TRANSLATE_NOOP("Terms", "controlled ventilation"));
     }
     return {};
 }
@@ -152,15 +153,15 @@ QString ventilationName(core::Ventilation ventilation) {
 QString regurgitationName(core::RegurgitationGrade grade) {
     switch (grade) {
     case core::RegurgitationGrade::None:
-        return tr(QT_TRANSLATE_NOOP("Terms", "none or trace"));
+        return term(QT_TRANSLATE_NOOP("Terms", "none or trace"));
     case core::RegurgitationGrade::Mild:
-        return tr(QT_TRANSLATE_NOOP("Terms", "mild (1+)"));
+        return term(QT_TRANSLATE_NOOP("Terms", "mild (1+)"));
     case core::RegurgitationGrade::Moderate:
-        return tr(QT_TRANSLATE_NOOP("Terms", "moderate (2+)"));
+        return term(QT_TRANSLATE_NOOP("Terms", "moderate (2+)"));
     case core::RegurgitationGrade::ModerateToSevere:
-        return tr(QT_TRANSLATE_NOOP("Terms", "moderate to severe (3+)"));
+        return term(QT_TRANSLATE_NOOP("Terms", "moderate to severe (3+)"));
     case core::RegurgitationGrade::Severe:
-        return tr(QT_TRANSLATE_NOOP("Terms", "severe (4+)"));
+        return term(QT_TRANSLATE_NOOP("Terms", "severe (4+)"));
     }
     return {};
 }
@@ -168,11 +169,11 @@ QString regurgitationName(core::RegurgitationGrade grade) {
 QString veinFlowName(core::PulmonaryVeinFlow flow) {
     switch (flow) {
     case core::PulmonaryVeinFlow::SystolicDominant:
-        return tr(QT_TRANSLATE_NOOP("Terms", "systolic wave dominant"));
+        return term(QT_TRANSLATE_NOOP("Terms", "systolic wave dominant"));
     case core::PulmonaryVeinFlow::Blunted:
-        return tr(QT_TRANSLATE_NOOP("Terms", "systolic wave blunted"));
+        return term(QT_TRANSLATE_NOOP("Terms", "systolic wave blunted"));
     case core::PulmonaryVeinFlow::Reversed:
-        return tr(QT_TRANSLATE_NOOP("Terms", "systolic wave reversed"));
+        return term(QT_TRANSLATE_NOOP("Terms", "systolic wave reversed"));
     }
     return {};
 }
@@ -180,13 +181,13 @@ QString veinFlowName(core::PulmonaryVeinFlow flow) {
 QString pressureSourceName(core::PressureSource source) {
     switch (source) {
     case core::PressureSource::Direct:
-        return tr(QT_TRANSLATE_NOOP("Terms", "measured directly"));
+        return term(QT_TRANSLATE_NOOP("Terms", "measured directly"));
     case core::PressureSource::Wedge:
-        return tr(QT_TRANSLATE_NOOP("Terms", "wedge pressure"));
+        return term(QT_TRANSLATE_NOOP("Terms", "wedge pressure"));
     case core::PressureSource::Echo:
-        return tr(QT_TRANSLATE_NOOP("Terms", "estimated by echo"));
+        return term(QT_TRANSLATE_NOOP("Terms", "estimated by echo"));
     case core::PressureSource::ProcedureStart:
-        return tr(QT_TRANSLATE_NOOP("Terms", "measured at the start of the procedure"));
+        return term(QT_TRANSLATE_NOOP("Terms", "measured at the start of the procedure"));
     }
     return {};
 }
@@ -194,43 +195,43 @@ QString pressureSourceName(core::PressureSource source) {
 QString releaseQuantityName(core::ReleaseQuantity quantity) {
     switch (quantity) {
     case core::ReleaseQuantity::SheathTipDepth:
-        return tr(QT_TRANSLATE_NOOP("Terms", "sheath tip beyond the landing plane"));
+        return term(QT_TRANSLATE_NOOP("Terms", "sheath tip beyond the landing plane"));
     case core::ReleaseQuantity::ShareBeyondCircumflex:
-        return tr(QT_TRANSLATE_NOOP("Terms", "share of the lobe beyond the circumflex artery"));
+        return term(QT_TRANSLATE_NOOP("Terms", "share of the lobe beyond the circumflex artery"));
     case core::ReleaseQuantity::ImplantWidth:
-        return tr(QT_TRANSLATE_NOOP("Terms", "width of the implant"));
+        return term(QT_TRANSLATE_NOOP("Terms", "width of the implant"));
     case core::ReleaseQuantity::GapBeforePull:
-        return tr(QT_TRANSLATE_NOOP("Terms", "gap to the wall before the pull"));
+        return term(QT_TRANSLATE_NOOP("Terms", "gap to the wall before the pull"));
     case core::ReleaseQuantity::GapAfterPull:
-        return tr(QT_TRANSLATE_NOOP("Terms", "gap to the wall after the pull"));
+        return term(QT_TRANSLATE_NOOP("Terms", "gap to the wall after the pull"));
     case core::ReleaseQuantity::LobeToNeckAngle:
-        return tr(QT_TRANSLATE_NOOP("Terms", "angle of the lobe to the neck"));
+        return term(QT_TRANSLATE_NOOP("Terms", "angle of the lobe to the neck"));
     case core::ReleaseQuantity::DiscSeparation:
-        return tr(QT_TRANSLATE_NOOP("Terms", "separation of disc and lobe"));
+        return term(QT_TRANSLATE_NOOP("Terms", "separation of disc and lobe"));
     case core::ReleaseQuantity::UncoveredLobes:
-        return tr(QT_TRANSLATE_NOOP("Terms", "lobes left uncovered"));
+        return term(QT_TRANSLATE_NOOP("Terms", "lobes left uncovered"));
     case core::ReleaseQuantity::JetWidth:
-        return tr(QT_TRANSLATE_NOOP("Terms", "width of the jet past the implant"));
+        return term(QT_TRANSLATE_NOOP("Terms", "width of the jet past the implant"));
     case core::ReleaseQuantity::ClearanceCircumflex:
-        return tr(QT_TRANSLATE_NOOP("Terms", "clearance to the circumflex artery"));
+        return term(QT_TRANSLATE_NOOP("Terms", "clearance to the circumflex artery"));
     case core::ReleaseQuantity::ClearancePulmonaryArtery:
-        return tr(QT_TRANSLATE_NOOP("Terms", "clearance to the pulmonary artery"));
+        return term(QT_TRANSLATE_NOOP("Terms", "clearance to the pulmonary artery"));
     case core::ReleaseQuantity::ClearanceMitralAnnulus:
-        return tr(QT_TRANSLATE_NOOP("Terms", "clearance to the mitral annulus"));
+        return term(QT_TRANSLATE_NOOP("Terms", "clearance to the mitral annulus"));
     case core::ReleaseQuantity::ClearanceRidge:
-        return tr(QT_TRANSLATE_NOOP("Terms", "clearance to the ridge"));
+        return term(QT_TRANSLATE_NOOP("Terms", "clearance to the ridge"));
     case core::ReleaseQuantity::Effusion:
-        return tr(QT_TRANSLATE_NOOP("Terms", "pericardial effusion"));
+        return term(QT_TRANSLATE_NOOP("Terms", "pericardial effusion"));
     case core::ReleaseQuantity::MitralGradient:
-        return tr(QT_TRANSLATE_NOOP("Terms", "mean mitral gradient"));
+        return term(QT_TRANSLATE_NOOP("Terms", "mean mitral gradient"));
     case core::ReleaseQuantity::RegurgitationGrade:
-        return tr(QT_TRANSLATE_NOOP("Terms", "grade of mitral regurgitation"));
+        return term(QT_TRANSLATE_NOOP("Terms", "grade of mitral regurgitation"));
     case core::ReleaseQuantity::VeinFlowFree:
-        return tr(QT_TRANSLATE_NOOP("Terms", "pulmonary vein flow free"));
+        return term(QT_TRANSLATE_NOOP("Terms", "pulmonary vein flow free"));
     case core::ReleaseQuantity::DeviceThrombus:
-        return tr(QT_TRANSLATE_NOOP("Terms", "thrombus on the device"));
+        return term(QT_TRANSLATE_NOOP("Terms", "thrombus on the device"));
     case core::ReleaseQuantity::SeptalHole:
-        return tr(QT_TRANSLATE_NOOP("Terms", "hole left in the septum"));
+        return term(QT_TRANSLATE_NOOP("Terms", "hole left in the septum"));
     }
     return {};
 }
@@ -263,6 +264,7 @@ QString metricName(const std::string& valueId) {
         {"volume", QT_TRANSLATE_NOOP("Terms", "volume")},
         {"angle", QT_TRANSLATE_NOOP("Terms", "turn of the axis")},
         {"at", QT_TRANSLATE_NOOP("Terms", "place of the turn")},
+        {"direction", QT_TRANSLATE_NOOP("Terms", "direction of the longest diameter")},
         {"largest-of-views", QT_TRANSLATE_NOOP("Terms", "largest of the views")},
         {"single-view", QT_TRANSLATE_NOOP("Terms", "width in one view")},
         {"width", QT_TRANSLATE_NOOP("Terms", "width")},
@@ -275,15 +277,15 @@ QString metricName(const std::string& valueId) {
     };
     const std::string metric = valueId.substr(valueId.rfind('/') + 1); // the whole id when it has no part
     const auto found = names.find(metric);
-    return found == names.end() ? QString::fromStdString(valueId) : tr(found->second);
+    return found == names.end() ? QString::fromStdString(valueId) : term(found->second);
 }
 
 QString placeName(const std::string& valueId) {
     const std::string place = valueId.substr(0, valueId.find('/'));
-    if (place == "ostium") return tr(QT_TRANSLATE_NOOP("Terms", "ostium"));
-    if (place == "landing" || place == "landing-1") return tr(QT_TRANSLATE_NOOP("Terms", "landing zone"));
-    if (place.starts_with("landing-")) return tr(QT_TRANSLATE_NOOP("Terms", "landing zone %1")).arg(QString::fromStdString(place.substr(8)));
-    return tr(QT_TRANSLATE_NOOP("Terms", "appendage"));
+    if (place == "ostium") return term(QT_TRANSLATE_NOOP("Terms", "ostium"));
+    if (place == "landing" || place == "landing-1") return term(QT_TRANSLATE_NOOP("Terms", "landing zone"));
+    if (place.starts_with("landing-")) return term(QT_TRANSLATE_NOOP("Terms", "landing zone %1")).arg(QString::fromStdString(place.substr(8)));
+    return term(QT_TRANSLATE_NOOP("Terms", "appendage"));
 }
 
 } // namespace gauge::app

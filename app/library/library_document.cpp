@@ -6,6 +6,8 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 namespace gauge::app {
@@ -44,11 +46,13 @@ LibraryDocument::LibraryDocument(CaseDocument& document, CaseLibrary& library, c
     connect(&m_heartbeat, &QTimer::timeout, this, &LibraryDocument::beat);
     connect(&m_document, &CaseDocument::changed, this, [this](CaseDocument::Part part) {
         if (m_opening || m_caseId.isEmpty()) return;
-        if (part == CaseDocument::Part::Everything)
+        if (part == CaseDocument::Part::Everything) {
             detach(); // another case was opened, or this one closed
-        else if (m_editing && !m_lost && !m_send.isActive())
-            m_send.start();
+            removeStoredCopies();
+        }
+        if (m_editing && !m_lost && !m_send.isActive()) m_send.start();
     });
+    removeStoredCopies();
 }
 
 LibraryDocument::~LibraryDocument() {
@@ -74,6 +78,7 @@ core::Result<std::vector<core::Notice>> LibraryDocument::show(const StoredCase& 
     auto opened = m_document.open(path);
     m_opening = false;
     if (!opened || forReading) QFile::remove(path);
+    removeStoredCopies(); // of the case that was open before
     if (opened) {
         m_caseId = stored.id;
         m_unknown = std::move(file->unknown);
@@ -207,6 +212,41 @@ core::Result<void> LibraryDocument::close() {
     }
     detach();
     return {};
+}
+
+int LibraryDocument::removeStoredCopies() {
+    int removed = 0;
+    const QDir folder(m_workFolder);
+    for (const QString& name : folder.entryList({QStringLiteral("*.case.json")}, QDir::Files)) {
+        const QString path = folder.filePath(name);
+        if (path == m_document.path() || !isStored(path)) continue;
+        const std::filesystem::path edits = workingPath(path.toStdString());
+        for (const QString& earlier : folder.entryList({name + QStringLiteral(".?")}, QDir::Files))
+            QFile::remove(folder.filePath(earlier));
+        QFile::remove(QString::fromStdString(edits.string()));
+        removed += QFile::remove(path) ? 1 : 0;
+    }
+    return removed;
+}
+
+/// The copy's edits are the first ones of those that the library holds for a case of that name.
+bool LibraryDocument::isStored(const QString& workingCopy) {
+    const std::filesystem::path file = workingCopy.toStdString();
+    if (isHeld(workingPath(file))) return false; // open in another window
+    const auto copy = readCaseFile(file);
+    const auto cases = copy ? m_library.list() : core::Result<std::vector<ListedCase>>(tl::make_unexpected(core::Error{}));
+    if (!cases) return false;
+    const QString prefix = QFileInfo(workingCopy).fileName().section(QLatin1Char('-'), 0, 0);
+    for (const ListedCase& listed : *cases) {
+        if (listed.id.left(8) != prefix) continue;
+        const auto stored = m_library.open(listed.id);
+        const auto theirs = stored ? caseOf(*stored) : core::Result<core::CaseFile>(tl::make_unexpected(core::Error{}));
+        if (!theirs) continue;
+        const auto &ours = copy->file.journal.entries(), &all = theirs->journal.entries();
+        const auto same = [](const core::JournalEntry& a, const core::JournalEntry& b) { return core::toJson(a) == core::toJson(b); };
+        if (ours.size() <= all.size() && std::equal(ours.begin(), ours.end(), all.begin(), same)) return true;
+    }
+    return false;
 }
 
 void LibraryDocument::detach() {

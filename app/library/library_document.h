@@ -38,6 +38,10 @@ public:
     core::Result<WriteOutcome> save();
     /// Sends what is left, saves a version if there were edits, gives the lease back. The document stays open.
     core::Result<void> close();
+    /// Removes working copies of which the library holds every edit; also done at the start and when a case is left. What is
+    /// open anywhere, what the library does not know or does not hold to the last edit, and what cannot be read stays.
+    /// @return how many were removed.
+    int removeStoredCopies();
 
     QString caseId() const { return m_caseId; } ///< empty: the document is none of the library's
     bool mayWrite() const { return m_editing.has_value(); }
@@ -60,6 +64,7 @@ private:
     void beat();
     void detach();
     QByteArray text() const;
+    bool isStored(const QString& workingCopy);
 
     CaseDocument& m_document;
     CaseLibrary& m_library;

@@ -1,5 +1,6 @@
 #include "app/models/comparison_model.h"
 
+#include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/terms.h"
 #include "core/pressure/difference_split.h"
@@ -142,6 +143,19 @@ std::optional<core::Modality> modalityOf(std::string_view group) {
     return std::nullopt;
 }
 
+/// How many typed readings before this one would stand in the same cell: two reports may differ about one quantity.
+int copyOf(const core::CaseReadings& readings, std::size_t which) {
+    const core::Observation& o = readings.observations[which];
+    int copies = 0;
+    for (std::size_t i = 0; i < which; ++i) {
+        const core::Observation& other = readings.observations[i];
+        const bool sameCell = core::isView(o.derivation) ? other.derivation == o.derivation : !core::isView(other.derivation);
+        copies += !readings.origins[i].typed.empty() && other.modality == o.modality && other.state == o.state &&
+                  other.phase == o.phase && other.quantity == o.quantity && sameCell;
+    }
+    return copies;
+}
+
 QString pressureOf(const std::optional<double>& mmHg) {
     return mmHg ? pressureWords(*mmHg) : words(QT_TRANSLATE_NOOP("Comparison", "pressure unknown"));
 }
@@ -198,15 +212,16 @@ std::vector<ComparisonModel::Column> ComparisonModel::columnsOf(const Answers& a
         const core::ReadingOrigin& origin = answers.readings().origins[i];
         if (origin.typed.empty()) continue;
         const core::Observation& o = answers.readings().observations[i];
+        const int copy = copyOf(answers.readings(), i);
         const auto same = [&](const Column& c) {
-            return c.typed && c.modality == o.modality && c.moment == o.state && c.phase == o.phase;
+            return c.typed && c.modality == o.modality && c.moment == o.state && c.phase == o.phase && c.copy == copy;
         };
         if (std::any_of(columns.begin(), columns.end(), same)) continue;
-        columns.push_back({{}, o.modality, o.stage, o.state, o.phase, true, pressureOf(o.pressureMmHg)});
+        columns.push_back({{}, o.modality, o.stage, o.state, o.phase, true, pressureOf(o.pressureMmHg), copy});
     }
     std::stable_sort(columns.begin(), columns.end(), [](const Column& a, const Column& b) {
         const auto key = [](const Column& c) {
-            return std::tuple(c.group != core::kCtValues, c.stage, c.modality, c.typed, c.moment);
+            return std::tuple(c.group != core::kCtValues, c.stage, c.modality, c.typed, c.moment, c.copy);
         };
         return key(a) < key(b);
     });
@@ -242,7 +257,7 @@ ComparisonModel::Cell ComparisonModel::typedCell(const Answers& answers, const C
         const core::Observation& o = readings.observations[i];
         const bool view = core::isView(o.derivation);
         const bool fits = !readings.origins[i].typed.empty() && o.modality == column.modality && o.state == column.moment &&
-                          o.phase == column.phase && o.quantity == *row.quantity &&
+                          o.phase == column.phase && o.quantity == *row.quantity && copyOf(readings, i) == column.copy &&
                           (view ? o.derivation == row.derivation : !core::isView(row.derivation));
         if (!fits) continue;
         cell.typed = readings.origins[i].typed;
@@ -280,7 +295,7 @@ void ComparisonModel::compare(const Answers&) {
             if (cell.hasLimits)
                 if (const auto notice = core::beyondPublishedLimits(*cell.reading, *reference.reading)) {
                     cell.outside = true;
-                    lines << QString::fromStdString(notice->text);
+                    lines << sentence(*notice);
                 }
             if (const QString split = splitWords(*cell.reading, *reference.reading); !split.isEmpty()) lines << split;
             cell.explanation = lines.join(QLatin1Char('\n'));
@@ -293,7 +308,7 @@ void ComparisonModel::setAnswers(const Answers& answers) {
     const bool sameShape = columns.size() == m_columns.size() &&
                            std::equal(columns.begin(), columns.end(), m_columns.begin(), [](const auto& a, const auto& b) {
                                return a.group == b.group && a.typed == b.typed && a.moment == b.moment &&
-                                      a.modality == b.modality && a.phase == b.phase;
+                                      a.modality == b.modality && a.phase == b.phase && a.copy == b.copy;
                            });
     if (!sameShape) beginResetModel();
     m_record = answers.record();
@@ -415,7 +430,7 @@ QString ComparisonModel::toolTip(const Cell& c, const Row& row) const {
         if (const QString parts = uncertaintyParts(c.value->estimate, row.unit); !parts.isEmpty())
             lines << tr("Standard uncertainty: %1").arg(parts);
         if (!c.value->estimate.method.empty())
-            lines << tr("Obtained by: %1").arg(QString::fromStdString(c.value->estimate.method));
+            lines << tr("Obtained by: %1").arg(coreWords(c.value->estimate.method));
         lines << tr("Enter or double click shows where it was measured.");
     } else {
         lines << tr("Typed in, not measured here.");

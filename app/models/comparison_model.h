@@ -68,6 +68,7 @@ private:
         core::Phase phase = core::Phase::Unknown;
         bool typed = false;
         QString pressure;
+        int copy = 0; ///< typed readings of one quantity and moment: the first of them, the second…
     };
     struct Cell {
         std::optional<core::RecordedValue> value;

@@ -1,5 +1,6 @@
 #include "app/models/sizes_model.h"
 
+#include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/sizing_sentences.h"
 #include "app/models/comparison_model.h"
@@ -102,7 +103,7 @@ QVariant SizesModel::data(const QModelIndex& at, int role) const {
     case WarningsRole: {
         QStringList lines;
         for (const core::Notice& n : s.warnings)
-            lines << QString::fromStdString(n.text);
+            lines << sentence(n);
         return lines;
     }
     case Qt::ToolTipRole: {
@@ -114,7 +115,7 @@ QVariant SizesModel::data(const QModelIndex& at, int role) const {
                           tr("Too small at the highest pressure: %1; too tight at the lowest: %2.")
                               .arg(chanceWords(s.undersizeChance), chanceWords(s.overcompressionChance))};
         for (const core::Notice& n : s.warnings)
-            lines << QString::fromStdString(n.text);
+            lines << sentence(n);
         return lines.join(QLatin1Char('\n'));
     }
     case Qt::AccessibleTextRole: {

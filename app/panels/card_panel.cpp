@@ -1,6 +1,7 @@
 #include "app/panels/card_panel.h"
 
 #include "app/drawing/palette.h"
+#include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/quantity.h"
 #include "app/format/sizing_sentences.h"
@@ -100,7 +101,7 @@ QString cardHtml(const Answers& answers, bool large) {
                           .arg(quantityName(answer->card.quantity)));
     html += table(answer->card) + overturning(answer->card);
     for (const core::Notice& n : answer->warnings)
-        html += paragraph(QString::fromStdString(n.text));
+        html += paragraph(sentence(n));
     for (const QString& caution : cautionParagraphs())
         html += QStringLiteral("<p><small>%1</small></p>").arg(caution.toHtmlEscaped());
     return html;

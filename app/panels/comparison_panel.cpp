@@ -1,6 +1,7 @@
 #include "app/panels/comparison_panel.h"
 
 #include "app/commands/course_commands.h"
+#include "app/format/core_sentences.h"
 #include "app/panels/comparison_table.h"
 
 #include <QAction>
@@ -139,13 +140,13 @@ QStringList ComparisonPanel::sentences() const {
     Session& session = m_answers.session();
     if (session.failure()) lines << QString::fromStdString(session.failure()->message);
     for (const core::Notice& n : m_answers.readings().notices)
-        lines << QString::fromStdString(n.text);
+        lines << sentence(n);
     if (const auto* m = session.measurement())
         for (const auto& notice : m->notices)
-            lines << QString::fromStdString(notice.text);
+            lines << sentence(notice);
     if (const auto* images = session.images())
         for (const auto& notice : images->ct.notices)
-            lines << QString::fromStdString(notice.text);
+            lines << sentence(notice);
     return lines;
 }
 

@@ -1,5 +1,7 @@
 #include "app/panels/editor_parts.h"
 
+#include "app/format/core_sentences.h"
+
 #include <QHBoxLayout>
 #include <QScrollArea>
 #include <QStringList>
@@ -29,7 +31,7 @@ QWidget* scrolled(QWidget* inner) {
 QString paragraphs(const std::vector<core::Notice>& notices) {
     QStringList lines;
     for (const core::Notice& n : notices)
-        lines << QString::fromStdString(n.text);
+        lines << sentence(n);
     return lines.join(QStringLiteral("\n\n"));
 }
 

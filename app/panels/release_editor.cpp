@@ -2,6 +2,7 @@
 
 #include "app/commands/course_commands.h"
 #include "app/drawing/palette.h"
+#include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/terms.h"
 #include "app/panels/editor_parts.h"
@@ -257,7 +258,7 @@ void ReleaseEditor::refreshLook() {
         QString verdict = verdictWords(row.verdict);
         if (row.nearLimit) verdict = tr("%1, near the limit").arg(verdict);
         const QString unit = QString::fromStdString(row.unit);
-        auto* item = new QTreeWidgetItem(group, {QString::fromStdString(row.what), valueOf(one->state, row),
+        auto* item = new QTreeWidgetItem(group, {coreWords(row.what), valueOf(one->state, row),
                                                  rangeWords(row.range, unit), verdict, QString::fromStdString(row.seenBy)});
         for (int column = 0; column < m_rows->columnCount(); ++column)
             item->setToolTip(column, item->text(column));
@@ -271,7 +272,7 @@ void ReleaseEditor::refreshLook() {
     if (!one->problem.isEmpty()) lines << one->problem;
     if (one->report) {
         for (const core::Notice& n : one->report->notices)
-            lines << QString::fromStdString(n.text);
+            lines << sentence(n);
     }
     for (const core::ReleaseChange& change : one->changes)
         lines << (change.worse ? tr("Worse: %1").arg(QString::fromStdString(change.sentence))

@@ -1,6 +1,7 @@
 #include "app/panels/sizes_panel.h"
 
 #include "app/commands/decision_commands.h"
+#include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/sizing_sentences.h"
 #include "app/models/demo_charts.h"
@@ -231,7 +232,7 @@ void SizesPanel::refreshWarnings() {
         if (notices.empty()) return;
         lines << title;
         for (const core::Notice& n : notices)
-            lines << QStringLiteral("• ") + QString::fromStdString(n.text);
+            lines << QStringLiteral("• ") + sentence(n);
     };
     if (m_answers.isWorking() && !m_answers.hasWhatNext()) lines << tr("The sizes are being judged again …");
     add(answer->warnings, tr("Warnings"));

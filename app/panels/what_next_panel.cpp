@@ -1,5 +1,6 @@
 #include "app/panels/what_next_panel.h"
 
+#include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/sizing_sentences.h"
 
@@ -39,7 +40,7 @@ QWidget* actWidget(const core::NextAct& act, QWidget* parent) {
     row->addWidget(bar, 1);
     row->addWidget(new QLabel(WhatNextPanel::tr("changes the size: %1").arg(chanceWords(act.chance)), part));
     layout->addLayout(row);
-    layout->addWidget(wrapped(QString::fromStdString(act.text), "soft", part));
+    layout->addWidget(wrapped(sentence(act.text), "soft", part));
     return part;
 }
 

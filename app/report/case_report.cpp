@@ -45,20 +45,6 @@ QString foot(const CaseReportSource& source) {
 
 } // namespace
 
-QString personName(const std::string& dicomName) {
-    // Family^Given^Middle^Prefix^Suffix (PS3.5 6.2.1.1); the first component group only.
-    const QString group = QString::fromStdString(dicomName).section(QLatin1Char('='), 0, 0);
-    const QStringList parts = group.split(QLatin1Char('^'));
-    const QString given = (parts.value(1) + QLatin1Char(' ') + parts.value(2)).simplified();
-    return given.isEmpty() ? parts.value(0).trimmed() : parts.value(0).trimmed() + QStringLiteral(", ") + given;
-}
-
-QString isoDate(const std::string& dicomDate) {
-    const QString date = QString::fromStdString(dicomDate);
-    if (date.size() != 8) return date;
-    return date.left(4) + QLatin1Char('-') + date.mid(4, 2) + QLatin1Char('-') + date.mid(6);
-}
-
 ReportTable tableOf(const ComparisonModel& model) {
     using Role = ComparisonModel::Role;
     const auto lines = [](const QStringList& texts) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/document/answers.h"
+#include "app/format/patient_words.h"
 #include "app/report/printed_report.h"
 
 #include <vector>
@@ -28,11 +29,5 @@ PrintedReport caseReport(const CaseReportSource& source);
 /// The comparison table as the screen shows it, without rows that have no value: each cell with the value carried to the
 /// decision pressure and the difference from CT below it.
 ReportTable tableOf(const ComparisonModel& model);
-
-/// A DICOM person name for people: "Nemo, Ines". Empty for an empty name.
-QString personName(const std::string& dicomName);
-
-/// "1951-02-03" from "19510203"; anything else as it is.
-QString isoDate(const std::string& dicomDate);
 
 } // namespace gauge::app

@@ -1,5 +1,6 @@
 // The course of the patient: pressures by moment, stasis, looks at the implant.
 #include "app/document/answers.h"
+#include "app/format/core_sentences.h"
 #include "app/format/terms.h"
 #include "app/report/report_parts.h"
 #include "core/sizing/wording.h"
@@ -53,7 +54,7 @@ QString rangeWords(const core::ReleaseRow& row) {
                            : r.least ? QCoreApplication::translate("Report", "at least %1%2").arg(number(*r.least, 1), unit)
                            : r.greatest ? QCoreApplication::translate("Report", "at most %1%2").arg(number(*r.greatest, 1), unit)
                                         : QStringLiteral("–");
-    return limits + QStringLiteral(" (") + text(core::words(r.basis)) + QLatin1Char(')');
+    return limits + QStringLiteral(" (") + coreWords(std::string(core::words(r.basis))) + QLatin1Char(')');
 }
 
 QString verdictWords(const core::ReleaseRow& row) {
@@ -82,7 +83,7 @@ ReportTable lookTable(const core::ReleaseReport& report) {
             table.rows.push_back({view.empty() ? QCoreApplication::translate("Report", "Without a view") : text(view)});
         }
         const QString unit = row.unit.empty() ? QString() : QLatin1Char(' ') + text(row.unit);
-        table.rows.push_back({text(row.what), number(row.value, 1) + unit, rangeWords(row), verdictWords(row), text(row.seenBy)});
+        table.rows.push_back({coreWords(row.what), number(row.value, 1) + unit, rangeWords(row), verdictWords(row), text(row.seenBy)});
     }
     return table;
 }
@@ -100,9 +101,9 @@ ReportSection pressurePart(const CaseReportSource& source) {
                 .arg(number(a->slope.meanMmPerMmHg, 2), number(a->slope.sdMmPerMmHg, 2), number(100.0 * a->slope.patientShare, 0))});
     QStringList warnings, notices;
     for (const core::Notice& notice : source.answers->stasis().warnings)
-        warnings << text(notice.text);
+        warnings << sentence(notice);
     for (const core::Notice& notice : source.answers->stasis().notices)
-        notices << text(notice.text);
+        notices << sentence(notice);
     if (!warnings.isEmpty()) section.blocks.push_back(ReportList{warnings, true});
     if (!notices.isEmpty()) section.blocks.push_back(ReportList{notices});
     return section;
@@ -122,9 +123,9 @@ ReportSection releasePart(const CaseReportSource& source) {
         section.blocks.push_back(lookTable(*look.report));
         QStringList notices;
         for (const core::Notice& notice : look.report->notices)
-            notices << text(notice.text);
+            notices << sentence(notice);
         for (const core::Notice& notice : look.changeNotices)
-            notices << text(notice.text);
+            notices << sentence(notice);
         if (!notices.isEmpty()) section.blocks.push_back(ReportList{notices, true});
     }
     return section;

@@ -1,5 +1,7 @@
 // Decision, comparison and sizes: what the report is read for.
 #include "app/document/answers.h"
+#include "app/format/core_sentences.h"
+#include "app/format/decision_words.h"
 #include "app/models/comparison_model.h"
 #include "app/report/report_parts.h"
 #include "core/sizing/wording.h"
@@ -16,13 +18,13 @@ QString text(const std::string& utf8) {
 }
 
 QString percent(double share) {
-    return text(core::chanceText(share));
+    return chanceWords(share);
 }
 
 QStringList sentences(const std::vector<core::Notice>& notices) {
     QStringList all;
     for (const core::Notice& notice : notices)
-        all << text(notice.text);
+        all << sentence(notice);
     return all;
 }
 
@@ -48,7 +50,7 @@ QString sizeSentence(const Answers& answers) {
 QString widthSentence(const core::SizingAnswer& a) {
     return QCoreApplication::translate("Report", "Width that the chart asks for, at %1: %2, with a chance of 95 % from %3.")
         .arg(text(core::pressureText(a.diameter.pressureMmHg)), text(core::mmText(a.diameter.medianMm)),
-             text(core::mmRange(a.diameter.lower95Mm, a.diameter.upper95Mm)));
+             coreWords(core::mmRange(a.diameter.lower95Mm, a.diameter.upper95Mm)));
 }
 
 QString depthVerdict(const core::SizeFit& size) {
@@ -130,7 +132,7 @@ ReportSection sizesPart(const CaseReportSource& source) {
             Weight::Soft});
         QStringList next;
         for (const core::NextAct& act : answers.sizing()->whatNext)
-            next << QCoreApplication::translate("Report", "Chance to change the size %1: %2").arg(percent(act.chance), text(act.text));
+            next << QCoreApplication::translate("Report", "Chance to change the size %1: %2").arg(percent(act.chance), sentence(act.text));
         if (!next.isEmpty()) {
             section.blocks.push_back(ReportParagraph{QCoreApplication::translate("Report", "What would change it"), Weight::Lead});
             section.blocks.push_back(ReportList{next});

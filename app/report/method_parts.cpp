@@ -1,10 +1,13 @@
 // Pictures, and how everything was measured: what somebody needs who wants to check it.
 #include "app/document/answers.h"
+#include "app/format/core_sentences.h"
 #include "app/format/evidence_words.h"
 #include "app/format/terms.h"
 #include "app/report/report_parts.h"
 
 #include <QCoreApplication>
+#include <algorithm>
+#include <optional>
 #include <set>
 
 namespace gauge::app {
@@ -38,6 +41,27 @@ bool isAboutAnotherQuantity(const Answers& answers, const core::Notice& notice) 
     return reading < observations.size() && observations[reading].quantity != answers.sizing()->question.quantity;
 }
 
+/// Number of a drawing's group; none for other groups.
+std::optional<int> drawingNumber(const std::string& group) {
+    constexpr std::string_view kDrawing = "drawing/";
+    if (!group.starts_with(kDrawing)) return std::nullopt;
+    bool isNumber = false;
+    const int number = QString::fromStdString(group.substr(kDrawing.size())).toInt(&isNumber);
+    return isNumber ? std::optional(number) : std::nullopt;
+}
+
+/// As in the record, but measurement 2 before measurement 10.
+std::vector<const core::RecordedValue*> inOrder(const core::CaseRecord& record) {
+    std::vector<const core::RecordedValue*> all, drawings;
+    for (const core::RecordedValue& value : record.values)
+        (drawingNumber(value.group) ? drawings : all).push_back(&value);
+    std::stable_sort(drawings.begin(), drawings.end(), [](const auto* a, const auto* b) {
+        return *drawingNumber(a->group) < *drawingNumber(b->group);
+    });
+    all.insert(all.end(), drawings.begin(), drawings.end());
+    return all;
+}
+
 /// Everything in the record, one line a value.
 ReportTable allValues(const core::CaseRecord& record) {
     ReportTable table;
@@ -45,7 +69,8 @@ ReportTable allValues(const core::CaseRecord& record) {
                     QCoreApplication::translate("Report", "Uncertainty from"), QCoreApplication::translate("Report", "How")};
     table.numeric = {1};
     std::string group;
-    for (const core::RecordedValue& value : record.values) {
+    for (const core::RecordedValue* one : inOrder(record)) {
+        const core::RecordedValue& value = *one;
         if (value.group != group) {
             group = value.group;
             table.headings.push_back(table.rows.size());
@@ -55,7 +80,7 @@ ReportTable allValues(const core::CaseRecord& record) {
         QString what = placeName(value.id) + QStringLiteral(": ") + metricName(value.id);
         if (core::isStale(record, value)) what += QCoreApplication::translate("Report", " (stale: its plane or mark has moved since)");
         table.rows.push_back({what, estimate(value.estimate, unit), uncertaintyParts(value.estimate, unit),
-                              QString::fromStdString(value.estimate.method)});
+                              coreWords(value.estimate.method)});
     }
     return table;
 }
@@ -73,10 +98,10 @@ ReportSection methodPart(const CaseReportSource& source) {
     ReportSection section{QCoreApplication::translate("Report", "How it was measured"), {}};
     QStringList assumed;
     for (const core::Notice& notice : source.answers->readings().notices)
-        assumed << QString::fromStdString(notice.text);
+        assumed << sentence(notice);
     if (const core::SizingAnswer* a = source.answers->sizing())
         for (const core::Notice& notice : a->notices)
-            if (!isAboutAnotherQuantity(*source.answers, notice)) assumed << QString::fromStdString(notice.text);
+            if (!isAboutAnotherQuantity(*source.answers, notice)) assumed << sentence(notice);
     assumed.removeDuplicates();
     if (!assumed.isEmpty()) {
         section.blocks.push_back(ReportParagraph{QCoreApplication::translate("Report", "What was assumed"), Weight::Lead});

@@ -46,11 +46,12 @@ std::vector<MeasurementPicture> keyPictures(Session& session, PictureUse use) {
 std::vector<ReportPicture> forPaper(const std::vector<MeasurementPicture>& pictures) {
     std::vector<ReportPicture> all;
     for (const MeasurementPicture& picture : pictures) {
-        const bool square = picture.image.height() > picture.image.width() * 3 / 4;
-        all.push_back({picture.image, picture.title, square ? 0.5 : 1.0});
+        // All of them fit on one page of either paper: two squares side by side, the long section, the strip below.
+        const double shape = static_cast<double>(picture.image.height()) / std::max(1, picture.image.width());
+        all.push_back({picture.image, picture.title, shape > 0.75 ? 0.45 : shape > 0.45 ? 0.7 : 0.85});
     }
     // Squares side by side: wide ones after them.
-    std::stable_partition(all.begin(), all.end(), [](const ReportPicture& picture) { return picture.widthShare < 1.0; });
+    std::stable_partition(all.begin(), all.end(), [](const ReportPicture& picture) { return picture.widthShare < 0.5; });
     return all;
 }
 
@@ -100,18 +101,10 @@ private:
     core::Result<void> tables() {
         const fs::path csv = m_folder / "values.csv", json = m_folder / "report.json";
         core::CaseRecord record = m_answers.record();
-        if (m_request.namesHidden) forgetAuthors(record);
+        if (m_request.namesHidden) forgetPersons(record);
         return add(csv, writeBytes(csv, valuesCsv(record))).and_then([&] {
             return add(json, writeBytes(json, reportJson(m_answers, m_request.namesHidden, programName(), m_time)));
         });
-    }
-
-    static void forgetAuthors(core::CaseRecord& record) {
-        for (core::RecordedValue& value : record.values) {
-            core::Provenance source = *value.provenance;
-            source.author.clear();
-            value.provenance = std::make_shared<const core::Provenance>(std::move(source));
-        }
     }
 
     core::Result<void> pictures() {

@@ -50,10 +50,9 @@ std::string reportJson(const Answers& answers, bool namesHidden, const QString& 
     Json cautions = Json::array();
     for (const QString& caution : cautionParagraphs())
         cautions.push_back(caution.toStdString());
-    Json values = valuesJson(answers.record());
-    if (namesHidden)
-        for (Json& value : values)
-            value["author"] = "";
+    core::CaseRecord record = answers.record();
+    if (namesHidden) forgetPersons(record);
+    Json values = valuesJson(record);
     const Json all{{"format", "ostium-gauge/report/1"},
                    {"program", program.toStdString()},
                    {"time", time.toStdString()},

@@ -16,6 +16,8 @@
 #include <QUrl>
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <set>
 
 namespace gauge::app {
 namespace {
@@ -62,32 +64,51 @@ QTextBlockFormat block(double above, double below) {
     return format;
 }
 
+/// A paragraph, a row of a table or a line of pictures: what may begin a page.
+struct Unit {
+    QTextBlock block;            ///< of a paragraph
+    QTextTable* table = nullptr; ///< of a row
+    int row = 0;
+    bool staysWithNext = false;  ///< a title, the head of a table or of a group
+};
+
+/// Numbers of the units that begin a new page.
+using PageBreaks = std::set<std::size_t>;
+
 /// Writes one report into a text document, from top to bottom.
 class Writer {
 public:
-    Writer(QTextDocument& document, double width) : m_document(document), m_cursor(&document), m_width(width) {}
+    Writer(QTextDocument& document, double width, const PageBreaks& breaks)
+        : m_document(document), m_cursor(&document), m_width(width), m_breaks(breaks) {}
+
+    const std::vector<Unit>& units() const { return m_units; }
 
     void write(const PrintedReport& report) {
         m_cursor.beginEditBlock();
         paragraph(report.title, letters(kTitlePt, kInk, true), block(0, 6));
         facts(report.facts);
         for (const ReportSection& section : report.sections) {
-            paragraph(section.title, letters(kSectionPt, kInk, true), block(12, 4));
+            title(section.title);
             for (const ReportBlock& one : section.blocks)
                 std::visit([this](const auto& content) { write(content); }, one);
         }
-        paragraph(QCoreApplication::translate("Report", "Cautions"), letters(kSectionPt, kInk, true), block(12, 4));
+        // Cautions and signature are read together: they stand on one page.
+        title(QCoreApplication::translate("Report", "Cautions"));
         for (const QString& caution : report.cautions)
-            paragraph(caution, letters(kTextPt), block(0, 4));
+            paragraph(caution, letters(kTextPt), block(0, 4), report.withSignature);
         if (report.withSignature) signature();
         m_cursor.endEditBlock();
     }
 
 private:
+    void title(const QString& text) { paragraph(text, letters(kSectionPt, kInk, true), block(12, 4), true); }
+
     /// A fresh block at the end; the document's own first block is used up first.
-    void paragraph(const QString& text, const QTextCharFormat& format, const QTextBlockFormat& shape) {
+    void paragraph(const QString& text, const QTextCharFormat& format, QTextBlockFormat shape, bool staysWithNext = false) {
+        if (m_breaks.contains(m_units.size())) shape.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
         startBlock(shape, format);
         m_cursor.insertText(text, format);
+        m_units.push_back({m_cursor.block(), nullptr, 0, staysWithNext});
     }
 
     void startBlock(const QTextBlockFormat& shape, const QTextCharFormat& format) {
@@ -118,11 +139,11 @@ private:
         using Weight = ReportParagraph::Weight;
         switch (p.weight) {
         case Weight::Lead:
-            return paragraph(p.text, letters(kTextPt + 1.0, kInk, true), block(0, 5));
+            return paragraph(p.text, letters(kTextPt + 1.0, kInk, true), block(0, 5), true);
         case Weight::Soft:
             return paragraph(p.text, letters(kSmallPt, kSoft), block(0, 4));
         case Weight::Warning:
-            return paragraph(QStringLiteral("⚠ ") + p.text, letters(kTextPt, kHeed, true), block(0, 5));
+            return paragraph(QStringLiteral("⚠ ") + p.text, letters(kTextPt, kHeed, true), block(0, 5), true);
         case Weight::Ordinary:
             return paragraph(p.text, letters(kTextPt), block(0, 5));
         }
@@ -138,25 +159,68 @@ private:
         }
     }
 
+    /// A table with more columns than the paper is wide becomes several, each with the first column: a number is never broken.
     void write(const ReportTable& content) {
         const int columns = static_cast<int>(content.header.size());
-        if (columns == 0) return;
-        QTextTable* table =
-            beginTable(static_cast<int>(content.rows.size()) + 1, columns, shares(content), 1);
+        std::vector<double> words;
+        for (int column = 0; column < columns; ++column)
+            words.push_back(roomOf(content, column).word);
+        for (int from = 1; from < columns || from == 1;) {
+            double used = words.empty() ? 0.0 : words[0];
+            int to = from;
+            while (to < columns && (to == from || used + words[static_cast<std::size_t>(to)] <= m_width))
+                used += words[static_cast<std::size_t>(to++)];
+            if (from == 1 && to >= columns) return writeWhole(content);
+            writeWhole(columnsOf(content, from, to));
+            from = to;
+        }
+    }
+
+    /// The first column and those from `from` up to `to`.
+    static ReportTable columnsOf(const ReportTable& content, int from, int to) {
+        ReportTable some;
+        const auto take = [&](const QStringList& cells) { return QStringList(cells.value(0)) + cells.mid(from, to - from); };
+        some.header = take(content.header);
+        for (const int column : content.numeric)
+            if (column == 0 || (column >= from && column < to)) some.numeric.push_back(column == 0 ? 0 : column - from + 1);
+        for (std::size_t row = 0; row < content.rows.size(); ++row) {
+            if (std::find(content.headings.begin(), content.headings.end(), row) != content.headings.end())
+                some.headings.push_back(some.rows.size());
+            some.rows.push_back(take(content.rows[row]));
+        }
+        return some;
+    }
+
+    /// Rows up to the next one that begins a page make one table, with the head again.
+    void writeWhole(const ReportTable& content) {
+        if (content.header.isEmpty()) return;
+        const std::vector<double> widths = shares(content);
+        for (std::size_t from = 0; from < content.rows.size() || from == 0;) {
+            std::size_t to = from + 1;
+            // The head is a unit too, but only of the first part: breaks there are breaks before a row.
+            const std::size_t first = m_units.size() + (from == 0 ? 1 : 0);
+            while (to < content.rows.size() && !m_breaks.contains(first + to - from))
+                ++to;
+            writeRows(content, widths, from, std::min(to, content.rows.size()));
+            from = to;
+        }
+    }
+
+    void writeRows(const ReportTable& content, const std::vector<double>& widths, std::size_t from, std::size_t to) {
+        const int columns = static_cast<int>(content.header.size());
+        QTextTable* table = beginTable(static_cast<int>(to - from) + 1, columns, widths, 1);
         for (int column = 0; column < columns; ++column)
             cell(*table, 0, column, content.header[column], letters(kSmallPt, kInk, true), alignment(content, column), kShade);
-        int row = 1;
-        for (const QStringList& cells : content.rows) {
-            const bool heading =
-                std::find(content.headings.begin(), content.headings.end(), static_cast<std::size_t>(row - 1)) !=
-                content.headings.end();
+        if (from == 0) m_units.push_back({{}, table, 0, true});
+        for (std::size_t n = from; n < to; ++n) {
+            const int row = static_cast<int>(n - from) + 1;
+            const bool heading = std::find(content.headings.begin(), content.headings.end(), n) != content.headings.end();
             for (int column = 0; column < (heading ? 1 : columns); ++column)
-                cell(*table, row, column, cells.value(column), letters(kSmallPt, kInk, heading),
+                cell(*table, row, column, content.rows[n].value(column), letters(kSmallPt, kInk, heading),
                      heading ? Qt::AlignLeft : alignment(content, column), heading ? kShade : QColor());
-            ++row;
+            if (heading && columns > 1) table->mergeCells(row, 0, 1, columns);
+            m_units.push_back({{}, table, row, heading});
         }
-        for (const std::size_t heading : content.headings)
-            if (columns > 1) table->mergeCells(static_cast<int>(heading) + 1, 0, 1, columns);
         endTable();
     }
 
@@ -192,11 +256,12 @@ private:
             at.insertBlock(block(2, 0), letters(kSmallPt, kSoft));
             at.insertText(picture.caption, letters(kSmallPt, kSoft));
         }
+        m_units.push_back({{}, table, 0, false});
         endTable();
     }
 
     void signature() {
-        paragraph(QString(), letters(kTextPt), block(18, 0));
+        paragraph(QString(), letters(kTextPt), block(18, 0), true);
         const QStringList labels{QCoreApplication::translate("Report", "Read and decided by"),
                                  QCoreApplication::translate("Report", "Date and time"),
                                  QCoreApplication::translate("Report", "Signature")};
@@ -210,6 +275,7 @@ private:
             c.setFormat(format);
             c.firstCursorPosition().insertText(labels[n], letters(kSmallPt, kSoft));
         }
+        m_units.push_back({{}, table, 0, false});
         endTable();
     }
 
@@ -218,31 +284,40 @@ private:
         return numeric ? Qt::AlignRight : Qt::AlignLeft;
     }
 
-    /// Each column gets the room of its longest word; what is left goes by how much longer its lines are.
-    std::vector<double> shares(const ReportTable& table) const {
+    struct Room {
+        double word = 0.0, line = 0.0; ///< of the longest word and the longest line
+    };
+
+    Room roomOf(const ReportTable& table, int column) const {
         const QFontMetricsF letters(fontOf(kSmallPt, true));
         const double padding = 2 * kTenths * kCellPadding + kTenths;
+        Room room;
+        const auto look = [&](const QString& text) {
+            for (const QString& one : text.split(QChar::LineSeparator)) {
+                room.line = std::max(room.line, letters.horizontalAdvance(one) + padding);
+                for (const QString& part : one.split(QLatin1Char(' '))) // non-breaking spaces stay within
+                    room.word = std::max(room.word, letters.horizontalAdvance(part) + padding);
+            }
+        };
+        look(table.header[column]);
+        for (std::size_t row = 0; row < table.rows.size(); ++row)
+            if (std::find(table.headings.begin(), table.headings.end(), row) == table.headings.end())
+                look(table.rows[row].value(column));
+        room.line = std::min(room.line, 0.5 * m_width);
+        room.word = std::min(room.word, room.line);
+        return room;
+    }
+
+    /// Each column gets the room of its longest word; what is left goes by how much longer its lines are.
+    std::vector<double> shares(const ReportTable& table) const {
         std::vector<double> words, lines;
         double used = 0.0, wanted = 0.0;
         for (int column = 0; column < table.header.size(); ++column) {
-            double word = 0.0, line = 0.0;
-            const auto look = [&](const QString& text) {
-                for (const QString& one : text.split(QChar::LineSeparator)) {
-                    line = std::max(line, letters.horizontalAdvance(one) + padding);
-                    for (const QString& part : one.split(QLatin1Char(' '))) // non-breaking spaces stay within
-                        word = std::max(word, letters.horizontalAdvance(part) + padding);
-                }
-            };
-            look(table.header[column]);
-            for (std::size_t row = 0; row < table.rows.size(); ++row)
-                if (std::find(table.headings.begin(), table.headings.end(), row) == table.headings.end())
-                    look(table.rows[row].value(column));
-            line = std::min(line, 0.5 * m_width);
-            word = std::min(word, line);
-            words.push_back(word);
-            lines.push_back(line - word);
-            used += word;
-            wanted += line - word;
+            const Room room = roomOf(table, column);
+            words.push_back(room.word);
+            lines.push_back(room.line - room.word);
+            used += room.word;
+            wanted += room.line - room.word;
         }
         const double left = std::max(0.0, m_width - used);
         for (std::size_t column = 0; column < words.size(); ++column)
@@ -260,6 +335,7 @@ private:
         format.setBorderStyle(border > 0 ? QTextFrameFormat::BorderStyle_Solid : QTextFrameFormat::BorderStyle_None);
         format.setBorderCollapse(true);
         format.setHeaderRowCount(border > 0 ? 1 : 0);
+        if (m_breaks.contains(m_units.size())) format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
         format.setWidth(QTextLength(QTextLength::PercentageLength, 100.0));
         format.setTopMargin(kTenths * 2.0);
         format.setBottomMargin(kTenths * 6.0);
@@ -302,9 +378,51 @@ private:
     QTextDocument& m_document;
     QTextCursor m_cursor;
     double m_width;
+    const PageBreaks& m_breaks;
+    std::vector<Unit> m_units;
     int m_pictures = 0;
     bool m_fresh = true;
 };
+
+QRectF placeOf(const QTextDocument& text, const Unit& unit) {
+    const QAbstractTextDocumentLayout& layout = *text.documentLayout();
+    if (!unit.table) return layout.blockBoundingRect(unit.block);
+    QRectF all;
+    for (int column = 0; column < unit.table->columns(); ++column) {
+        const QTextTableCell cell = unit.table->cellAt(unit.row, column);
+        for (QTextBlock one = cell.firstCursorPosition().block(), last = cell.lastCursorPosition().block(); one.isValid();
+             one = one.next()) {
+            all = all.united(layout.blockBoundingRect(one));
+            if (one == last) break;
+        }
+    }
+    // The frame of a row stands its padding away from the text.
+    const double padding = kTenths * (kCellPadding + 1.0);
+    return all.adjusted(0.0, -padding, 0.0, padding);
+}
+
+/// The first unit that ought to begin a page and does not: a row or picture that the end of the page cuts, or a title whose
+/// text stands on the next page.
+std::optional<std::size_t> missingBreak(const QTextDocument& text, const std::vector<Unit>& units, double pageHeight,
+                                        const PageBreaks& breaks) {
+    const auto pageAt = [&](double y) { return static_cast<int>(std::floor(y / pageHeight)); };
+    int before = 0; // last page of the unit before
+    for (std::size_t n = 0; n < units.size(); ++n) {
+        const QRectF place = placeOf(text, units[n]);
+        const int last = pageAt(place.bottom() - 1.0);
+        // Padding above is cut at the top of a page.
+        const int first = std::min(last, pageAt(place.top() + (units[n].table ? kTenths * (kCellPadding + 1.5) : 1.0)));
+        const bool isCut = units[n].table && last > first;
+        const bool titleLeft = n > 0 && units[n - 1].staysWithNext && first > before;
+        before = last;
+        if (!isCut && !titleLeft) continue;
+        std::size_t at = n;
+        while (at > 0 && units[at - 1].staysWithNext)
+            --at;
+        if (at > 0 && !breaks.contains(at)) return at; // else it is longer than a page
+    }
+    return std::nullopt;
+}
 
 } // namespace
 
@@ -312,15 +430,23 @@ Paper usualPaper() {
     return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? Paper::Letter : Paper::A4;
 }
 
-ReportPages::ReportPages(const PrintedReport& report, Paper paper)
-    : m_report(report), m_paper(paper), m_text(std::make_unique<QTextDocument>()) {
-    m_text->setUndoRedoEnabled(false);
-    m_text->setDocumentMargin(0.0);
-    m_text->setDefaultFont(fontOf(kTextPt));
-    m_text->documentLayout()->setPaintDevice(nullptr);
+ReportPages::ReportPages(const PrintedReport& report, Paper paper) : m_report(report), m_paper(paper) {
     const QSizeF area = kTenths * textArea(paper);
-    Writer(*m_text, area.width()).write(report);
-    m_text->setPageSize(area); // after the writing, so that the pages are laid out once
+    constexpr int kMostRounds = 60;
+    PageBreaks breaks;
+    for (int round = 0; round < kMostRounds; ++round) {
+        m_text = std::make_unique<QTextDocument>();
+        m_text->setUndoRedoEnabled(false);
+        m_text->setDocumentMargin(0.0);
+        m_text->setDefaultFont(fontOf(kTextPt));
+        m_text->documentLayout()->setPaintDevice(nullptr);
+        Writer writer(*m_text, area.width(), breaks);
+        writer.write(report);
+        m_text->setPageSize(area); // after the writing, so that the pages are laid out once
+        const auto more = missingBreak(*m_text, writer.units(), area.height(), breaks);
+        if (!more) return;
+        breaks.insert(*more);
+    }
 }
 
 ReportPages::~ReportPages() = default;

@@ -36,6 +36,40 @@ Json lineOf(const core::CaseRecord& record, const core::RecordedValue& value) {
             {"time", p.time}};
 }
 
+/// A number that was typed in, or read from somebody's report: the same columns, with what is known of it.
+Json lineOf(const core::CaseRecord& record, const std::string& id, const core::TypedReading& reading) {
+    const core::Observation& o = reading.observation;
+    const auto moment = record.moments.find(o.state);
+    const core::Stage stage = moment == record.moments.end() ? o.stage : moment->second.content.circulation.stage;
+    Json line{{"group", "reading/" + id},
+              {"id", std::string(core::word(o.quantity))},
+              {"value", numberOrNull(o.valueMm)},
+              {"unit", "mm"},
+              {"standard_uncertainty", o.standardUncertaintyMm ? numberOrNull(*o.standardUncertaintyMm) : Json(nullptr)},
+              {"components", {{"edge", nullptr}, {"plane", nullptr}, {"observer", nullptr}, {"scale", nullptr}}},
+              {"method", "typed in: " + std::string(core::plainName(o.modality)) + ", " + std::string(core::plainName(o.derivation)) +
+                             (reading.note.empty() ? "" : "; " + reading.note)},
+              {"stale", false},
+              {"phase", std::string(core::word(o.phase))},
+              {"state", std::string(core::plainName(stage))},
+              {"sop_instance_uids", Json::array()},
+              {"frame", nullptr},
+              {"frame_of_reference_uid", ""},
+              {"author", ""},
+              {"time", ""}};
+    return line;
+}
+
+/// Every line of the table: what was measured, then what was typed in.
+std::vector<Json> linesOf(const core::CaseRecord& record) {
+    std::vector<Json> lines;
+    for (const core::RecordedValue& value : record.values)
+        lines.push_back(lineOf(record, value));
+    for (const auto& [id, entry] : record.readings)
+        lines.push_back(lineOf(record, id, entry.content));
+    return lines;
+}
+
 std::string joined(const Json& texts) {
     std::string all;
     for (const Json& text : texts)
@@ -84,8 +118,7 @@ std::string valuesCsv(const core::CaseRecord& record) {
         csv += "\r\n";
     };
     line(valueColumns(), [](const std::string& head) { return head; });
-    for (const core::RecordedValue& value : record.values) {
-        const Json one = lineOf(record, value);
+    for (const Json& one : linesOf(record)) {
         line(valueColumns(), [&one](const std::string& head) {
             return csvCell(one.contains(head) ? one.at(head) : one.at("components").at(head));
         });
@@ -95,9 +128,19 @@ std::string valuesCsv(const core::CaseRecord& record) {
 
 Json valuesJson(const core::CaseRecord& record) {
     Json lines = Json::array();
-    for (const core::RecordedValue& value : record.values)
-        lines.push_back(lineOf(record, value));
+    for (Json& line : linesOf(record))
+        lines.push_back(std::move(line));
     return lines;
+}
+
+void forgetPersons(core::CaseRecord& record) {
+    for (core::RecordedValue& value : record.values) {
+        core::Provenance source = *value.provenance;
+        source.author.clear();
+        value.provenance = std::make_shared<const core::Provenance>(std::move(source));
+    }
+    for (auto& [id, entry] : record.readings)
+        entry.content.note.clear();
 }
 
 } // namespace gauge::app

@@ -1,4 +1,4 @@
-// The record's values as a flat table, one line a value: CSV for a spreadsheet and JSON for programs. Numbers are the
+// The record's values, and after them the readings that were typed in, as a flat table, one line a value: CSV for a spreadsheet and JSON for programs. Numbers are the
 // record's own, with all their digits; nothing is rounded here.
 #pragma once
 
@@ -20,6 +20,9 @@ std::string valuesCsv(const core::CaseRecord& record);
 /// The same lines as objects: {"group", "id", "value", "unit", "standard_uncertainty", "components": {…}, "method", "stale",
 /// "phase", "state", "sop_instance_uids", "frame", "frame_of_reference_uid", "author", "time"}; null where there is none.
 nlohmann::ordered_json valuesJson(const core::CaseRecord& record);
+
+/// Takes out who measured and what was noted about typed readings (a note may name the person who wrote a report).
+void forgetPersons(core::CaseRecord& record);
 
 /// One cell of CSV: quoted where needed, made harmless where a spreadsheet would calculate.
 std::string csvText(std::string text);

@@ -1,6 +1,7 @@
 #include "app/views/angle_dial.h"
 
 #include "app/drawing/palette.h"
+#include "app/format/core_sentences.h"
 #include "app/format/quantity.h"
 #include "app/models/echo_pass.h"
 
@@ -31,7 +32,7 @@ QString line(const QString& what, const core::Estimate& value, Unit unit) {
 QString noticesOf(const std::vector<core::Notice>& notices) {
     QString text;
     for (const core::Notice& notice : notices)
-        text += QStringLiteral("<p>%1</p>").arg(QString::fromStdString(notice.text).toHtmlEscaped());
+        text += QStringLiteral("<p>%1</p>").arg(sentence(notice).toHtmlEscaped());
     return text;
 }
 

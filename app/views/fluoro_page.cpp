@@ -1,6 +1,7 @@
 #include "app/views/fluoro_page.h"
 
 #include "app/drawing/marks_drawing.h"
+#include "app/format/core_sentences.h"
 #include "app/format/evidence_words.h"
 #include "app/format/quantity.h"
 #include "app/models/echo_pass.h"
@@ -228,7 +229,7 @@ void FluoroPage::refreshText() {
                                                      .arg(estimate(depth->lengthMm, Unit::Millimetre)));
     if (m_view->data())
         for (const core::Notice& notice : m_view->data()->notices)
-            text += paragraph(QString::fromStdString(notice.text));
+            text += paragraph(sentence(notice));
     m_words->setText(text);
 }
 

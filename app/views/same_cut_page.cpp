@@ -3,6 +3,7 @@
 #include "app/commands/picture_commands.h"
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/marks_drawing.h"
+#include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/evidence_words.h"
 #include "app/format/quantity.h"
@@ -370,7 +371,7 @@ std::optional<core::DifferenceSplit> SameCutPage::split(const core::Result<core:
         words += paragraph(tr("CT was read at %1, echo at %2: what the phase changes beyond its pressure lies in the unexplained part.")
                                .arg(phaseWords(ct->phase), phaseWords(echo->phase)));
     for (const core::Notice& notice : made->notices)
-        words += paragraph(QString::fromStdString(notice.text));
+        words += paragraph(sentence(notice));
     return *made;
 }
 
@@ -393,7 +394,7 @@ void SameCutPage::refresh() {
                              nullptr, static_cast<int>(fitted->residualMm.size()))
                               .arg(quantity(fitted->rmsResidualMm, Unit::Millimetre)));
         for (const core::Notice& notice : fitted->notices)
-            words += paragraph(QString::fromStdString(notice.text));
+            words += paragraph(sentence(notice));
         const core::Evidence* evidence = m_view->content();
         const core::LandingZone* landing = m_session.landing();
         if (evidence && evidence->probeAngleDeg && landing) {

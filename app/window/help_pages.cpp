@@ -2,7 +2,7 @@
 
 #include "app/drawing/palette.h"
 #include "app/format/words.h"
-#include "app/window/language.h"
+#include "app/format/language.h"
 
 #include <QDialog>
 #include <QDir>

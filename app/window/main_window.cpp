@@ -1,5 +1,7 @@
 #include "app/window/main_window.h"
 
+#include "app/document/report_offer.h"
+
 #include "app/library/ui/library_window.h"
 #include "app/panels/caution_strip.h"
 #include "app/panels/comparison_panel.h"
@@ -30,13 +32,9 @@
 namespace gauge::app {
 namespace {
 
-/// The case file that was dropped, or the folder of the images.
-QString dropped(const QMimeData& data) {
-    for (const QUrl& url : data.urls()) {
-        if (!url.isLocalFile()) continue;
-        const QFileInfo info(url.toLocalFile());
-        return info.isDir() || isCaseFile(info.filePath()) ? info.absoluteFilePath() : info.absolutePath();
-    }
+QString droppedPath(const QMimeData& data) {
+    for (const QUrl& url : data.urls())
+        if (url.isLocalFile()) return QFileInfo(url.toLocalFile()).absoluteFilePath();
     return {};
 }
 
@@ -220,14 +218,23 @@ void MainWindow::openFolder(const QString& path) {
     m_session.openFolder(path);
 }
 
+void MainWindow::openPath(const QString& path) {
+    const QFileInfo info(path);
+    if (isCaseFile(path))
+        openCase(path);
+    else if (info.isFile() && isReportFile(path))
+        readReport(path);
+    else
+        openFolder(info.isFile() ? info.absolutePath() : path);
+}
+
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (!dropped(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+    if (!droppedPath(*event->mimeData()).isEmpty()) event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
     event->acceptProposedAction();
-    const QString path = dropped(*event->mimeData());
-    isCaseFile(path) ? openCase(path) : openFolder(path);
+    openPath(droppedPath(*event->mimeData()));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

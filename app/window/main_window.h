@@ -50,6 +50,10 @@ public:
     void chooseFolder();
     /// Opens a folder of images.
     void openFolder(const QString& path);
+    /// Offers the readings of a structured report to the open case.
+    void readReport(const QString& path);
+    /// Folder of images, case file or report: what a path, a drop or the command line names.
+    void openPath(const QString& path);
     /// Opens a case file, and remembers it among the recent ones.
     void openCase(const QString& path);
     void showSettings();
@@ -116,6 +120,12 @@ private:
     void reportAsFiles();
     void printReport();
 
+    // main_window_exchange.cpp: reports of others in, tables and images without identity out
+    void addExchangeActions(QMenu& file);
+    void chooseReport();
+    void saveValues();
+    void exportWithoutIdentity();
+
     // main_window_state.cpp: title, theme, room of the parts
     void makeMeeting();
     void refreshMode();
@@ -133,6 +143,7 @@ private:
     Answers m_answers{m_session};
     ViewState m_state;
     Settings m_settings;
+    JobRunner m_exportJob;
     std::unique_ptr<LibraryWindow> m_library; ///< goes before the session that it writes
 
     JobRunner m_sample;

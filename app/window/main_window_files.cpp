@@ -25,10 +25,16 @@ void MainWindow::addReportActions(QMenu& file) {
 }
 
 void MainWindow::reportAsPdf() {
-    const QString path = QFileDialog::getSaveFileName(this, tr("Report as PDF"), tr("report.pdf"), tr("PDF (*.pdf)"));
+    const QString a4 = tr("PDF on A4 (*.pdf)"), letter = tr("PDF on Letter (*.pdf)");
+    QString paper = usualPaper() == Paper::A4 ? a4 : letter;
+    const QString path = QFileDialog::getSaveFileName(this, tr("Report as PDF"), tr("report.pdf"),
+                                                      paper == a4 ? a4 + QStringLiteral(";;") + letter
+                                                                  : letter + QStringLiteral(";;") + a4,
+                                                      &paper);
     if (path.isEmpty()) return;
     m_answers.finishNow();
-    const auto written = writePdf(printedReport(m_answers, m_state.namesHidden()), usualPaper(), path.toStdString());
+    const auto written = writePdf(printedReport(m_answers, m_state.namesHidden()), paper == letter ? Paper::Letter : Paper::A4,
+                                  path.toStdString());
     m_session.say(written ? Kind::Information : Kind::Error,
                   written ? tr("The report was written to %1.").arg(path) : QString::fromStdString(written.error().message));
 }
@@ -65,13 +71,15 @@ void MainWindow::reportAsFiles() {
 
 void MainWindow::printReport() {
     QPrinter printer(QPrinter::HighResolution);
-    const Paper paper = usualPaper();
-    printer.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+    printer.setPageSize(QPageSize(usualPaper() == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
     printer.setFullPage(true);
     printer.setPageMargins(QMarginsF(0, 0, 0, 0)); // the layout has its own
     QPrintDialog dialog(&printer, this);
     if (dialog.exec() != QDialog::Accepted) return;
     m_answers.finishNow();
+    // The person may have chosen the other paper in the dialog; on any third one the report is laid out for A4.
+    const Paper paper = printer.pageLayout().pageSize().id() == QPageSize::Letter ? Paper::Letter : Paper::A4;
+    if (paper == Paper::A4) printer.setPageSize(QPageSize(QPageSize::A4));
     ReportPages(printedReport(m_answers, m_state.namesHidden()), paper).paint(printer);
     m_session.say(Kind::Information, tr("The report was sent to the printer %1.").arg(printer.printerName()));
 }

@@ -33,6 +33,8 @@ void MainWindow::makeFileMenu() {
     file->addSeparator();
     addReportActions(*file);
     file->addSeparator();
+    addExchangeActions(*file);
+    file->addSeparator();
     QAction* quit = file->addAction(tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), this, &QWidget::close);
     quit->setMenuRole(QAction::QuitRole);
 }

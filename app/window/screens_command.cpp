@@ -1,7 +1,7 @@
 #include "app/window/screens_command.h"
 
 #include "app/cli/command_line.h"
-#include "app/window/language.h"
+#include "app/format/language.h"
 #include "app/window/screen_tour.h"
 
 #include <QApplication>

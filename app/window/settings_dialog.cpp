@@ -1,8 +1,8 @@
 #include "app/window/settings_dialog.h"
 
 #include "app/document/case_document.h"
+#include "app/format/language.h"
 #include "app/models/demo_charts.h"
-#include "app/window/language.h"
 #include "app/window/settings_library.h"
 
 #include <QCheckBox>

@@ -1,7 +1,7 @@
 #include "app/window/workstation.h"
 
 #include "app/settings/settings.h"
-#include "app/window/language.h"
+#include "app/format/language.h"
 #include "app/window/main_window.h"
 #include "app/window/theme.h"
 
@@ -22,13 +22,8 @@ int runWorkstation(int& argumentCount, char** arguments) {
     MainWindow window;
     if (Settings().autosave()) window.session().document().keepUnsavedIn(unsavedFolder());
     window.show();
-    // Qt has taken its own options out by now; what is left names a folder or a case file.
-    if (const QStringList rest = QApplication::arguments().mid(1); !rest.isEmpty()) {
-        if (isCaseFile(rest.front()))
-            window.openCase(rest.front());
-        else
-            window.openFolder(rest.front());
-    }
+    // Qt has taken its own options out by now; what is left names a folder, a case file or a report.
+    if (const QStringList rest = QApplication::arguments().mid(1); !rest.isEmpty()) window.openPath(rest.front());
     return QApplication::exec();
 }
 

@@ -1071,6 +1071,1425 @@
     </message>
 </context>
 <context>
+    <name>CoreSentences</name>
+    <message>
+        <source>%1 %2; %3 is wanted.</source>
+        <translation>%1 %2; gewünscht ist %3.</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3, %4) became %5 (%6, %7).</source>
+        <translation>%1 %2 (%3, %4) wurde %5 (%6, %7).</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3, %4) became %5 (%6, %7); within the uncertainty of the two readings.</source>
+        <translation>%1 %2 (%3, %4) wurde %5 (%6, %7); innerhalb der Unsicherheit der beiden Messwerte.</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3; %4 is wanted.</source>
+        <translation>%1, %2 %3; gewünscht ist %4.</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3 (%4, %5) became %6 (%7, %8).</source>
+        <translation>%1, %2 %3 (%4, %5) wurde %6 (%7, %8).</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3 (%4, %5) became %6 (%7, %8); within the uncertainty of the two readings.</source>
+        <translation>%1, %2 %3 (%4, %5) wurde %6 (%7, %8); innerhalb der Unsicherheit der beiden Messwerte.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3; %4 is wanted.</source>
+        <translation>%1: %2 %3; gewünscht ist %4.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 (%4, %5) became %6 (%7, %8).</source>
+        <translation>%1: %2 %3 (%4, %5) wurde %6 (%7, %8).</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 (%4, %5) became %6 (%7, %8); within the uncertainty of the two readings.</source>
+        <translation>%1: %2 %3 (%4, %5) wurde %6 (%7, %8); innerhalb der Unsicherheit der beiden Messwerte.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %4; %5 is wanted.</source>
+        <translation>%1: %2, %3 %4; gewünscht ist %5.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %4 (%5, %6) became %7 (%8, %9).</source>
+        <translation>%1: %2, %3 %4 (%5, %6) wurde %7 (%8, %9).</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %4 (%5, %6) became %7 (%8, %9); within the uncertainty of the two readings.</source>
+        <translation>%1: %2, %3 %4 (%5, %6) wurde %7 (%8, %9); innerhalb der Unsicherheit der beiden Messwerte.</translation>
+    </message>
+    <message>
+        <source>The reading is uncertain enough for either side of the limit.</source>
+        <translation>Der Messwert ist so unsicher, dass beide Seiten der Grenze möglich sind.</translation>
+    </message>
+    <message>
+        <source>Bring the sheath deeper before the inner catheter is withdrawn.</source>
+        <translation>Bringen Sie die Schleuse tiefer, bevor der innere Katheter zurückgezogen wird.</translation>
+    </message>
+    <message>
+        <source>The lobe sits too near the ostium.</source>
+        <translation>Der Lappen sitzt zu nahe am Ostium.</translation>
+    </message>
+    <message>
+        <source>The lobe does not lie in line with the neck.</source>
+        <translation>Der Lappen liegt nicht in einer Linie mit dem Hals.</translation>
+    </message>
+    <message>
+        <source>Disc and lobe are not apart: the lobe may be too shallow or the disc under no tension.</source>
+        <translation>Scheibe und Lappen liegen nicht auseinander: Der Lappen kann zu flach sitzen oder die Scheibe ohne Zug sein.</translation>
+    </message>
+    <message>
+        <source>A lobe stays open to the atrium.</source>
+        <translation>Ein Lappen des Vorhofohrs bleibt zum Vorhof offen.</translation>
+    </message>
+    <message>
+        <source>Thrombus lies on the implant: the treating team decides on treatment and another look.</source>
+        <translation>Auf dem Implantat liegt ein Thrombus: Das Behandlungsteam entscheidet über Behandlung und erneutes Nachsehen.</translation>
+    </message>
+    <message>
+        <source>The seal is not adequate.</source>
+        <translation>Die Abdichtung reicht nicht.</translation>
+    </message>
+    <message>
+        <source>The implant or the repair narrows the inflow.</source>
+        <translation>Das Implantat oder die Reparatur verengt den Einstrom.</translation>
+    </message>
+    <message>
+        <source>Pulmonary-vein flow is not free.</source>
+        <translation>Der Fluss der Lungenvene ist nicht frei.</translation>
+    </message>
+    <message>
+        <source>The implant lies too near a neighbour.</source>
+        <translation>Das Implantat liegt zu nahe an einem Nachbarn.</translation>
+    </message>
+    <message>
+        <source>Too little hold: the implant may move or leak, the more so when the atrium fills.</source>
+        <translation>Zu wenig Halt: Das Implantat kann sich bewegen oder undicht sein, erst recht, wenn sich der Vorhof füllt.</translation>
+    </message>
+    <message>
+        <source>The implant is squeezed beyond its band.</source>
+        <translation>Das Implantat ist über sein Band hinaus gedrückt.</translation>
+    </message>
+    <message>
+        <source>The inner catheter is out already: do not push the bare sheath; bring a catheter back first.</source>
+        <translation>Der innere Katheter ist schon draußen: Schieben Sie nicht die leere Schleuse vor; führen Sie erst wieder einen Katheter ein.</translation>
+    </message>
+    <message>
+        <source>A pericardial effusion of %1 was seen by %2: compare it with the view before the puncture.</source>
+        <translation>Ein Perikarderguss von %1 wurde gesehen von %2: Vergleichen Sie ihn mit der Ansicht vor der Punktion.</translation>
+    </message>
+    <message>
+        <source>The crossing left a hole of %1 in the septum.</source>
+        <translation>Der Durchtritt hinterließ ein Loch von %1 im Septum.</translation>
+    </message>
+    <message>
+        <source>%1: the gap grows from %2 to %3 on the pull: the implant is not stable.</source>
+        <translation>%1: Der Spalt wächst beim Zug von %2 auf %3: Das Implantat ist nicht stabil.</translation>
+    </message>
+    <message>
+        <source>%1: the gap on the %2 grows from %3 to %4 on the pull: the implant is not stable.</source>
+        <translation>%1: Der Spalt (%2) wächst beim Zug von %3 auf %4: Das Implantat ist nicht stabil.</translation>
+    </message>
+    <message>
+        <source>the gap grows from %1 to %2 on the pull: the implant is not stable.</source>
+        <translation>Der Spalt wächst beim Zug von %1 auf %2: Das Implantat ist nicht stabil.</translation>
+    </message>
+    <message>
+        <source>the gap on the %1 grows from %2 to %3 on the pull: the implant is not stable.</source>
+        <translation>Der Spalt (%1) wächst beim Zug von %2 auf %3: Das Implantat ist nicht stabil.</translation>
+    </message>
+    <message>
+        <source>Not looked at yet at this stage: %1.</source>
+        <translation>In diesem Stadium noch nicht angesehen: %1.</translation>
+    </message>
+    <message>
+        <source>Thrombus in the appendage, %1: the plan stops here.</source>
+        <translation>Thrombus im Vorhofohr, %1: Der Plan endet hier.</translation>
+    </message>
+    <message>
+        <source>Nothing enters the appendage; no size can be signed until a later look excludes thrombus.</source>
+        <translation>Nichts kommt in das Vorhofohr; keine Größe kann unterschrieben werden, bis ein späteres Nachsehen einen Thrombus ausschließt.</translation>
+    </message>
+    <message>
+        <source>Thrombus was seen %1 and no longer %2: make sure that it dissolved and did not leave.</source>
+        <translation>Ein Thrombus wurde gesehen (%1) und später nicht mehr (%2): Vergewissern Sie sich, dass er sich aufgelöst hat und nicht abgegangen ist.</translation>
+    </message>
+    <message>
+        <source>Stasis in the appendage %1: %2.</source>
+        <translation>Stase im Vorhofohr (%1): %2.</translation>
+    </message>
+    <message>
+        <source>Exclude thrombus before anything enters it.</source>
+        <translation>Schließen Sie einen Thrombus aus, bevor etwas hineinkommt.</translation>
+    </message>
+    <message>
+        <source>The tip of the appendage enhances to %1 of the ascending aorta in a delayed phase %2, below 0.5: exclude thrombus before anything enters it.</source>
+        <translation>Die Spitze des Vorhofohrs färbt sich in einer späten Phase (%2) auf %1 der aufsteigenden Aorta an, unter 0.5: Schließen Sie einen Thrombus aus, bevor etwas hineinkommt.</translation>
+    </message>
+    <message>
+        <source>The enhancement ratio %1 %2 was read in an early phase: it gives no verdict on thrombus; only a delayed phase does.</source>
+        <translation>Das Anfärbeverhältnis %1 (%2) wurde in einer frühen Phase gelesen: Es erlaubt kein Urteil über einen Thrombus; nur eine späte Phase tut das.</translation>
+    </message>
+    <message>
+        <source>The enhancement ratio %1 %2 was read in a phase that nobody stated: it gives no verdict on thrombus; only a delayed phase does.</source>
+        <translation>Das Anfärbeverhältnis %1 (%2) wurde in einer Phase gelesen, die niemand angab: Es erlaubt kein Urteil über einen Thrombus; nur eine späte Phase tut das.</translation>
+    </message>
+    <message>
+        <source>New echo contrast since the repair: grade %1 %2, grade %3 %4.</source>
+        <translation>Neuer Echokontrast seit der Reparatur: Grad %1 (%2), Grad %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Denser echo contrast since the repair: grade %1 %2, grade %3 %4.</source>
+        <translation>Dichterer Echokontrast seit der Reparatur: Grad %1 (%2), Grad %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Flow in the appendage is slower; exclude thrombus before anything enters it.</source>
+        <translation>Der Fluss im Vorhofohr ist langsamer; schließen Sie einen Thrombus aus, bevor etwas hineinkommt.</translation>
+    </message>
+    <message>
+        <source>The appendage was not looked at again since the repair.</source>
+        <translation>Das Vorhofohr wurde seit der Reparatur nicht wieder angesehen.</translation>
+    </message>
+    <message>
+        <source>Flow changes with a repair: look for smoke, sludge and thrombus, and record it, before a size can be signed.</source>
+        <translation>Mit einer Reparatur ändert sich der Fluss: Suchen Sie nach Echokontrast, Schlick und Thrombus, und halten Sie es fest, bevor eine Größe unterschrieben werden kann.</translation>
+    </message>
+    <message>
+        <source>The stroke and bleeding scores do not know about the repair; their rates are shown as published, not adjusted.</source>
+        <translation>Die Punktwerte für Schlaganfall und Blutung wissen nichts von der Reparatur; ihre Raten stehen wie veröffentlicht, nicht angepasst.</translation>
+    </message>
+    <message>
+        <source>A left atrial mean pressure of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <translation>Ein linksatrialer Mitteldruck von %1 (%2, Zustand „%3“) liegt außerhalb von %4 bis %5.</translation>
+    </message>
+    <message>
+        <source>A v wave of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <translation>Eine v-Welle von %1 (%2, Zustand „%3“) liegt außerhalb von %4 bis %5.</translation>
+    </message>
+    <message>
+        <source>A mean mitral gradient of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <translation>Ein mittlerer Mitralgradient von %1 (%2, Zustand „%3“) liegt außerhalb von %4 bis %5.</translation>
+    </message>
+    <message>
+        <source>A heart rate of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <translation>Eine Herzfrequenz von %1 (%2, Zustand „%3“) liegt außerhalb von %4 bis %5.</translation>
+    </message>
+    <message>
+        <source>Look at it again.</source>
+        <translation>Sehen Sie noch einmal nach.</translation>
+    </message>
+    <message>
+        <source>The v wave of %1 lies below the mean of %2 (%3, state "%4"); a peak cannot.</source>
+        <translation>Die v-Welle von %1 liegt unter dem Mittel von %2 (%3, Zustand „%4“); eine Spitze kann das nicht.</translation>
+    </message>
+    <message>
+        <source>The mean mitral gradient of %1 exceeds the left atrial mean pressure of %2 (%3, state "%4"), which would need a ventricle filling below 0 mmHg.</source>
+        <translation>Der mittlere Mitralgradient von %1 übersteigt den linksatrialen Mitteldruck von %2 (%3, Zustand „%4“), was eine Kammerfüllung unter 0 mmHg verlangte.</translation>
+    </message>
+    <message>
+        <source>Systolic flow in the pulmonary veins is reversed but regurgitation is graded %1 (%2, state "%3"); grade it again.</source>
+        <translation>Der systolische Fluss der Lungenvenen ist umgekehrt, die Insuffizienz aber als %1 eingestuft (%2, Zustand „%3“); stufen Sie sie noch einmal ein.</translation>
+    </message>
+    <message>
+        <source>Left atrial mean pressure rose from %1 to %2 (%3, state "%4").</source>
+        <translation>Der linksatriale Mitteldruck stieg von %1 auf %2 (%3, Zustand „%4“).</translation>
+    </message>
+    <message>
+        <source>Left atrial mean pressure fell from %1 to %2 (%3, state "%4").</source>
+        <translation>Der linksatriale Mitteldruck fiel von %1 auf %2 (%3, Zustand „%4“).</translation>
+    </message>
+    <message>
+        <source>Left atrial mean pressure did not fall with the repair: from %1 to %2 (%3, state "%4").</source>
+        <translation>Der linksatriale Mitteldruck fiel mit der Reparatur nicht: von %1 auf %2 (%3, Zustand „%4“).</translation>
+    </message>
+    <message>
+        <source>In a large registry it fell in 59 % only.</source>
+        <translation>In einem großen Register fiel er nur bei 59 %.</translation>
+    </message>
+    <message>
+        <source>Rhythm changed from %1 to %2 (%3, state "%4").</source>
+        <translation>Der Rhythmus wechselte von %1 zu %2 (%3, Zustand „%4“).</translation>
+    </message>
+    <message>
+        <source>Ventilation changed from %1 to %2 (%3, state "%4"): pressures are not alike.</source>
+        <translation>Die Beatmung wechselte von %1 zu %2 (%3, Zustand „%4“): Die Drücke sind nicht vergleichbar.</translation>
+    </message>
+    <message>
+        <source>Mitral regurgitation changed from %1 to %2 (%3, state "%4").</source>
+        <translation>Die Mitralinsuffizienz änderte sich von %1 zu %2 (%3, Zustand „%4“).</translation>
+    </message>
+    <message>
+        <source>The ostium is a proposal and not confirmed: its place is uncertain by 2 mm and 5 degrees.</source>
+        <translation>Das Ostium ist ein Vorschlag und nicht bestätigt: Sein Ort ist um 2 mm und 5 Grad unsicher.</translation>
+    </message>
+    <message>
+        <source>Confirm or move it, or mark the circumflex and ridge points.</source>
+        <translation>Bestätigen oder verschieben Sie es, oder markieren Sie die Punkte an Circumflexa und Leiste.</translation>
+    </message>
+    <message>
+        <source>Moved or tilted within the uncertainty of its place, the %1 opens into a neighbouring cavity or leaves the lumen; its stated uncertainty rests on the other side alone.</source>
+        <translation>Innerhalb der Unsicherheit ihres Orts verschoben oder gekippt öffnet sich die Ebene (%1) in einen Nachbarraum oder verlässt das Lumen; ihre angegebene Unsicherheit beruht auf der anderen Seite allein.</translation>
+    </message>
+    <message>
+        <source>Check the plane.</source>
+        <translation>Prüfen Sie die Ebene.</translation>
+    </message>
+    <message>
+        <source>The voxels are up to %1 long: too coarse for sizing.</source>
+        <translation>Die Voxel sind bis zu %1 lang: zu grob für die Größenwahl.</translation>
+    </message>
+    <message>
+        <source>Stated uncertainties hold for voxels up to 1 mm; use a thin-slice reconstruction.</source>
+        <translation>Angegebene Unsicherheiten gelten für Voxel bis 1 mm; benutzen Sie eine Rekonstruktion mit dünnen Schichten.</translation>
+    </message>
+    <message>
+        <source>%1 of the profile's sections could not be measured (they open sideways or are too small) and are left out.</source>
+        <translation>%1 Schnitte des Profils ließen sich nicht messen (sie öffnen sich seitlich oder sind zu klein) und fehlen.</translation>
+    </message>
+    <message>
+        <source>Beyond the tip the image stays half bright (%1): the end of the appendage seems to be unfilled.</source>
+        <translation>Hinter der Spitze bleibt das Bild halb hell (%1): Das Ende des Vorhofohrs scheint nicht gefüllt zu sein.</translation>
+    </message>
+    <message>
+        <source>Depth and volume are lower bounds; exclude thrombus before anything enters it.</source>
+        <translation>Tiefe und Volumen sind Untergrenzen; schließen Sie einen Thrombus aus, bevor etwas hineinkommt.</translation>
+    </message>
+    <message>
+        <source>The appendage's tip reads %1 where the atrium reads %2: poor filling by slow flow, or thrombus.</source>
+        <translation>Die Spitze des Vorhofohrs misst %1, wo der Vorhof %2 misst: schlechte Füllung durch langsamen Fluss oder ein Thrombus.</translation>
+    </message>
+    <message>
+        <source>Exclude thrombus before anything enters the appendage; contours here are less certain than their stated uncertainty.</source>
+        <translation>Schließen Sie einen Thrombus aus, bevor etwas in das Vorhofohr kommt; Konturen sind hier unsicherer als angegeben.</translation>
+    </message>
+    <message>
+        <source>The plain ellipse, %1, is no more oval than the error of reading makes a round neck look: it is reported round, and its direction says nothing.</source>
+        <translation>Die einfache Ellipse, %1, ist nicht ovaler, als der Lesefehler einen runden Hals aussehen lässt: Sie wird als rund berichtet, und ihre Richtung sagt nichts.</translation>
+    </message>
+    <message>
+        <source>Part of the ovality of the plain ellipse, %1, is likely error of reading and was taken off.</source>
+        <translation>Ein Teil der Ovalität der einfachen Ellipse, %1, ist wohl Lesefehler und wurde abgezogen.</translation>
+    </message>
+    <message>
+        <source>Area- and perimeter-derived diameters are nearly free of this.</source>
+        <translation>Durchmesser aus Fläche und Umfang sind davon fast frei.</translation>
+    </message>
+    <message>
+        <source>Three widths leave nothing over to judge their error by, and none was stated: longest and shortest diameter may look more different than they are.</source>
+        <translation>Drei Weiten lassen nichts übrig, um ihren Fehler zu beurteilen, und keiner wurde angegeben: Längster und kürzester Durchmesser können verschiedener aussehen, als sie sind.</translation>
+    </message>
+    <message>
+        <source>State the width uncertainty, or read a fourth view.</source>
+        <translation>Geben Sie die Unsicherheit der Weiten an, oder lesen Sie eine vierte Ansicht.</translation>
+    </message>
+    <message>
+        <source>No uncertainty of the widths was stated; %1 was taken, an assumption.</source>
+        <translation>Keine Unsicherheit der Weiten wurde angegeben; %1 wurden angenommen.</translation>
+    </message>
+    <message>
+        <source>The beam is tilted by %1 to the appendage's axis; the directions of the widths were corrected for it.</source>
+        <translation>Der Strahl ist um %1 zur Achse des Vorhofohrs gekippt; die Richtungen der Weiten wurden dafür korrigiert.</translation>
+    </message>
+    <message>
+        <source>With a tilt of more than 45 degrees a width across the appendage is hard to draw: errors of drawing grow beyond what is stated.</source>
+        <translation>Bei einer Kippung über 45 Grad ist eine Weite quer zum Vorhofohr schwer zu zeichnen: Zeichenfehler wachsen über das Angegebene hinaus.</translation>
+    </message>
+    <message>
+        <source>The widths lie on no common ellipse within their uncertainty (residual %1); no single view can be blamed.</source>
+        <translation>Die Weiten liegen innerhalb ihrer Unsicherheit auf keiner gemeinsamen Ellipse (Rest %1); keine einzelne Ansicht ist schuld.</translation>
+    </message>
+    <message>
+        <source>Each view's agreeing width is given, and the uncertainties were enlarged.</source>
+        <translation>Für jede Ansicht steht die Weite, die passen würde, und die Unsicherheiten wurden vergrößert.</translation>
+    </message>
+    <message>
+        <source>The depth was read in one view only; the tip may lie outside it: a lower bound.</source>
+        <translation>Die Tiefe wurde nur in einer Ansicht gelesen; die Spitze kann außerhalb liegen: eine Untergrenze.</translation>
+    </message>
+    <message>
+        <source>The depth reads %1 in one view and %2 in another: an implant must fit in the plane where it is short, too.</source>
+        <translation>Die Tiefe beträgt %1 in einer Ansicht und %2 in einer anderen: Ein Implantat muss auch in der Ebene passen, wo sie kurz ist.</translation>
+    </message>
+    <message>
+        <source>The widths were read in different phases of the beat; one ellipse through them mixes two sizes.</source>
+        <translation>Die Weiten wurden in verschiedenen Phasen des Schlags gelesen; eine Ellipse durch sie mischt zwei Größen.</translation>
+    </message>
+    <message>
+        <source>Read all views in the same phase, best at end-systole.</source>
+        <translation>Lesen Sie alle Ansichten in derselben Phase, am besten endsystolisch.</translation>
+    </message>
+    <message>
+        <source>The phase of the beat is unknown for at least one width; the appendage is widest at end-systole.</source>
+        <translation>Die Phase des Schlags ist für mindestens eine Weite unbekannt; das Vorhofohr ist endsystolisch am weitesten.</translation>
+    </message>
+    <message>
+        <source>A width of %1 at %2 is unusual for an appendage (4 to 60 mm): check unit and scale.</source>
+        <translation>Eine Weite von %1 bei %2 ist für ein Vorhofohr ungewöhnlich (4 bis 60 mm): Prüfen Sie Einheit und Maßstab.</translation>
+    </message>
+    <message>
+        <source>The view "%1" is left out: its probe angle is not known.</source>
+        <translation>Die Ansicht „%1“ bleibt weg: Ihr Sondenwinkel ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Read it off the picture and enter it.</source>
+        <translation>Lesen Sie ihn vom Bild ab und tragen Sie ihn ein.</translation>
+    </message>
+    <message>
+        <source>The landmarks of echo and CT fit each other no better than %1 (root mean square), more than their uncertainties allow: another filling or phase, or one of them is another structure.</source>
+        <translation>Die Landmarken von Echo und CT passen nicht besser als %1 zueinander (quadratisches Mittel), mehr als ihre Unsicherheiten erlauben: andere Füllung oder Phase, oder eine davon ist eine andere Struktur.</translation>
+    </message>
+    <message>
+        <source>The pose's uncertainty was enlarged.</source>
+        <translation>Die Unsicherheit der Lage wurde vergrößert.</translation>
+    </message>
+    <message>
+        <source>All landmarks were marked in one view: the turn to the other views rests on the shown probe angles alone.</source>
+        <translation>Alle Landmarken wurden in einer Ansicht gesetzt: Die Drehung zu den anderen Ansichten beruht allein auf den angezeigten Sondenwinkeln.</translation>
+    </message>
+    <message>
+        <source>The landmarks lie close to one line (spread across it %1): the turn about it is poorly known.</source>
+        <translation>Die Landmarken liegen fast auf einer Geraden (Streuung quer dazu %1): Die Drehung um sie ist schlecht bekannt.</translation>
+    </message>
+    <message>
+        <source>The trace crosses the baseline by %1; those points count as no flow.</source>
+        <translation>Die Kurve überschreitet die Grundlinie um %1; diese Punkte zählen als kein Fluss.</translation>
+    </message>
+    <message>
+        <source>Trace one side of the baseline.</source>
+        <translation>Zeichnen Sie eine Seite der Grundlinie nach.</translation>
+    </message>
+    <message>
+        <source>The scale marked by hand says %1, the scanner's calibration of the region %2, which differs by %3.</source>
+        <translation>Der von Hand markierte Maßstab sagt %1, die Kalibrierung des Bereichs durch das Gerät %2, das weicht um %3 ab.</translation>
+    </message>
+    <message>
+        <source>Check the known length; the picture may have been scaled after it was taken.</source>
+        <translation>Prüfen Sie die bekannte Länge; das Bild kann nach der Aufnahme skaliert worden sein.</translation>
+    </message>
+    <message>
+        <source>The scale rests on an object only %1 pixels wide; lengths measured with it are rough.</source>
+        <translation>Der Maßstab beruht auf einem nur %1 Pixel breiten Gegenstand; damit gemessene Längen sind grob.</translation>
+    </message>
+    <message>
+        <source>The sheath's outer diameter of %1 is exactly %2 F.</source>
+        <translation>Der Außendurchmesser der Schleuse von %1 ist genau %2 F.</translation>
+    </message>
+    <message>
+        <source>A sheath's French is its bore: make sure that this is the outside.</source>
+        <translation>Das French einer Schleuse ist ihre Lichte: Vergewissern Sie sich, dass dies außen ist.</translation>
+    </message>
+    <message>
+        <source>Filled with contrast, the object shows its bore and reads 4 to 16 % too small; lengths measured with it come out too long.</source>
+        <translation>Mit Kontrastmittel gefüllt zeigt der Gegenstand seine Lichte und liest sich 4 bis 16 % zu klein; damit gemessene Längen werden zu groß.</translation>
+    </message>
+    <message>
+        <source>Flush it, or use another scale.</source>
+        <translation>Spülen Sie ihn, oder benutzen Sie einen anderen Maßstab.</translation>
+    </message>
+    <message>
+        <source>No size of "%1" accepts %2 at %3: it is %4 below the nearest band, %5 of size %6.</source>
+        <translation>Keine Größe von „%1“ nimmt %2 bei %3 an: Das liegt %4 unter dem nächsten Band, %5 bei Größe %6.</translation>
+    </message>
+    <message>
+        <source>No size of "%1" accepts %2 at %3: it is %4 above the nearest band, %5 of size %6.</source>
+        <translation>Keine Größe von „%1“ nimmt %2 bei %3 an: Das liegt %4 über dem nächsten Band, %5 bei Größe %6.</translation>
+    </message>
+    <message>
+        <source>Between two sizes: %1 fits with a chance of %2, %3 with %4; over the living pressures %5 and %6.</source>
+        <translation>Zwischen zwei Größen: %1 passt mit einer Chance von %2, %3 mit %4; über die Drücke des Alltags %5 und %6.</translation>
+    </message>
+    <message>
+        <source>No size of "%1" finds its depth: size %2 needs %3, which is %4 more than there is.</source>
+        <translation>Keine Größe von „%1“ findet ihre Tiefe: Größe %2 braucht %3, das sind %4 mehr als vorhanden.</translation>
+    </message>
+    <message>
+        <source>The left atrial pressure of the state "%1" (%2) was not measured; the readings leave it at %3, give or take %4.</source>
+        <translation>Der linksatriale Druck des Zustands „%1“ (%2) wurde nicht gemessen; nach den Messwerten liegt er bei %3, plus oder minus %4.</translation>
+    </message>
+    <message>
+        <source>A repair does not always lower it: in a registry of 2,629 patients the mean fell in 59 %.</source>
+        <translation>Eine Reparatur senkt ihn nicht immer: In einem Register von 2629 Patienten fiel der Mittelwert bei 59 %.</translation>
+    </message>
+    <message>
+        <source>Measure it.</source>
+        <translation>Messen Sie ihn.</translation>
+    </message>
+    <message>
+        <source>The fall is said to last, but no reading was taken after the repair: the fall itself is an assumption.</source>
+        <translation>Der Abfall soll dauern, doch nach der Reparatur wurde nichts gemessen: Der Abfall selbst ist eine Annahme.</translation>
+    </message>
+    <message>
+        <source>In a registry of 2,629 patients the mean pressure fell in 59 %.</source>
+        <translation>In einem Register von 2629 Patienten fiel der mittlere Druck bei 59 %.</translation>
+    </message>
+    <message>
+        <source>The state "%1" was read at %2; the chart wants at least %3.</source>
+        <translation>Der Zustand „%1“ wurde bei %2 gemessen; die Tabelle verlangt mindestens %3.</translation>
+    </message>
+    <message>
+        <source>Measure again after filling, if the treating team judges filling safe.</source>
+        <translation>Messen Sie nach Auffüllen noch einmal, wenn das Behandlungsteam das Auffüllen für sicher hält.</translation>
+    </message>
+    <message>
+        <source>%1 of the state "%2" (%3) was not read at end-systole, when the appendage is largest and the chart wants it.</source>
+        <translation>%1 des Zustands „%2“ (%3) wurde nicht endsystolisch gemessen, wenn das Vorhofohr am größten ist und die Tabelle es verlangt.</translation>
+    </message>
+    <message>
+        <source>%1 of the state "%2" (%3) comes from beats of different length; its widths may belong to different fillings.</source>
+        <translation>%1 des Zustands „%2“ (%3) stammt aus verschieden langen Schlägen; die Weiten können zu verschiedenen Füllungen gehören.</translation>
+    </message>
+    <message>
+        <source>%1 (state "%2") and CT (state "%3") differ by %4, both carried to %5; published differences lie from %6.</source>
+        <translation>%1 (Zustand „%2“) und CT (Zustand „%3“) unterscheiden sich um %4, beide auf %5 übertragen; veröffentlichte Unterschiede liegen bei %6.</translation>
+    </message>
+    <message>
+        <source>Look at plane, phase and scale of both before choosing.</source>
+        <translation>Sehen Sie Ebene, Phase und Maßstab beider an, bevor Sie wählen.</translation>
+    </message>
+    <message>
+        <source>Outside the pressures that loading studies span (%1 to %2): %3.</source>
+        <translation>Außerhalb der Drücke, die Belastungsstudien überspannen (%1 bis %2): %3.</translation>
+    </message>
+    <message>
+        <source>The width there is an extrapolation, stated with a larger uncertainty.</source>
+        <translation>Die Weite dort ist eine Extrapolation, mit größerer Unsicherheit angegeben.</translation>
+    </message>
+    <message>
+        <source>Strongly oval landing zone: %1 by %2 (eccentricity index %3).</source>
+        <translation>Stark ovale Landezone: %1 mal %2 (Exzentrizitätsindex %3).</translation>
+    </message>
+    <message>
+        <source>A round implant is pressed more along the shortest diameter and less along the longest than the percentages say.</source>
+        <translation>Ein rundes Implantat wird entlang des kürzesten Durchmessers stärker und entlang des längsten schwächer gedrückt, als die Prozentzahlen sagen.</translation>
+    </message>
+    <message>
+        <source>Sharp bend: the axis turns by %1 degrees after %2 of neck.</source>
+        <translation>Scharfer Knick: Die Achse dreht um %1 Grad nach %2 Hals.</translation>
+    </message>
+    <message>
+        <source>Sharp bend: the axis turns by %1 degrees after %2 of neck, %3 wide there.</source>
+        <translation>Scharfer Knick: Die Achse dreht um %1 Grad nach %2 Hals, dort %3 weit.</translation>
+    </message>
+    <message>
+        <source>Sharp bend: the axis turns by %1 degrees after %2 of neck, with %3 of depth beyond.</source>
+        <translation>Scharfer Knick: Die Achse dreht um %1 Grad nach %2 Hals, mit %3 Tiefe dahinter.</translation>
+    </message>
+    <message>
+        <source>Sharp bend: the axis turns by %1 degrees after %2 of neck, %3 wide there, with %4 of depth beyond.</source>
+        <translation>Scharfer Knick: Die Achse dreht um %1 Grad nach %2 Hals, dort %3 weit, mit %4 Tiefe dahinter.</translation>
+    </message>
+    <message>
+        <source>See each size for whether a folded placement can be reached.</source>
+        <translation>Bei jeder Größe steht, ob sie sich gefaltet einsetzen lässt.</translation>
+    </message>
+    <message>
+        <source>Undersized at %1, as when the pressure returns: the appendage is then %2 (95 % %3) wide, size %4 compressed by %5; below its least compression of %6 with a chance of %7.</source>
+        <translation>Zu klein bei %1, wie wenn der Druck zurückkehrt: Das Vorhofohr ist dann %2 weit (95 % %3), Größe %4 um %5 zusammengedrückt; unter ihrer kleinsten Kompression von %6 mit einer Chance von %7.</translation>
+    </message>
+    <message>
+        <source>Undersized at %1, as when the pressure returns: the appendage is then %2 (95 % %3) wide, size %4 narrower than the appendage by %5; below its least compression of %6 with a chance of %7.</source>
+        <translation>Zu klein bei %1, wie wenn der Druck zurückkehrt: Das Vorhofohr ist dann %2 weit (95 % %3), Größe %4 um %5 schmaler als das Vorhofohr; unter ihrer kleinsten Kompression von %6 mit einer Chance von %7.</translation>
+    </message>
+    <message>
+        <source>Over-compressed at %1, as after a lasting fall: the appendage is then %2 (95 % %3) wide, size %4 compressed by %5; above its most of %6 with a chance of %7.</source>
+        <translation>Zu stark gedrückt bei %1, wie nach einem dauerhaften Abfall: Das Vorhofohr ist dann %2 weit (95 % %3), Größe %4 um %5 zusammengedrückt; über ihrer größten Kompression von %6 mit einer Chance von %7.</translation>
+    </message>
+    <message>
+        <source>Over-compressed at %1, as after a lasting fall: the appendage is then %2 (95 % %3) wide, size %4 narrower than the appendage by %5; above its most of %6 with a chance of %7.</source>
+        <translation>Zu stark gedrückt bei %1, wie nach einem dauerhaften Abfall: Das Vorhofohr ist dann %2 weit (95 % %3), Größe %4 um %5 schmaler als das Vorhofohr; über ihrer größten Kompression von %6 mit einer Chance von %7.</translation>
+    </message>
+    <message>
+        <source>Oversizing is not harmless.</source>
+        <translation>Zu groß zu wählen ist nicht harmlos.</translation>
+    </message>
+    <message>
+        <source>The tip was not filled: the depth %1 is at least %2; size %3 needs %4.</source>
+        <translation>Die Spitze war nicht gefüllt: Die Tiefe %1 beträgt mindestens %2; Größe %3 braucht %4.</translation>
+    </message>
+    <message>
+        <source>No verdict on depth.</source>
+        <translation>Kein Urteil über die Tiefe.</translation>
+    </message>
+    <message>
+        <source>Too shallow: size %1 needs %2 %3; there are %4 (%5), %6 short.</source>
+        <translation>Zu flach: Größe %1 braucht %2 %3; vorhanden sind %4 (%5), es fehlen %6.</translation>
+    </message>
+    <message>
+        <source>The disc of size %1 (%2) does not cover the ostium: with an overlap of %3 it is %4 too small for the ostium's longest diameter.</source>
+        <translation>Die Scheibe der Größe %1 (%2) deckt das Ostium nicht: Mit einer Überlappung von %3 ist sie um %4 zu klein für den längsten Durchmesser des Ostiums.</translation>
+    </message>
+    <message>
+        <source>Size %1 would lie %2 from the %3; at least %4 is wanted.</source>
+        <translation>Größe %1 läge %2 entfernt von: %3; mindestens %4 sind gewünscht.</translation>
+    </message>
+    <message>
+        <source>The neck is %1 long before the bend; for size %2 %3.</source>
+        <translation>Der Hals ist vor dem Knick %1 lang; für Größe %2 gilt: %3.</translation>
+    </message>
+    <message>
+        <source>The chart allows folded placement.</source>
+        <translation>Die Tabelle erlaubt gefaltetes Einsetzen.</translation>
+    </message>
+    <message>
+        <source>The chart does not allow folded placement.</source>
+        <translation>Die Tabelle erlaubt gefaltetes Einsetzen nicht.</translation>
+    </message>
+    <message>
+        <source>The chart is silent about folded placement.</source>
+        <translation>Die Tabelle sagt nichts über gefaltetes Einsetzen.</translation>
+    </message>
+    <message>
+        <source>Undersized if the pressure returns (cause: passing): %1; %2.</source>
+        <translation>Zu klein, wenn der Druck zurückkehrt (Ursache: vorübergehend): %1; %2.</translation>
+    </message>
+    <message>
+        <source>Too large after a lasting fall (cause: lasting): %1; %2.</source>
+        <translation>Zu groß nach einem dauerhaften Abfall (Ursache: dauerhaft): %1; %2.</translation>
+    </message>
+    <message>
+        <source>At %1 the appendage is expected to be %2 wide (95 % %3): size %4 would then be %5 and be too small with a chance of %6.</source>
+        <translation>Bei %1 wird das Vorhofohr %2 weit erwartet (95 % %3): Größe %4 wäre dann %5 und mit einer Chance von %6 zu klein.</translation>
+    </message>
+    <message>
+        <source>At %1 the appendage is expected to be %2 wide (95 % %3): size %4 would then be %5, more than its band allows with a chance of %6, and the atrium may shrink further.</source>
+        <translation>Bei %1 wird das Vorhofohr %2 weit erwartet (95 % %3): Größe %4 wäre dann %5, mit einer Chance von %6 mehr, als ihr Band erlaubt, und der Vorhof kann weiter schrumpfen.</translation>
+    </message>
+    <message>
+        <source>It is also the size with the greatest fit chance at %1 (%2).</source>
+        <translation>Sie ist auch die Größe mit der größten Passchance bei %1 (%2).</translation>
+    </message>
+    <message>
+        <source>All readings together give size %1 the greatest fit chance at %2 (%3, against %4 for size %5).</source>
+        <translation>Alle Messwerte zusammen geben Größe %1 die größte Passchance bei %2 (%3, gegen %4 für Größe %5).</translation>
+    </message>
+    <message>
+        <source>The pressures that the implant will live with were not given; %1 to %2 are assumed.</source>
+        <translation>Die Drücke, mit denen das Implantat leben wird, wurden nicht angegeben; %1 bis %2 werden angenommen.</translation>
+    </message>
+    <message>
+        <source>The pressures that the implant will live with were not both given; %1 to %2 are assumed.</source>
+        <translation>Von den Drücken, mit denen das Implantat leben wird, wurden nicht beide angegeben; %1 bis %2 werden angenommen.</translation>
+    </message>
+    <message>
+        <source>The pressure of the state "%1" (%2) lies above the living range; raise its highest pressure if that may come back.</source>
+        <translation>Der Druck des Zustands „%1“ (%2) liegt über dem Alltagsbereich; heben Sie dessen höchsten Druck an, falls das wiederkommen kann.</translation>
+    </message>
+    <message>
+        <source>No reading is the chart's number by three-dimensional imaging; its number by two-dimensional imaging is used: %1 as %2.</source>
+        <translation>Kein Messwert ist die Zahl der Tabelle aus dreidimensionaler Bildgebung; ihre Zahl aus zweidimensionaler wird benutzt: %1 als %2.</translation>
+    </message>
+    <message>
+        <source>%1 of the state "%2" (%3, %4, %5) is shown with weight 0:</source>
+        <translation>%1 des Zustands „%2“ (%3, %4, %5) wird mit Gewicht 0 gezeigt:</translation>
+    </message>
+    <message>
+        <source>It is the %1, another quantity than the %2 asked for.</source>
+        <translation>Gemessen ist: %1; gefragt ist: %2.</translation>
+    </message>
+    <message>
+        <source>It was read with an implant in the appendage (%1): the width is no longer the appendage's own.</source>
+        <translation>Gemessen mit einem Implantat im Vorhofohr (%1): Die Weite ist nicht mehr die des Vorhofohrs selbst.</translation>
+    </message>
+    <message>
+        <source>The largest of several views has no counterpart in a contour: it misses the true longest diameter by an unknown amount and is no perimeter- or area-derived value.</source>
+        <translation>Die größte Weite mehrerer Ansichten hat kein Gegenstück in einer Kontur: Sie verfehlt den wahren längsten Durchmesser um einen unbekannten Betrag und ist kein Wert aus Umfang oder Fläche.</translation>
+    </message>
+    <message>
+        <source>A width of a single view has no counterpart in a contour unless CT predicts the width of the same view.</source>
+        <translation>Die Weite einer einzelnen Ansicht hat kein Gegenstück in einer Kontur, außer das CT sagt die Weite derselben Ansicht voraus.</translation>
+    </message>
+    <message>
+        <source>The chart's reading by two-dimensional imaging is the %1; this one is not.</source>
+        <translation>Der Messwert der Tabelle aus zweidimensionaler Bildgebung ist: %1; dieser ist es nicht.</translation>
+    </message>
+    <message>
+        <source>The phase of the reading by %1 in the state "%2" is not known.</source>
+        <translation>Die Phase des Messwerts (%1) im Zustand „%2“ ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The depth is not known; no size is judged on it.</source>
+        <translation>Die Tiefe ist nicht bekannt; keine Größe wird danach beurteilt.</translation>
+    </message>
+    <message>
+        <source>The chart counts depth from the landing plane; the depth from the ostium less each size's landing offset is used.</source>
+        <translation>Die Tabelle zählt die Tiefe ab der Landeebene; benutzt wird die Tiefe ab dem Ostium abzüglich des Landeversatzes jeder Größe.</translation>
+    </message>
+    <message>
+        <source>How much this appendage widens with pressure rests mostly on loading studies and an assumption (share of this patient's own readings: %1).</source>
+        <translation>Wie stark sich dieses Vorhofohr mit dem Druck weitet, beruht vor allem auf Belastungsstudien und einer Annahme (Anteil eigener Messwerte dieses Patienten: %1).</translation>
+    </message>
+    <message>
+        <source>Two readings by one method at two measured pressures would make it the patient's own.</source>
+        <translation>Zwei Messwerte mit einem Verfahren bei zwei gemessenen Drücken machten ihn dem Patienten eigen.</translation>
+    </message>
+    <message>
+        <source>Why the pressures differ was not said: both a passing and a lasting change are shown, so the range of widths is wider than for either.</source>
+        <translation>Warum sich die Drücke unterscheiden, wurde nicht gesagt: Eine vorübergehende und eine dauerhafte Änderung werden gezeigt, der Bereich der Weiten ist daher größer als für jede allein.</translation>
+    </message>
+    <message>
+        <source>The left atrial pressure of the state "%1" was measured directly already; once more would tell little.</source>
+        <translation>Der linksatriale Druck des Zustands „%1“ wurde schon direkt gemessen; noch einmal brächte wenig.</translation>
+    </message>
+    <message>
+        <source>Left atrial pressure measured directly today, and taken for the state "%1".</source>
+        <translation>Linksatrialer Druck heute direkt gemessen und für den Zustand „%1“ genommen.</translation>
+    </message>
+    <message>
+        <source>Left atrial pressure measured directly in the state "%1".</source>
+        <translation>Linksatrialer Druck im Zustand „%1“ direkt gemessen.</translation>
+    </message>
+    <message>
+        <source>One more reading by 2D echo, %1, at %2.</source>
+        <translation>Ein weiterer Messwert im 2D-Echo, %1, bei %2.</translation>
+    </message>
+    <message>
+        <source>One more reading by 2D echo, %1, in the state "%2".</source>
+        <translation>Ein weiterer Messwert im 2D-Echo, %1, im Zustand „%2“.</translation>
+    </message>
+    <message>
+        <source>A contour by 3D echo at %1.</source>
+        <translation>Eine Kontur im 3D-Echo bei %1.</translation>
+    </message>
+    <message>
+        <source>A contour by 3D echo in the state "%1".</source>
+        <translation>Eine Kontur im 3D-Echo im Zustand „%1“.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) after filling to %3, if the treating team judges filling safe.</source>
+        <translation>%1 (%2) nach Auffüllen auf %3, wenn das Behandlungsteam das Auffüllen für sicher hält.</translation>
+    </message>
+    <message>
+        <source>The chart's sizes %1 and %2 both accept readings from %3 to %4.</source>
+        <translation>Die Größen %1 und %2 der Tabelle nehmen beide Messwerte von %3 bis %4 an.</translation>
+    </message>
+    <message>
+        <source>No size of the chart accepts readings between %1 and %2 (between sizes %3 and %4).</source>
+        <translation>Keine Größe der Tabelle nimmt Messwerte zwischen %1 und %2 an (zwischen den Größen %3 und %4).</translation>
+    </message>
+    <message>
+        <source>The chart "%1" is invented for demonstration: it describes no device.</source>
+        <translation>Die Tabelle „%1“ ist zur Vorführung erfunden: Sie beschreibt kein Gerät.</translation>
+    </message>
+    <message>
+        <source>Size %1 accepts readings at which it would be compressed by %2 to %3, outside its own band of %4 to %5.</source>
+        <translation>Größe %1 nimmt Messwerte an, bei denen sie um %2 bis %3 zusammengedrückt wäre, außerhalb ihres eigenen Bands von %4 bis %5.</translation>
+    </message>
+    <message>
+        <source>The %1 by %2 (%3) is left out: what it was measured on has changed since.</source>
+        <translation>%1 (%2, %3) bleibt weg: Worauf gemessen wurde, hat sich seither geändert.</translation>
+    </message>
+    <message>
+        <source>Measure it again, or confirm it.</source>
+        <translation>Messen Sie noch einmal, oder bestätigen Sie den Wert.</translation>
+    </message>
+    <message>
+        <source>The readings by %1 belong to no moment of the course: their pressure counts as not measured.</source>
+        <translation>Die Messwerte (%1) gehören zu keinem Moment des Verlaufs: Ihr Druck gilt als nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>Readings name the moment "%1", which the case does not hold: their pressure counts as not measured.</source>
+        <translation>Messwerte nennen den Moment „%1“, den der Fall nicht enthält: Ihr Druck gilt als nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>The CT phase at %1 of the beat counts as %2 (30 to 50 % is taken for end-systole: common practice, no source).</source>
+        <translation>Die CT-Phase bei %1 des Schlags gilt als %2 (30 bis 50 % gelten als Endsystole: übliche Praxis, ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>Only the v wave is recorded for state "%1": a mean of %2 is taken from it (%3).</source>
+        <translation>Für den Zustand „%1“ ist nur die v-Welle vermerkt: Ein Mittel von %2 wird daraus genommen (%3).</translation>
+    </message>
+    <message>
+        <source>No left atrial pressure is recorded for state "%1": %2 is taken (%3: %4).</source>
+        <translation>Für den Zustand „%1“ ist kein linksatrialer Druck vermerkt: %2 wird angenommen (%3: %4).</translation>
+    </message>
+    <message>
+        <source>Measuring it would narrow every answer.</source>
+        <translation>Ihn zu messen würde jede Antwort genauer machen.</translation>
+    </message>
+    <message>
+        <source>Nobody said how the pressure of state "%1", %2, was obtained: an uncertainty of %3 is taken.</source>
+        <translation>Niemand sagte, wie der Druck des Zustands „%1“, %2, gewonnen wurde: Eine Unsicherheit von %3 wird angenommen.</translation>
+    </message>
+    <message>
+        <source>The v wave of state "%1", %2, lies below its mean, %3; a peak cannot.</source>
+        <translation>Die v-Welle des Zustands „%1“, %2, liegt unter ihrem Mittel, %3; eine Spitze kann das nicht.</translation>
+    </message>
+    <message>
+        <source>Look at both again.</source>
+        <translation>Sehen Sie beide noch einmal an.</translation>
+    </message>
+    <message>
+        <source>Read at end-systole, when the v wave stretches the appendage, but no v wave is recorded: the mean pressure is taken for %1.</source>
+        <translation>Endsystolisch gemessen, wenn die v-Welle das Vorhofohr dehnt, doch keine v-Welle ist vermerkt: Der mittlere Druck wird genommen für %1.</translation>
+    </message>
+    <message>
+        <source>Nobody said at which phase this was read: end-systole, under the v wave of %1, and another are held equally likely for %2.</source>
+        <translation>Niemand sagte, in welcher Phase gemessen wurde: Endsystole, unter der v-Welle von %1, und eine andere gelten als gleich wahrscheinlich für %2.</translation>
+    </message>
+    <message>
+        <source>No reading counts as better than %1; stated for %2: %3.</source>
+        <translation>Kein Messwert zählt als besser als %1; angegeben für %2: %3.</translation>
+    </message>
+    <message>
+        <source>The decision pressure is %1, outside the %2 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %3 (assumption).</source>
+        <translation>Der Entscheidungsdruck ist %1, außerhalb der %2, die Belastungsstudien überspannen: Die Unsicherheit der Druckwirkung wird mit %3 multipliziert (Annahme).</translation>
+    </message>
+    <message>
+        <source>The pressure of %1 is about %2, outside the %3 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %4 (assumption).</source>
+        <translation>Der Druck von %1 ist etwa %2, außerhalb der %3, die Belastungsstudien überspannen: Die Unsicherheit der Druckwirkung wird mit %4 multipliziert (Annahme).</translation>
+    </message>
+    <message>
+        <source>The readings differ by more than their uncertainties, the biases and the pressures explain (such a difference has a chance of %1).</source>
+        <translation>Die Messwerte unterscheiden sich stärker, als ihre Unsicherheiten, die systematischen Unterschiede und die Drücke erklären (ein solcher Unterschied hat eine Chance von %1).</translation>
+    </message>
+    <message>
+        <source>Furthest above the rest: %1; furthest below: %2.</source>
+        <translation>Am weitesten über den anderen: %1; am weitesten darunter: %2.</translation>
+    </message>
+    <message>
+        <source>Look at quantity, plane, calibration and pressure of both before a size is taken.</source>
+        <translation>Sehen Sie Größe, Ebene, Kalibrierung und Druck beider an, bevor eine Größe genommen wird.</translation>
+    </message>
+    <message>
+        <source>No CT contour is among the readings: the answer on the CT's scale rests on the assumed bias of the other kinds.</source>
+        <translation>Unter den Messwerten ist keine CT-Kontur: Die Antwort auf der Skala des CT beruht auf den angenommenen systematischen Unterschieden der anderen Arten.</translation>
+    </message>
+    <message>
+        <source>How much the appendage widens with pressure, %1 mm per mmHg, is assumed and hardly this patient's own (share %2); %3: %4.</source>
+        <translation>Wie stark sich das Vorhofohr mit dem Druck weitet, %1 mm je mmHg, ist angenommen und kaum diesem Patienten eigen (Anteil %2); %3: %4.</translation>
+    </message>
+    <message>
+        <source>%1 differs from %2 by %3; published differences lie between %4 and %5 (%6: %7).</source>
+        <translation>%1 weicht von %2 um %3 ab; veröffentlichte Unterschiede liegen zwischen %4 und %5 (%6: %7).</translation>
+    </message>
+    <message>
+        <source>Different pressure, another plane or a misreading; look at both.</source>
+        <translation>Anderer Druck, eine andere Ebene oder ein Lesefehler; sehen Sie beide an.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>compressed by %1</source>
+        <translation>um %1 zusammengedrückt</translation>
+    </message>
+    <message>
+        <source>narrower than the appendage by %1</source>
+        <translation>um %1 schmaler als das Vorhofohr</translation>
+    </message>
+    <message>
+        <source>at least %1 (%2)</source>
+        <translation>mindestens %1 (%2)</translation>
+    </message>
+    <message>
+        <source>at most %1 (%2)</source>
+        <translation>höchstens %1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 to %2 (%3)</source>
+        <translation>%1 bis %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 %2 (state "%3") read %4 at %5</source>
+        <translation>%1, %2 (Zustand „%3“), las %4 bei %5</translation>
+    </message>
+    <message>
+        <source>%1 %2 (state "%3") read %4 at a pressure that was not measured (the readings leave it at %5, give or take %6)</source>
+        <translation>%1, %2 (Zustand „%3“), las %4 bei einem Druck, der nicht gemessen wurde (nach den Messwerten %5, plus oder minus %6)</translation>
+    </message>
+    <message>
+        <source>from that reading alone size %1 would be chosen</source>
+        <translation>nach diesem Messwert allein würde Größe %1 gewählt</translation>
+    </message>
+    <message>
+        <source>no size accepts that reading alone, the nearest is %1</source>
+        <translation>keine Größe nimmt diesen Messwert allein an, die nächste ist %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2), %3, state "%4"</source>
+        <translation>%1 (%2), %3, Zustand „%4“</translation>
+    </message>
+    <message>
+        <source>%1 (seen by %2)</source>
+        <translation>%1 (gesehen von %2)</translation>
+    </message>
+    <message>
+        <source>decision pressure %1</source>
+        <translation>Entscheidungsdruck %1</translation>
+    </message>
+    <message>
+        <source>lowest living pressure %1</source>
+        <translation>niedrigster Druck des Alltags %1</translation>
+    </message>
+    <message>
+        <source>highest living pressure %1</source>
+        <translation>höchster Druck des Alltags %1</translation>
+    </message>
+    <message>
+        <source>echo contrast grade %1</source>
+        <translation>Echokontrast Grad %1</translation>
+    </message>
+    <message>
+        <source>emptying velocity %1</source>
+        <translation>Entleerungsgeschwindigkeit %1</translation>
+    </message>
+    <message>
+        <source>readings of depth carried to %1</source>
+        <translation>Messwerte der Tiefe, auf %1 übertragen</translation>
+    </message>
+    <message>
+        <source>ellipse through %1 echo widths</source>
+        <translation>Ellipse durch %1 Echoweiten</translation>
+    </message>
+    <message>
+        <source>ellipse through %1 echo widths, ovality corrected for noise</source>
+        <translation>Ellipse durch %1 Echoweiten, Ovalität um Rauschen korrigiert</translation>
+    </message>
+    <message>
+        <source>ellipse through %1 echo widths, reported round: its ovality cannot be told from noise</source>
+        <translation>Ellipse durch %1 Echoweiten, als rund berichtet: Ihre Ovalität ist von Rauschen nicht zu unterscheiden</translation>
+    </message>
+    <message>
+        <source>largest of %1 echo views</source>
+        <translation>größte von %1 Echoansichten</translation>
+    </message>
+    <message>
+        <source>%1 drawn by hand; %2</source>
+        <translation>%1, von Hand gezeichnet; %2</translation>
+    </message>
+    <message>
+        <source>mean of %1 beats</source>
+        <translation>Mittel aus %1 Schlägen</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>before the procedure</source>
+        <translation>vor dem Eingriff</translation>
+    </message>
+    <message>
+        <source>before the repair</source>
+        <translation>vor der Reparatur</translation>
+    </message>
+    <message>
+        <source>after the repair</source>
+        <translation>nach der Reparatur</translation>
+    </message>
+    <message>
+        <source>sheath in the appendage</source>
+        <translation>Schleuse im Vorhofohr</translation>
+    </message>
+    <message>
+        <source>device partly deployed</source>
+        <translation>Gerät teilweise entfaltet</translation>
+    </message>
+    <message>
+        <source>deployed and attached</source>
+        <translation>entfaltet und befestigt</translation>
+    </message>
+    <message>
+        <source>after release</source>
+        <translation>nach der Freigabe</translation>
+    </message>
+    <message>
+        <source>follow-up</source>
+        <translation>Nachsorge</translation>
+    </message>
+    <message>
+        <source>CT</source>
+        <translation>CT</translation>
+    </message>
+    <message>
+        <source>2D echo</source>
+        <translation>2D-Echo</translation>
+    </message>
+    <message>
+        <source>3D echo</source>
+        <translation>3D-Echo</translation>
+    </message>
+    <message>
+        <source>fluoroscopy</source>
+        <translation>Durchleuchtung</translation>
+    </message>
+    <message>
+        <source>contour</source>
+        <translation>Kontur</translation>
+    </message>
+    <message>
+        <source>ellipse from probe angles</source>
+        <translation>Ellipse aus Sondenwinkeln</translation>
+    </message>
+    <message>
+        <source>largest of the views</source>
+        <translation>größte der Ansichten</translation>
+    </message>
+    <message>
+        <source>single view</source>
+        <translation>einzelne Ansicht</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter of the landing zone</source>
+        <translation>Durchmesser der Landezone aus dem Umfang</translation>
+    </message>
+    <message>
+        <source>area-derived diameter of the landing zone</source>
+        <translation>Durchmesser der Landezone aus der Fläche</translation>
+    </message>
+    <message>
+        <source>longest diameter of the landing zone</source>
+        <translation>längster Durchmesser der Landezone</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter of the ostium</source>
+        <translation>Durchmesser des Ostiums aus dem Umfang</translation>
+    </message>
+    <message>
+        <source>longest diameter of the ostium</source>
+        <translation>längster Durchmesser des Ostiums</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>before-procedure</source>
+        <translation>vor dem Eingriff</translation>
+    </message>
+    <message>
+        <source>before-repair</source>
+        <translation>vor der Reparatur</translation>
+    </message>
+    <message>
+        <source>after-repair</source>
+        <translation>nach der Reparatur</translation>
+    </message>
+    <message>
+        <source>sheath-in-appendage</source>
+        <translation>Schleuse im Vorhofohr</translation>
+    </message>
+    <message>
+        <source>partly-deployed</source>
+        <translation>teilweise entfaltet</translation>
+    </message>
+    <message>
+        <source>deployed-attached</source>
+        <translation>entfaltet und befestigt</translation>
+    </message>
+    <message>
+        <source>after-release</source>
+        <translation>nach der Freigabe</translation>
+    </message>
+    <message>
+        <source>sheath tip beyond the landing plane</source>
+        <translation>Schleusenspitze jenseits der Landeebene</translation>
+    </message>
+    <message>
+        <source>share of the lobe beyond the circumflex artery</source>
+        <translation>Anteil des Lappens jenseits der Circumflexa</translation>
+    </message>
+    <message>
+        <source>width of the implant</source>
+        <translation>Weite des Implantats</translation>
+    </message>
+    <message>
+        <source>gap before the pull</source>
+        <translation>Spalt vor dem Zug</translation>
+    </message>
+    <message>
+        <source>gap after the pull</source>
+        <translation>Spalt nach dem Zug</translation>
+    </message>
+    <message>
+        <source>lobe axis to neck axis</source>
+        <translation>Lappenachse zur Halsachse</translation>
+    </message>
+    <message>
+        <source>disc apart from the lobe</source>
+        <translation>Abstand der Scheibe vom Lappen</translation>
+    </message>
+    <message>
+        <source>uncovered lobes</source>
+        <translation>unbedeckte Lappen</translation>
+    </message>
+    <message>
+        <source>jet past the implant</source>
+        <translation>Jet am Implantat vorbei</translation>
+    </message>
+    <message>
+        <source>clearance to the circumflex artery</source>
+        <translation>Abstand zur Circumflexa</translation>
+    </message>
+    <message>
+        <source>clearance to the pulmonary artery</source>
+        <translation>Abstand zur Pulmonalarterie</translation>
+    </message>
+    <message>
+        <source>clearance to the mitral annulus</source>
+        <translation>Abstand zum Mitralring</translation>
+    </message>
+    <message>
+        <source>clearance to the ridge</source>
+        <translation>Abstand zur Leiste</translation>
+    </message>
+    <message>
+        <source>pericardial effusion</source>
+        <translation>Perikarderguss</translation>
+    </message>
+    <message>
+        <source>mean mitral gradient</source>
+        <translation>mittlerer Mitralgradient</translation>
+    </message>
+    <message>
+        <source>mitral regurgitation grade</source>
+        <translation>Grad der Mitralinsuffizienz</translation>
+    </message>
+    <message>
+        <source>pulmonary-vein flow free</source>
+        <translation>Lungenvenenfluss frei</translation>
+    </message>
+    <message>
+        <source>thrombus on the implant</source>
+        <translation>Thrombus auf dem Implantat</translation>
+    </message>
+    <message>
+        <source>hole in the septum</source>
+        <translation>Loch im Septum</translation>
+    </message>
+    <message>
+        <source>compression</source>
+        <translation>Kompression</translation>
+    </message>
+    <message>
+        <source>no jet</source>
+        <translation>kein Jet</translation>
+    </message>
+    <message>
+        <source>jet up to 3 mm</source>
+        <translation>Jet bis 3 mm</translation>
+    </message>
+    <message>
+        <source>jet of 3 to 5 mm</source>
+        <translation>Jet von 3 bis 5 mm</translation>
+    </message>
+    <message>
+        <source>jet over 5 mm</source>
+        <translation>Jet über 5 mm</translation>
+    </message>
+    <message>
+        <source>the chart</source>
+        <translation>die Tabelle</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>an assumption</source>
+        <translation>eine Annahme</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>gelesen</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>berechnet</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>assumption</source>
+        <translation>Annahme</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>übliche Praxis</translation>
+    </message>
+    <message>
+        <source>no source</source>
+        <translation>ohne Quelle</translation>
+    </message>
+    <message>
+        <source>set here</source>
+        <translation>hier eingestellt</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>sludge</source>
+        <translation>Schlick</translation>
+    </message>
+    <message>
+        <source>from the ostium</source>
+        <translation>ab dem Ostium</translation>
+    </message>
+    <message>
+        <source>from the landing plane</source>
+        <translation>ab der Landeebene</translation>
+    </message>
+    <message>
+        <source>as measured</source>
+        <translation>wie gemessen</translation>
+    </message>
+    <message>
+        <source>circumflex artery</source>
+        <translation>Circumflexa</translation>
+    </message>
+    <message>
+        <source>ridge to the upper left pulmonary vein</source>
+        <translation>Leiste zur linken oberen Lungenvene</translation>
+    </message>
+    <message>
+        <source>pulmonary artery</source>
+        <translation>Pulmonalarterie</translation>
+    </message>
+    <message>
+        <source>mitral annulus</source>
+        <translation>Mitralring</translation>
+    </message>
+    <message>
+        <source>the neck alone offers its depth; no folding is needed</source>
+        <translation>der Hals allein bietet die Tiefe; Falten ist nicht nötig</translation>
+    </message>
+    <message>
+        <source>a folded placement can be reached in full</source>
+        <translation>gefaltetes Einsetzen gelingt ganz</translation>
+    </message>
+    <message>
+        <source>a folded placement can be reached in part</source>
+        <translation>gefaltetes Einsetzen gelingt zum Teil</translation>
+    </message>
+    <message>
+        <source>a folded placement cannot be reached</source>
+        <translation>gefaltetes Einsetzen gelingt nicht</translation>
+    </message>
+    <message>
+        <source>whether a folded placement can be reached is not known: width or depth at the bend was not measured</source>
+        <translation>ob gefaltetes Einsetzen gelingt, ist nicht bekannt: Weite oder Tiefe am Knick wurde nicht gemessen</translation>
+    </message>
+    <message>
+        <source>end-systole</source>
+        <translation>Endsystole</translation>
+    </message>
+    <message>
+        <source>a phase other than end-systole</source>
+        <translation>eine andere Phase als Endsystole</translation>
+    </message>
+    <message>
+        <source>ostium plane</source>
+        <translation>Ostiumebene</translation>
+    </message>
+    <message>
+        <source>landing plane</source>
+        <translation>Landeebene</translation>
+    </message>
+    <message>
+        <source>plug plane</source>
+        <translation>Stopfenebene</translation>
+    </message>
+    <message>
+        <source>sinus</source>
+        <translation>Sinusrhythmus</translation>
+    </message>
+    <message>
+        <source>atrial-fibrillation</source>
+        <translation>Vorhofflimmern</translation>
+    </message>
+    <message>
+        <source>atrial-flutter</source>
+        <translation>Vorhofflattern</translation>
+    </message>
+    <message>
+        <source>paced</source>
+        <translation>stimuliert</translation>
+    </message>
+    <message>
+        <source>spontaneous</source>
+        <translation>spontan</translation>
+    </message>
+    <message>
+        <source>controlled</source>
+        <translation>kontrolliert</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>mild</source>
+        <translation>leicht</translation>
+    </message>
+    <message>
+        <source>moderate</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>moderate-to-severe</source>
+        <translation>mittel bis schwer</translation>
+    </message>
+    <message>
+        <source>severe</source>
+        <translation>schwer</translation>
+    </message>
+    <message>
+        <source>sub-voxel contour at the local half value of blood and wall</source>
+        <translation>Kontur unter Voxelgröße beim örtlichen halben Wert von Blut und Wand</translation>
+    </message>
+    <message>
+        <source>contour corrected by hand</source>
+        <translation>Kontur von Hand korrigiert</translation>
+    </message>
+    <message>
+        <source>contour drawn by hand</source>
+        <translation>Kontur von Hand gezeichnet</translation>
+    </message>
+    <message>
+        <source>straight line from the landing plane's centre along the ostium normal to the opposite wall</source>
+        <translation>Gerade von der Mitte der Landeebene entlang der Normalen des Ostiums zur Gegenwand</translation>
+    </message>
+    <message>
+        <source>angle between the axis' directions before and after its sharpest place, each over 6 mm</source>
+        <translation>Winkel zwischen den Richtungen der Achse vor und nach ihrer schärfsten Stelle, je über 6 mm</translation>
+    </message>
+    <message>
+        <source>distance along the axis from the ostium</source>
+        <translation>Abstand entlang der Achse ab dem Ostium</translation>
+    </message>
+    <message>
+        <source>direction of the longest diameter, as a probe angle</source>
+        <translation>Richtung des längsten Durchmessers als Sondenwinkel</translation>
+    </message>
+    <message>
+        <source>greatest depth of the echo views</source>
+        <translation>größte Tiefe der Echoansichten</translation>
+    </message>
+    <message>
+        <source>straight line</source>
+        <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>smooth line</source>
+        <translation>glatte Linie</translation>
+    </message>
+    <message>
+        <source>closed line</source>
+        <translation>geschlossene Linie</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>ellipse</source>
+        <translation>Ellipse</translation>
+    </message>
+    <message>
+        <source>calibration of the ultrasound region</source>
+        <translation>Kalibrierung des Ultraschallbereichs</translation>
+    </message>
+    <message>
+        <source>scale marked by hand</source>
+        <translation>von Hand markierter Maßstab</translation>
+    </message>
+    <message>
+        <source>detector spacing, reduced to the isocentre</source>
+        <translation>Detektorabstand, auf das Isozentrum umgerechnet</translation>
+    </message>
+    <message>
+        <source>outer diameter of a catheter</source>
+        <translation>Außendurchmesser eines Katheters</translation>
+    </message>
+    <message>
+        <source>distance between markers</source>
+        <translation>Abstand zwischen Marken</translation>
+    </message>
+    <message>
+        <source>calibrated by the device from its geometry</source>
+        <translation>vom Gerät aus seiner Geometrie kalibriert</translation>
+    </message>
+    <message>
+        <source>calibrated by the device on an object of known size</source>
+        <translation>vom Gerät an einem Gegenstand bekannter Größe kalibriert</translation>
+    </message>
+    <message>
+        <source>pixel spacing of the file, calibration not told</source>
+        <translation>Pixelabstand der Datei, Kalibrierung nicht genannt</translation>
+    </message>
+    <message>
+        <source>section through a volume</source>
+        <translation>Schnitt durch ein Volumen</translation>
+    </message>
+    <message>
+        <source>shape of the pixels</source>
+        <translation>Form der Pixel</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>Grad</translation>
+    </message>
+    <message>
+        <source>per minute</source>
+        <translation>pro Minute</translation>
+    </message>
+    <message>
+        <source>length of the axis from the ostium to the wall at the lobe's far end</source>
+        <translation>Länge der Achse vom Ostium bis zur Wand am fernen Ende</translation>
+    </message>
+    <message>
+        <source>greatest distance from the ostium plane to the wall of the appendage</source>
+        <translation>größter Abstand von der Ostiumebene zur Wand des Vorhofohrs</translation>
+    </message>
+    <message>
+        <source>caliper</source>
+        <translation>Messstrecke</translation>
+    </message>
+    <message>
+        <source>time caliper</source>
+        <translation>Zeitmessstrecke</translation>
+    </message>
+    <message>
+        <source>mean level</source>
+        <translation>mittleres Niveau</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>Spalt</translation>
+    </message>
+    <message>
+        <source>voxels above the local half value beyond the ostium</source>
+        <translation>Voxel über dem örtlichen halben Wert jenseits des Ostiums</translation>
+    </message>
+</context>
+<context>
     <name>CorrectContour</name>
     <message>
         <source>Correct a contour</source>
@@ -2416,6 +3835,48 @@
         <source>Key Alt+B</source>
         <translation>Taste Alt+B</translation>
     </message>
+    <message>
+        <source>The library was read whole: nothing is wrong with it.</source>
+        <translation>Die Bibliothek wurde ganz gelesen: Alles ist in Ordnung.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) are wrong with the library: %1 Copy what is whole into a new library.</source>
+        <translation>
+            <numerusform>Eine Sache stimmt mit der Bibliothek nicht: %1 Kopieren Sie, was heil ist, in eine neue Bibliothek.</numerusform><numerusform>%n Dinge stimmen mit der Bibliothek nicht: %1 Kopieren Sie, was heil ist, in eine neue Bibliothek.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n case(s) were copied to %1, each with its newest whole version. Choose this file in the settings to work with it.</source>
+        <translation>
+            <numerusform>Ein Fall wurde nach %1 kopiert, mit seiner neuesten heilen Version. Wählen Sie diese Datei in den Einstellungen, um damit zu arbeiten.</numerusform><numerusform>%n Fälle wurden nach %1 kopiert, jeder mit seiner neuesten heilen Version. Wählen Sie diese Datei in den Einstellungen, um damit zu arbeiten.</numerusform></translation>
+    </message>
+    <message>
+        <source>A new library for what is whole</source>
+        <translation>Eine neue Bibliothek für das, was heil ist</translation>
+    </message>
+    <message>
+        <source>rescued.library</source>
+        <translation>gerettet.library</translation>
+    </message>
+    <message>
+        <source>Case libraries (*.library)</source>
+        <translation>Fallbibliotheken (*.library)</translation>
+    </message>
+    <message>
+        <source>&amp;Check …</source>
+        <translation>&amp;Prüfen …</translation>
+    </message>
+    <message>
+        <source>Read everything in the library and say what is wrong with it</source>
+        <translation>Alles in der Bibliothek lesen und sagen, was damit nicht stimmt</translation>
+    </message>
+    <message>
+        <source>Copy what is &amp;whole …</source>
+        <translation>&amp;Heiles kopieren …</translation>
+    </message>
+    <message>
+        <source>Copy the newest whole version of each case into a new library</source>
+        <translation>Die neueste heile Version jedes Falls in eine neue Bibliothek kopieren</translation>
+    </message>
 </context>
 <context>
     <name>LibraryDocument</name>
@@ -2568,12 +4029,24 @@
         <translation>Jemand anders</translation>
     </message>
     <message>
-        <source>%1 has the case now. Yours is kept as version %2 beside theirs: look at both in the case library.</source>
-        <translation>%1 hat jetzt den Fall. Ihrer wird als Version %2 daneben aufbewahrt: beide in der Fallbibliothek ansehen.</translation>
+        <source>%1 has the case now. Yours is kept as version %2 beside theirs.</source>
+        <translation>%1 hat den Fall jetzt. Ihrer ist als Version %2 daneben aufbewahrt.</translation>
     </message>
     <message>
-        <source>%1 has the case now, and nothing more of yours is stored in it. Save a version: it is kept beside theirs.</source>
-        <translation>%1 hat jetzt den Fall, und nichts Weiteres von Ihnen wird darin gespeichert. Eine Version sichern: sie wird daneben aufbewahrt.</translation>
+        <source>Two versions</source>
+        <translation>Zwei Versionen</translation>
+    </message>
+    <message>
+        <source>Both stay in the case library until you decide there which one is to be the present one.</source>
+        <translation>Beide bleiben in der Fallbibliothek, bis Sie dort entscheiden, welche die jetzige sein soll.</translation>
+    </message>
+    <message>
+        <source>Read &amp;theirs</source>
+        <translation>&amp;Deren lesen</translation>
+    </message>
+    <message>
+        <source>Read &amp;yours</source>
+        <translation>&amp;Ihre lesen</translation>
     </message>
 </context>
 <context>
@@ -2736,10 +4209,6 @@
     <message>
         <source>report.pdf</source>
         <translation>bericht.pdf</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>The report was written to %1.</source>
@@ -2935,6 +4404,117 @@
     <message>
         <source>Part that scrolls</source>
         <translation>Rollbarer Teil</translation>
+    </message>
+    <message>
+        <source>Read a &amp;report into the table …</source>
+        <translation>Be&amp;richt in die Tabelle lesen …</translation>
+    </message>
+    <message>
+        <source>Take readings from a DICOM Structured Report</source>
+        <translation>Messwerte aus einem DICOM Structured Report übernehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Values as CSV or JSON …</source>
+        <translation>&amp;Werte als CSV oder JSON …</translation>
+    </message>
+    <message>
+        <source>Export wit&amp;hout identity …</source>
+        <translation>O&amp;hne Identität exportieren …</translation>
+    </message>
+    <message>
+        <source>Case and images without names, numbers and dates of the patient</source>
+        <translation>Fall und Bilder ohne Namen, Nummern und Daten des Patienten</translation>
+    </message>
+    <message>
+        <source>Read a structured report</source>
+        <translation>Strukturierten Bericht lesen</translation>
+    </message>
+    <message>
+        <source>DICOM (*.dcm);;All files (*)</source>
+        <translation>DICOM (*.dcm);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Another patient</source>
+        <translation>Ein anderer Patient</translation>
+    </message>
+    <message>
+        <source>This report seems to be about another patient. Take its readings all the same?</source>
+        <translation>Dieser Bericht scheint von einem anderen Patienten zu handeln. Die Messwerte trotzdem übernehmen?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of ID, name and date of birth differ(s).</source>
+        <translation>
+            <numerusform>Eines von Nummer, Name und Geburtsdatum ist verschieden.</numerusform><numerusform>%n von Nummer, Name und Geburtsdatum sind verschieden.</numerusform></translation>
+    </message>
+    <message>
+        <source>Take the readings</source>
+        <translation>Messwerte übernehmen</translation>
+    </message>
+    <message>
+        <source>No reading was taken: the report is about another patient.</source>
+        <translation>Kein Messwert wurde übernommen: Der Bericht handelt von einem anderen Patienten.</translation>
+    </message>
+    <message>
+        <source>Whether it is the same patient could not be checked.</source>
+        <translation>Ob es derselbe Patient ist, ließ sich nicht prüfen.</translation>
+    </message>
+    <message>
+        <source>Table for spreadsheets (*.csv)</source>
+        <translation>Tabelle für Tabellenprogramme (*.csv)</translation>
+    </message>
+    <message>
+        <source>JSON for programs (*.json)</source>
+        <translation>JSON für Programme (*.json)</translation>
+    </message>
+    <message>
+        <source>Values of the case</source>
+        <translation>Werte des Falls</translation>
+    </message>
+    <message>
+        <source>values.csv</source>
+        <translation>werte.csv</translation>
+    </message>
+    <message>
+        <source>The values were written to %1.</source>
+        <translation>Die Werte wurden nach %1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>Cannot write %1: %2. Choose another folder, or make room.</source>
+        <translation>%1 lässt sich nicht schreiben: %2. Wählen Sie einen anderen Ordner, oder schaffen Sie Platz.</translation>
+    </message>
+    <message>
+        <source>Folder with the images to export</source>
+        <translation>Ordner mit den Bildern für den Export</translation>
+    </message>
+    <message>
+        <source>Empty folder for images and case without identity</source>
+        <translation>Leerer Ordner für Bilder und Fall ohne Identität</translation>
+    </message>
+    <message>
+        <source>Writing images without identity to %1 …</source>
+        <translation>Bilder ohne Identität werden nach %1 geschrieben …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n image(s) were written to %1.</source>
+        <translation>
+            <numerusform>Ein Bild wurde nach %1 geschrieben.</numerusform><numerusform>%n Bilder wurden nach %1 geschrieben.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) were left out, since text of the patient may be in them.</source>
+        <translation>
+            <numerusform>Eine Datei blieb weg, da Text des Patienten darin sein kann.</numerusform><numerusform>%n Dateien blieben weg, da Text des Patienten darin sein kann.</numerusform></translation>
+    </message>
+    <message>
+        <source>Look at the pictures before you pass them on: text within the image is not removed.</source>
+        <translation>Sehen Sie die Bilder an, bevor Sie sie weitergeben: Text innerhalb des Bilds wird nicht entfernt.</translation>
+    </message>
+    <message>
+        <source>PDF on A4 (*.pdf)</source>
+        <translation>PDF auf A4 (*.pdf)</translation>
+    </message>
+    <message>
+        <source>PDF on Letter (*.pdf)</source>
+        <translation>PDF auf Letter (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -3402,6 +4982,91 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>scale</source>
         <translation>Maßstab</translation>
+    </message>
+</context>
+<context>
+    <name>ReadReport</name>
+    <message>
+        <source>The patient's ID is “%1” in the case and “%2” in the report.</source>
+        <translation>Die Nummer des Patienten ist „%1“ im Fall und „%2“ im Bericht.</translation>
+    </message>
+    <message>
+        <source>The patient's name is “%1” in the case and “%2” in the report.</source>
+        <translation>Der Name des Patienten ist „%1“ im Fall und „%2“ im Bericht.</translation>
+    </message>
+    <message>
+        <source>The date of birth is %1 in the case and %2 in the report.</source>
+        <translation>Das Geburtsdatum ist %1 im Fall und %2 im Bericht.</translation>
+    </message>
+    <message>
+        <source>report without a date</source>
+        <translation>Bericht ohne Datum</translation>
+    </message>
+    <message>
+        <source>report of %1</source>
+        <translation>Bericht vom %1</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>stage not stated: taken as before the procedure</source>
+        <translation>Stadium nicht genannt: als vor dem Eingriff genommen</translation>
+    </message>
+    <message>
+        <source>way of reading not stated in full: assumed</source>
+        <translation>Art der Messung nicht ganz genannt: angenommen</translation>
+    </message>
+    <message>
+        <source>computed from a perimeter or an area</source>
+        <translation>aus einem Umfang oder einer Fläche berechnet</translation>
+    </message>
+    <message>
+        <source>Take readings from a report</source>
+        <translation>Messwerte aus einem Bericht übernehmen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) were taken from the %1.</source>
+        <translation>
+            <numerusform>Ein Messwert wurde übernommen: %1.</numerusform><numerusform>%n Messwerte wurden übernommen: %1.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) are in the case already.</source>
+        <translation>
+            <numerusform>Ein Messwert ist schon im Fall.</numerusform><numerusform>%n Messwerte sind schon im Fall.</numerusform></translation>
+    </message>
+    <message>
+        <source>the comparison table has no row for it</source>
+        <translation>die Vergleichstabelle hat keine Zeile dafür</translation>
+    </message>
+    <message>
+        <source>it does not say whether it is the ostium's or the landing zone's</source>
+        <translation>es fehlt, ob Ostium oder Landezone gemeint ist</translation>
+    </message>
+    <message>
+        <source>it does not say on which kind of images it was read</source>
+        <translation>es fehlt, auf welcher Art von Bildern gemessen wurde</translation>
+    </message>
+    <message>
+        <source>its unit is not known here</source>
+        <translation>die Einheit ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>it lies outside 1 to 120 mm</source>
+        <translation>liegt außerhalb von 1 bis 120 mm</translation>
+    </message>
+    <message>
+        <source>the diameter that follows from it is in the report too</source>
+        <translation>der Durchmesser, der daraus folgt, steht auch im Bericht</translation>
+    </message>
+    <message>
+        <source>%1%2, %3 %4: %5</source>
+        <translation>%1%2, %3 %4: %5</translation>
     </message>
 </context>
 <context>
@@ -5223,6 +6888,294 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>enhancement, tip to aorta</source>
         <translation>Kontrastierung, Spitze zu Aorta</translation>
+    </message>
+    <message>
+        <source>before the procedure</source>
+        <translation>vor dem Eingriff</translation>
+    </message>
+    <message>
+        <source>before the repair</source>
+        <translation>vor der Reparatur</translation>
+    </message>
+    <message>
+        <source>after the repair</source>
+        <translation>nach der Reparatur</translation>
+    </message>
+    <message>
+        <source>sheath in the appendage</source>
+        <translation>Schleuse im Vorhofohr</translation>
+    </message>
+    <message>
+        <source>device partly deployed</source>
+        <translation>Gerät teilweise entfaltet</translation>
+    </message>
+    <message>
+        <source>deployed and attached</source>
+        <translation>entfaltet und befestigt</translation>
+    </message>
+    <message>
+        <source>after release</source>
+        <translation>nach der Freigabe</translation>
+    </message>
+    <message>
+        <source>follow-up</source>
+        <translation>Nachsorge</translation>
+    </message>
+    <message>
+        <source>CT</source>
+        <translation>CT</translation>
+    </message>
+    <message>
+        <source>2D echo</source>
+        <translation>2D-Echo</translation>
+    </message>
+    <message>
+        <source>3D echo</source>
+        <translation>3D-Echo</translation>
+    </message>
+    <message>
+        <source>fluoroscopy</source>
+        <translation>Durchleuchtung</translation>
+    </message>
+    <message>
+        <source>contour</source>
+        <translation>Kontur</translation>
+    </message>
+    <message>
+        <source>ellipse from probe angles</source>
+        <translation>Ellipse aus Sondenwinkeln</translation>
+    </message>
+    <message>
+        <source>single view</source>
+        <translation>einzelne Ansicht</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter of the landing zone</source>
+        <translation>Durchmesser der Landezone aus dem Umfang</translation>
+    </message>
+    <message>
+        <source>area-derived diameter of the landing zone</source>
+        <translation>Durchmesser der Landezone aus der Fläche</translation>
+    </message>
+    <message>
+        <source>longest diameter of the landing zone</source>
+        <translation>längster Durchmesser der Landezone</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter of the ostium</source>
+        <translation>Durchmesser des Ostiums aus dem Umfang</translation>
+    </message>
+    <message>
+        <source>longest diameter of the ostium</source>
+        <translation>längster Durchmesser des Ostiums</translation>
+    </message>
+    <message>
+        <source>echo view</source>
+        <translation>Echoansicht</translation>
+    </message>
+    <message>
+        <source>spectral Doppler</source>
+        <translation>Spektraldoppler</translation>
+    </message>
+    <message>
+        <source>other images</source>
+        <translation>andere Bilder</translation>
+    </message>
+    <message>
+        <source>end-systole</source>
+        <translation>Endsystole</translation>
+    </message>
+    <message>
+        <source>end-diastole</source>
+        <translation>Enddiastole</translation>
+    </message>
+    <message>
+        <source>another phase</source>
+        <translation>andere Phase</translation>
+    </message>
+    <message>
+        <source>unknown phase</source>
+        <translation>unbekannte Phase</translation>
+    </message>
+    <message>
+        <source>mitral regurgitation not yet treated</source>
+        <translation>Mitralinsuffizienz noch nicht behandelt</translation>
+    </message>
+    <message>
+        <source>filled on purpose</source>
+        <translation>absichtlich aufgefüllt</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>wie gewöhnlich</translation>
+    </message>
+    <message>
+        <source>sinus rhythm</source>
+        <translation>Sinusrhythmus</translation>
+    </message>
+    <message>
+        <source>atrial fibrillation</source>
+        <translation>Vorhofflimmern</translation>
+    </message>
+    <message>
+        <source>atrial flutter</source>
+        <translation>Vorhofflattern</translation>
+    </message>
+    <message>
+        <source>paced</source>
+        <translation>stimuliert</translation>
+    </message>
+    <message>
+        <source>breathing spontaneously</source>
+        <translation>spontan atmend</translation>
+    </message>
+    <message>
+        <source>controlled ventilation</source>
+        <translation>kontrollierte Beatmung</translation>
+    </message>
+    <message>
+        <source>none or trace</source>
+        <translation>keine oder Spur</translation>
+    </message>
+    <message>
+        <source>mild (1+)</source>
+        <translation>leicht (1+)</translation>
+    </message>
+    <message>
+        <source>moderate (2+)</source>
+        <translation>mittel (2+)</translation>
+    </message>
+    <message>
+        <source>moderate to severe (3+)</source>
+        <translation>mittel bis schwer (3+)</translation>
+    </message>
+    <message>
+        <source>severe (4+)</source>
+        <translation>schwer (4+)</translation>
+    </message>
+    <message>
+        <source>systolic wave dominant</source>
+        <translation>systolische Welle überwiegt</translation>
+    </message>
+    <message>
+        <source>systolic wave blunted</source>
+        <translation>systolische Welle abgeflacht</translation>
+    </message>
+    <message>
+        <source>systolic wave reversed</source>
+        <translation>systolische Welle umgekehrt</translation>
+    </message>
+    <message>
+        <source>measured directly</source>
+        <translation>direkt gemessen</translation>
+    </message>
+    <message>
+        <source>wedge pressure</source>
+        <translation>Verschlussdruck</translation>
+    </message>
+    <message>
+        <source>estimated by echo</source>
+        <translation>im Echo geschätzt</translation>
+    </message>
+    <message>
+        <source>measured at the start of the procedure</source>
+        <translation>zu Beginn des Eingriffs gemessen</translation>
+    </message>
+    <message>
+        <source>sheath tip beyond the landing plane</source>
+        <translation>Schleusenspitze jenseits der Landeebene</translation>
+    </message>
+    <message>
+        <source>share of the lobe beyond the circumflex artery</source>
+        <translation>Anteil des Lappens jenseits der Circumflexa</translation>
+    </message>
+    <message>
+        <source>width of the implant</source>
+        <translation>Weite des Implantats</translation>
+    </message>
+    <message>
+        <source>gap to the wall before the pull</source>
+        <translation>Spalt zur Wand vor dem Zug</translation>
+    </message>
+    <message>
+        <source>gap to the wall after the pull</source>
+        <translation>Spalt zur Wand nach dem Zug</translation>
+    </message>
+    <message>
+        <source>angle of the lobe to the neck</source>
+        <translation>Winkel des Lappens zum Hals</translation>
+    </message>
+    <message>
+        <source>separation of disc and lobe</source>
+        <translation>Abstand von Scheibe und Lappen</translation>
+    </message>
+    <message>
+        <source>lobes left uncovered</source>
+        <translation>unbedeckt gebliebene Lappen</translation>
+    </message>
+    <message>
+        <source>width of the jet past the implant</source>
+        <translation>Weite des Jets am Implantat vorbei</translation>
+    </message>
+    <message>
+        <source>clearance to the circumflex artery</source>
+        <translation>Abstand zur Circumflexa</translation>
+    </message>
+    <message>
+        <source>clearance to the pulmonary artery</source>
+        <translation>Abstand zur Pulmonalarterie</translation>
+    </message>
+    <message>
+        <source>clearance to the mitral annulus</source>
+        <translation>Abstand zum Mitralring</translation>
+    </message>
+    <message>
+        <source>clearance to the ridge</source>
+        <translation>Abstand zur Leiste</translation>
+    </message>
+    <message>
+        <source>pericardial effusion</source>
+        <translation>Perikarderguss</translation>
+    </message>
+    <message>
+        <source>mean mitral gradient</source>
+        <translation>mittlerer Mitralgradient</translation>
+    </message>
+    <message>
+        <source>grade of mitral regurgitation</source>
+        <translation>Grad der Mitralinsuffizienz</translation>
+    </message>
+    <message>
+        <source>pulmonary vein flow free</source>
+        <translation>Lungenvenenfluss frei</translation>
+    </message>
+    <message>
+        <source>thrombus on the device</source>
+        <translation>Thrombus auf dem Gerät</translation>
+    </message>
+    <message>
+        <source>hole left in the septum</source>
+        <translation>verbliebenes Loch im Septum</translation>
+    </message>
+    <message>
+        <source>direction of the longest diameter</source>
+        <translation>Richtung des längsten Durchmessers</translation>
+    </message>
+    <message>
+        <source>ostium</source>
+        <translation>Ostium</translation>
+    </message>
+    <message>
+        <source>landing zone</source>
+        <translation>Landezone</translation>
+    </message>
+    <message>
+        <source>landing zone %1</source>
+        <translation>Landezone %1</translation>
+    </message>
+    <message>
+        <source>appendage</source>
+        <translation>Vorhofohr</translation>
     </message>
 </context>
 <context>

@@ -1071,6 +1071,1425 @@
     </message>
 </context>
 <context>
+    <name>CoreSentences</name>
+    <message>
+        <source>%1 %2; %3 is wanted.</source>
+        <translation>%1 %2 ; souhaité : %3.</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3, %4) became %5 (%6, %7).</source>
+        <translation>%1 %2 (%3, %4) est devenu %5 (%6, %7).</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3, %4) became %5 (%6, %7); within the uncertainty of the two readings.</source>
+        <translation>%1 %2 (%3, %4) est devenu %5 (%6, %7) ; dans l’incertitude des deux lectures.</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3; %4 is wanted.</source>
+        <translation>%1, %2 %3 ; souhaité : %4.</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3 (%4, %5) became %6 (%7, %8).</source>
+        <translation>%1, %2 %3 (%4, %5) est devenu %6 (%7, %8).</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3 (%4, %5) became %6 (%7, %8); within the uncertainty of the two readings.</source>
+        <translation>%1, %2 %3 (%4, %5) est devenu %6 (%7, %8) ; dans l’incertitude des deux lectures.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3; %4 is wanted.</source>
+        <translation>%1 : %2 %3 ; souhaité : %4.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 (%4, %5) became %6 (%7, %8).</source>
+        <translation>%1 : %2 %3 (%4, %5) est devenu %6 (%7, %8).</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 (%4, %5) became %6 (%7, %8); within the uncertainty of the two readings.</source>
+        <translation>%1 : %2 %3 (%4, %5) est devenu %6 (%7, %8) ; dans l’incertitude des deux lectures.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %4; %5 is wanted.</source>
+        <translation>%1 : %2, %3 %4 ; souhaité : %5.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %4 (%5, %6) became %7 (%8, %9).</source>
+        <translation>%1 : %2, %3 %4 (%5, %6) est devenu %7 (%8, %9).</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %4 (%5, %6) became %7 (%8, %9); within the uncertainty of the two readings.</source>
+        <translation>%1 : %2, %3 %4 (%5, %6) est devenu %7 (%8, %9) ; dans l’incertitude des deux lectures.</translation>
+    </message>
+    <message>
+        <source>The reading is uncertain enough for either side of the limit.</source>
+        <translation>La lecture est assez incertaine pour être d’un côté ou de l’autre de la limite.</translation>
+    </message>
+    <message>
+        <source>Bring the sheath deeper before the inner catheter is withdrawn.</source>
+        <translation>Avancez la gaine avant de retirer le cathéter interne.</translation>
+    </message>
+    <message>
+        <source>The lobe sits too near the ostium.</source>
+        <translation>Le lobe est trop près de l’ostium.</translation>
+    </message>
+    <message>
+        <source>The lobe does not lie in line with the neck.</source>
+        <translation>Le lobe n’est pas dans l’axe du col.</translation>
+    </message>
+    <message>
+        <source>Disc and lobe are not apart: the lobe may be too shallow or the disc under no tension.</source>
+        <translation>Disque et lobe ne sont pas séparés : le lobe est peut-être trop superficiel ou le disque sans tension.</translation>
+    </message>
+    <message>
+        <source>A lobe stays open to the atrium.</source>
+        <translation>Un lobe reste ouvert sur l’oreillette.</translation>
+    </message>
+    <message>
+        <source>Thrombus lies on the implant: the treating team decides on treatment and another look.</source>
+        <translation>Un thrombus est sur l’implant : l’équipe soignante décide du traitement et d’un nouveau contrôle.</translation>
+    </message>
+    <message>
+        <source>The seal is not adequate.</source>
+        <translation>L’étanchéité n’est pas suffisante.</translation>
+    </message>
+    <message>
+        <source>The implant or the repair narrows the inflow.</source>
+        <translation>L’implant ou la réparation rétrécit le remplissage.</translation>
+    </message>
+    <message>
+        <source>Pulmonary-vein flow is not free.</source>
+        <translation>Le flux de la veine pulmonaire n’est pas libre.</translation>
+    </message>
+    <message>
+        <source>The implant lies too near a neighbour.</source>
+        <translation>L’implant est trop près d’une structure voisine.</translation>
+    </message>
+    <message>
+        <source>Too little hold: the implant may move or leak, the more so when the atrium fills.</source>
+        <translation>Tenue insuffisante : l’implant peut bouger ou fuir, d’autant plus quand l’oreillette se remplit.</translation>
+    </message>
+    <message>
+        <source>The implant is squeezed beyond its band.</source>
+        <translation>L’implant est comprimé au-delà de sa bande.</translation>
+    </message>
+    <message>
+        <source>The inner catheter is out already: do not push the bare sheath; bring a catheter back first.</source>
+        <translation>Le cathéter interne est déjà retiré : ne poussez pas la gaine nue ; remettez d’abord un cathéter.</translation>
+    </message>
+    <message>
+        <source>A pericardial effusion of %1 was seen by %2: compare it with the view before the puncture.</source>
+        <translation>Un épanchement péricardique de %1 a été vu par %2 : comparez-le à la vue avant la ponction.</translation>
+    </message>
+    <message>
+        <source>The crossing left a hole of %1 in the septum.</source>
+        <translation>Le passage a laissé un trou de %1 dans le septum.</translation>
+    </message>
+    <message>
+        <source>%1: the gap grows from %2 to %3 on the pull: the implant is not stable.</source>
+        <translation>%1 : l’espace passe de %2 à %3 à la traction : l’implant n’est pas stable.</translation>
+    </message>
+    <message>
+        <source>%1: the gap on the %2 grows from %3 to %4 on the pull: the implant is not stable.</source>
+        <translation>%1 : l’espace (%2) passe de %3 à %4 à la traction : l’implant n’est pas stable.</translation>
+    </message>
+    <message>
+        <source>the gap grows from %1 to %2 on the pull: the implant is not stable.</source>
+        <translation>l’espace passe de %1 à %2 à la traction : l’implant n’est pas stable.</translation>
+    </message>
+    <message>
+        <source>the gap on the %1 grows from %2 to %3 on the pull: the implant is not stable.</source>
+        <translation>l’espace (%1) passe de %2 à %3 à la traction : l’implant n’est pas stable.</translation>
+    </message>
+    <message>
+        <source>Not looked at yet at this stage: %1.</source>
+        <translation>Pas encore examiné à ce stade : %1.</translation>
+    </message>
+    <message>
+        <source>Thrombus in the appendage, %1: the plan stops here.</source>
+        <translation>Thrombus dans l’auricule, %1 : le plan s’arrête ici.</translation>
+    </message>
+    <message>
+        <source>Nothing enters the appendage; no size can be signed until a later look excludes thrombus.</source>
+        <translation>Rien n’entre dans l’auricule ; aucune taille ne peut être signée avant qu’un contrôle ultérieur exclue un thrombus.</translation>
+    </message>
+    <message>
+        <source>Thrombus was seen %1 and no longer %2: make sure that it dissolved and did not leave.</source>
+        <translation>Un thrombus a été vu (%1), puis plus (%2) : assurez-vous qu’il s’est dissous et n’est pas parti.</translation>
+    </message>
+    <message>
+        <source>Stasis in the appendage %1: %2.</source>
+        <translation>Stase dans l’auricule (%1) : %2.</translation>
+    </message>
+    <message>
+        <source>Exclude thrombus before anything enters it.</source>
+        <translation>Excluez un thrombus avant que quoi que ce soit n’y entre.</translation>
+    </message>
+    <message>
+        <source>The tip of the appendage enhances to %1 of the ascending aorta in a delayed phase %2, below 0.5: exclude thrombus before anything enters it.</source>
+        <translation>La pointe de l’auricule se rehausse à %1 de l’aorte ascendante en phase tardive (%2), au-dessous de 0.5 : excluez un thrombus avant que quoi que ce soit n’y entre.</translation>
+    </message>
+    <message>
+        <source>The enhancement ratio %1 %2 was read in an early phase: it gives no verdict on thrombus; only a delayed phase does.</source>
+        <translation>Le rapport de rehaussement %1 (%2) a été lu en phase précoce : il ne permet pas de verdict sur un thrombus ; seule une phase tardive le permet.</translation>
+    </message>
+    <message>
+        <source>The enhancement ratio %1 %2 was read in a phase that nobody stated: it gives no verdict on thrombus; only a delayed phase does.</source>
+        <translation>Le rapport de rehaussement %1 (%2) a été lu dans une phase non précisée : il ne permet pas de verdict sur un thrombus ; seule une phase tardive le permet.</translation>
+    </message>
+    <message>
+        <source>New echo contrast since the repair: grade %1 %2, grade %3 %4.</source>
+        <translation>Contraste échographique nouveau depuis la réparation : grade %1 (%2), grade %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Denser echo contrast since the repair: grade %1 %2, grade %3 %4.</source>
+        <translation>Contraste échographique plus dense depuis la réparation : grade %1 (%2), grade %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Flow in the appendage is slower; exclude thrombus before anything enters it.</source>
+        <translation>Le flux dans l’auricule est plus lent ; excluez un thrombus avant que quoi que ce soit n’y entre.</translation>
+    </message>
+    <message>
+        <source>The appendage was not looked at again since the repair.</source>
+        <translation>L’auricule n’a pas été réexaminé depuis la réparation.</translation>
+    </message>
+    <message>
+        <source>Flow changes with a repair: look for smoke, sludge and thrombus, and record it, before a size can be signed.</source>
+        <translation>Le flux change avec une réparation : cherchez contraste spontané, boue et thrombus, et notez-le, avant qu’une taille puisse être signée.</translation>
+    </message>
+    <message>
+        <source>The stroke and bleeding scores do not know about the repair; their rates are shown as published, not adjusted.</source>
+        <translation>Les scores d’AVC et de saignement ignorent la réparation ; leurs taux sont ceux publiés, non ajustés.</translation>
+    </message>
+    <message>
+        <source>A left atrial mean pressure of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <translation>Une pression auriculaire gauche moyenne de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
+    </message>
+    <message>
+        <source>A v wave of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <translation>Une onde v de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
+    </message>
+    <message>
+        <source>A mean mitral gradient of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <translation>Un gradient mitral moyen de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
+    </message>
+    <message>
+        <source>A heart rate of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <translation>Une fréquence cardiaque de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
+    </message>
+    <message>
+        <source>Look at it again.</source>
+        <translation>Vérifiez.</translation>
+    </message>
+    <message>
+        <source>The v wave of %1 lies below the mean of %2 (%3, state "%4"); a peak cannot.</source>
+        <translation>L’onde v de %1 est sous la moyenne de %2 (%3, état « %4 ») ; un pic ne le peut pas.</translation>
+    </message>
+    <message>
+        <source>The mean mitral gradient of %1 exceeds the left atrial mean pressure of %2 (%3, state "%4"), which would need a ventricle filling below 0 mmHg.</source>
+        <translation>Le gradient mitral moyen de %1 dépasse la pression auriculaire gauche moyenne de %2 (%3, état « %4 »), ce qui demanderait un remplissage ventriculaire au-dessous de 0 mmHg.</translation>
+    </message>
+    <message>
+        <source>Systolic flow in the pulmonary veins is reversed but regurgitation is graded %1 (%2, state "%3"); grade it again.</source>
+        <translation>Le flux systolique des veines pulmonaires est inversé mais la régurgitation est cotée %1 (%2, état « %3 ») ; cotez-la de nouveau.</translation>
+    </message>
+    <message>
+        <source>Left atrial mean pressure rose from %1 to %2 (%3, state "%4").</source>
+        <translation>La pression auriculaire gauche moyenne est montée de %1 à %2 (%3, état « %4 »).</translation>
+    </message>
+    <message>
+        <source>Left atrial mean pressure fell from %1 to %2 (%3, state "%4").</source>
+        <translation>La pression auriculaire gauche moyenne a baissé de %1 à %2 (%3, état « %4 »).</translation>
+    </message>
+    <message>
+        <source>Left atrial mean pressure did not fall with the repair: from %1 to %2 (%3, state "%4").</source>
+        <translation>La pression auriculaire gauche moyenne n’a pas baissé avec la réparation : de %1 à %2 (%3, état « %4 »).</translation>
+    </message>
+    <message>
+        <source>In a large registry it fell in 59 % only.</source>
+        <translation>Dans un grand registre, elle n’a baissé que chez 59 %.</translation>
+    </message>
+    <message>
+        <source>Rhythm changed from %1 to %2 (%3, state "%4").</source>
+        <translation>Le rythme est passé de %1 à %2 (%3, état « %4 »).</translation>
+    </message>
+    <message>
+        <source>Ventilation changed from %1 to %2 (%3, state "%4"): pressures are not alike.</source>
+        <translation>La ventilation est passée de %1 à %2 (%3, état « %4 ») : les pressions ne sont pas comparables.</translation>
+    </message>
+    <message>
+        <source>Mitral regurgitation changed from %1 to %2 (%3, state "%4").</source>
+        <translation>La régurgitation mitrale est passée de %1 à %2 (%3, état « %4 »).</translation>
+    </message>
+    <message>
+        <source>The ostium is a proposal and not confirmed: its place is uncertain by 2 mm and 5 degrees.</source>
+        <translation>L’ostium est une proposition non confirmée : sa place est incertaine de 2 mm et 5 degrés.</translation>
+    </message>
+    <message>
+        <source>Confirm or move it, or mark the circumflex and ridge points.</source>
+        <translation>Confirmez-le ou déplacez-le, ou marquez les points de la circonflexe et de la crête.</translation>
+    </message>
+    <message>
+        <source>Moved or tilted within the uncertainty of its place, the %1 opens into a neighbouring cavity or leaves the lumen; its stated uncertainty rests on the other side alone.</source>
+        <translation>Déplacé ou incliné dans l’incertitude de sa place, le plan (%1) s’ouvre dans une cavité voisine ou quitte la lumière ; son incertitude repose sur l’autre côté seul.</translation>
+    </message>
+    <message>
+        <source>Check the plane.</source>
+        <translation>Vérifiez le plan.</translation>
+    </message>
+    <message>
+        <source>The voxels are up to %1 long: too coarse for sizing.</source>
+        <translation>Les voxels mesurent jusqu’à %1 : trop grossier pour choisir une taille.</translation>
+    </message>
+    <message>
+        <source>Stated uncertainties hold for voxels up to 1 mm; use a thin-slice reconstruction.</source>
+        <translation>Les incertitudes indiquées valent pour des voxels jusqu’à 1 mm ; utilisez une reconstruction en coupes fines.</translation>
+    </message>
+    <message>
+        <source>%1 of the profile's sections could not be measured (they open sideways or are too small) and are left out.</source>
+        <translation>%1 coupes du profil n’ont pas pu être mesurées (elles s’ouvrent sur le côté ou sont trop petites) et manquent.</translation>
+    </message>
+    <message>
+        <source>Beyond the tip the image stays half bright (%1): the end of the appendage seems to be unfilled.</source>
+        <translation>Au-delà de la pointe, l’image reste à demi claire (%1) : la fin de l’auricule semble non remplie.</translation>
+    </message>
+    <message>
+        <source>Depth and volume are lower bounds; exclude thrombus before anything enters it.</source>
+        <translation>Profondeur et volume sont des minima ; excluez un thrombus avant que quoi que ce soit n’y entre.</translation>
+    </message>
+    <message>
+        <source>The appendage's tip reads %1 where the atrium reads %2: poor filling by slow flow, or thrombus.</source>
+        <translation>La pointe de l’auricule mesure %1 quand l’oreillette mesure %2 : remplissage faible par flux lent, ou thrombus.</translation>
+    </message>
+    <message>
+        <source>Exclude thrombus before anything enters the appendage; contours here are less certain than their stated uncertainty.</source>
+        <translation>Excluez un thrombus avant que quoi que ce soit n’entre dans l’auricule ; les contours y sont moins sûrs qu’indiqué.</translation>
+    </message>
+    <message>
+        <source>The plain ellipse, %1, is no more oval than the error of reading makes a round neck look: it is reported round, and its direction says nothing.</source>
+        <translation>L’ellipse simple, %1, n’est pas plus ovale que ce que l’erreur de lecture fait paraître un col rond : elle est rapportée ronde et sa direction ne dit rien.</translation>
+    </message>
+    <message>
+        <source>Part of the ovality of the plain ellipse, %1, is likely error of reading and was taken off.</source>
+        <translation>Une part de l’ovalité de l’ellipse simple, %1, est sans doute une erreur de lecture et a été retirée.</translation>
+    </message>
+    <message>
+        <source>Area- and perimeter-derived diameters are nearly free of this.</source>
+        <translation>Les diamètres dérivés de l’aire et du périmètre en sont presque exempts.</translation>
+    </message>
+    <message>
+        <source>Three widths leave nothing over to judge their error by, and none was stated: longest and shortest diameter may look more different than they are.</source>
+        <translation>Trois largeurs ne laissent rien pour juger de leur erreur, et aucune n’a été indiquée : le plus long et le plus court diamètre peuvent paraître plus différents qu’ils ne sont.</translation>
+    </message>
+    <message>
+        <source>State the width uncertainty, or read a fourth view.</source>
+        <translation>Indiquez l’incertitude des largeurs, ou lisez une quatrième vue.</translation>
+    </message>
+    <message>
+        <source>No uncertainty of the widths was stated; %1 was taken, an assumption.</source>
+        <translation>Aucune incertitude des largeurs n’a été indiquée ; %1 ont été supposés.</translation>
+    </message>
+    <message>
+        <source>The beam is tilted by %1 to the appendage's axis; the directions of the widths were corrected for it.</source>
+        <translation>Le faisceau est incliné de %1 sur l’axe de l’auricule ; les directions des largeurs en ont été corrigées.</translation>
+    </message>
+    <message>
+        <source>With a tilt of more than 45 degrees a width across the appendage is hard to draw: errors of drawing grow beyond what is stated.</source>
+        <translation>Au-delà de 45 degrés d’inclinaison, une largeur en travers de l’auricule est difficile à tracer : les erreurs dépassent ce qui est indiqué.</translation>
+    </message>
+    <message>
+        <source>The widths lie on no common ellipse within their uncertainty (residual %1); no single view can be blamed.</source>
+        <translation>Les largeurs ne sont sur aucune ellipse commune dans leur incertitude (résidu %1) ; aucune vue seule n’est en cause.</translation>
+    </message>
+    <message>
+        <source>Each view's agreeing width is given, and the uncertainties were enlarged.</source>
+        <translation>La largeur concordante de chaque vue est donnée, et les incertitudes ont été agrandies.</translation>
+    </message>
+    <message>
+        <source>The depth was read in one view only; the tip may lie outside it: a lower bound.</source>
+        <translation>La profondeur n’a été lue que dans une vue ; la pointe peut être en dehors : un minimum.</translation>
+    </message>
+    <message>
+        <source>The depth reads %1 in one view and %2 in another: an implant must fit in the plane where it is short, too.</source>
+        <translation>La profondeur est de %1 dans une vue et de %2 dans une autre : un implant doit aussi tenir dans le plan où elle est courte.</translation>
+    </message>
+    <message>
+        <source>The widths were read in different phases of the beat; one ellipse through them mixes two sizes.</source>
+        <translation>Les largeurs ont été lues à des phases différentes du battement ; une ellipse mélange deux tailles.</translation>
+    </message>
+    <message>
+        <source>Read all views in the same phase, best at end-systole.</source>
+        <translation>Lisez toutes les vues à la même phase, de préférence en télésystole.</translation>
+    </message>
+    <message>
+        <source>The phase of the beat is unknown for at least one width; the appendage is widest at end-systole.</source>
+        <translation>La phase du battement est inconnue pour au moins une largeur ; l’auricule est le plus large en télésystole.</translation>
+    </message>
+    <message>
+        <source>A width of %1 at %2 is unusual for an appendage (4 to 60 mm): check unit and scale.</source>
+        <translation>Une largeur de %1 à %2 est inhabituelle pour un auricule (4 à 60 mm) : vérifiez l’unité et l’échelle.</translation>
+    </message>
+    <message>
+        <source>The view "%1" is left out: its probe angle is not known.</source>
+        <translation>La vue « %1 » est laissée de côté : son angle de sonde n’est pas connu.</translation>
+    </message>
+    <message>
+        <source>Read it off the picture and enter it.</source>
+        <translation>Lisez-le sur l’image et saisissez-le.</translation>
+    </message>
+    <message>
+        <source>The landmarks of echo and CT fit each other no better than %1 (root mean square), more than their uncertainties allow: another filling or phase, or one of them is another structure.</source>
+        <translation>Les repères d’écho et de CT ne concordent pas mieux que %1 (moyenne quadratique), plus que leurs incertitudes ne le permettent : autre remplissage ou phase, ou l’un d’eux est une autre structure.</translation>
+    </message>
+    <message>
+        <source>The pose's uncertainty was enlarged.</source>
+        <translation>L’incertitude de la pose a été agrandie.</translation>
+    </message>
+    <message>
+        <source>All landmarks were marked in one view: the turn to the other views rests on the shown probe angles alone.</source>
+        <translation>Tous les repères ont été marqués dans une seule vue : la rotation vers les autres vues repose sur les angles affichés seuls.</translation>
+    </message>
+    <message>
+        <source>The landmarks lie close to one line (spread across it %1): the turn about it is poorly known.</source>
+        <translation>Les repères sont presque alignés (dispersion transversale %1) : la rotation autour de cette ligne est mal connue.</translation>
+    </message>
+    <message>
+        <source>The trace crosses the baseline by %1; those points count as no flow.</source>
+        <translation>Le tracé dépasse la ligne de base de %1 ; ces points comptent comme absence de flux.</translation>
+    </message>
+    <message>
+        <source>Trace one side of the baseline.</source>
+        <translation>Tracez un seul côté de la ligne de base.</translation>
+    </message>
+    <message>
+        <source>The scale marked by hand says %1, the scanner's calibration of the region %2, which differs by %3.</source>
+        <translation>L’échelle marquée à la main dit %1, le calibrage de la région par l’appareil %2, soit un écart de %3.</translation>
+    </message>
+    <message>
+        <source>Check the known length; the picture may have been scaled after it was taken.</source>
+        <translation>Vérifiez la longueur connue ; l’image a pu être redimensionnée après la prise.</translation>
+    </message>
+    <message>
+        <source>The scale rests on an object only %1 pixels wide; lengths measured with it are rough.</source>
+        <translation>L’échelle repose sur un objet large de seulement %1 pixels ; les longueurs mesurées sont approximatives.</translation>
+    </message>
+    <message>
+        <source>The sheath's outer diameter of %1 is exactly %2 F.</source>
+        <translation>Le diamètre extérieur de la gaine de %1 est exactement %2 F.</translation>
+    </message>
+    <message>
+        <source>A sheath's French is its bore: make sure that this is the outside.</source>
+        <translation>Le French d’une gaine est son calibre interne : assurez-vous que c’est bien l’extérieur.</translation>
+    </message>
+    <message>
+        <source>Filled with contrast, the object shows its bore and reads 4 to 16 % too small; lengths measured with it come out too long.</source>
+        <translation>Rempli de contraste, l’objet montre son calibre interne et se lit 4 à 16 % trop petit ; les longueurs mesurées sont trop grandes.</translation>
+    </message>
+    <message>
+        <source>Flush it, or use another scale.</source>
+        <translation>Rincez-le, ou utilisez une autre échelle.</translation>
+    </message>
+    <message>
+        <source>No size of "%1" accepts %2 at %3: it is %4 below the nearest band, %5 of size %6.</source>
+        <translation>Aucune taille de « %1 » n’accepte %2 à %3 : c’est %4 au-dessous de la bande la plus proche, %5 pour la taille %6.</translation>
+    </message>
+    <message>
+        <source>No size of "%1" accepts %2 at %3: it is %4 above the nearest band, %5 of size %6.</source>
+        <translation>Aucune taille de « %1 » n’accepte %2 à %3 : c’est %4 au-dessus de la bande la plus proche, %5 pour la taille %6.</translation>
+    </message>
+    <message>
+        <source>Between two sizes: %1 fits with a chance of %2, %3 with %4; over the living pressures %5 and %6.</source>
+        <translation>Entre deux tailles : %1 convient avec une probabilité de %2, %3 avec %4 ; sur les pressions de la vie courante %5 et %6.</translation>
+    </message>
+    <message>
+        <source>No size of "%1" finds its depth: size %2 needs %3, which is %4 more than there is.</source>
+        <translation>Aucune taille de « %1 » ne trouve sa profondeur : la taille %2 demande %3, soit %4 de plus que ce qu’il y a.</translation>
+    </message>
+    <message>
+        <source>The left atrial pressure of the state "%1" (%2) was not measured; the readings leave it at %3, give or take %4.</source>
+        <translation>La pression auriculaire gauche de l’état « %1 » (%2) n’a pas été mesurée ; les lectures la situent à %3, à %4 près.</translation>
+    </message>
+    <message>
+        <source>A repair does not always lower it: in a registry of 2,629 patients the mean fell in 59 %.</source>
+        <translation>Une réparation ne l’abaisse pas toujours : dans un registre de 2629 patients, la moyenne a baissé chez 59 %.</translation>
+    </message>
+    <message>
+        <source>Measure it.</source>
+        <translation>Mesurez-la.</translation>
+    </message>
+    <message>
+        <source>The fall is said to last, but no reading was taken after the repair: the fall itself is an assumption.</source>
+        <translation>La baisse est dite durable, mais aucune lecture n’a été faite après la réparation : la baisse elle-même est une hypothèse.</translation>
+    </message>
+    <message>
+        <source>In a registry of 2,629 patients the mean pressure fell in 59 %.</source>
+        <translation>Dans un registre de 2629 patients, la pression moyenne a baissé chez 59 %.</translation>
+    </message>
+    <message>
+        <source>The state "%1" was read at %2; the chart wants at least %3.</source>
+        <translation>L’état « %1 » a été lu à %2 ; le tableau demande au moins %3.</translation>
+    </message>
+    <message>
+        <source>Measure again after filling, if the treating team judges filling safe.</source>
+        <translation>Mesurez de nouveau après remplissage, si l’équipe soignante juge le remplissage sûr.</translation>
+    </message>
+    <message>
+        <source>%1 of the state "%2" (%3) was not read at end-systole, when the appendage is largest and the chart wants it.</source>
+        <translation>%1 de l’état « %2 » (%3) : lecture non télésystolique, alors que l’auricule est alors le plus grand et que le tableau le demande.</translation>
+    </message>
+    <message>
+        <source>%1 of the state "%2" (%3) comes from beats of different length; its widths may belong to different fillings.</source>
+        <translation>%1 de l’état « %2 » (%3) provient de battements de durées différentes ; ses largeurs peuvent appartenir à des remplissages différents.</translation>
+    </message>
+    <message>
+        <source>%1 (state "%2") and CT (state "%3") differ by %4, both carried to %5; published differences lie from %6.</source>
+        <translation>%1 (état « %2 ») et CT (état « %3 ») diffèrent de %4, tous deux ramenés à %5 ; les différences publiées vont de %6.</translation>
+    </message>
+    <message>
+        <source>Look at plane, phase and scale of both before choosing.</source>
+        <translation>Vérifiez le plan, la phase et l’échelle des deux avant de choisir.</translation>
+    </message>
+    <message>
+        <source>Outside the pressures that loading studies span (%1 to %2): %3.</source>
+        <translation>Hors des pressions couvertes par les études de remplissage (%1 à %2) : %3.</translation>
+    </message>
+    <message>
+        <source>The width there is an extrapolation, stated with a larger uncertainty.</source>
+        <translation>La largeur y est une extrapolation, donnée avec une incertitude plus grande.</translation>
+    </message>
+    <message>
+        <source>Strongly oval landing zone: %1 by %2 (eccentricity index %3).</source>
+        <translation>Zone d’atterrissage très ovale : %1 sur %2 (indice d’excentricité %3).</translation>
+    </message>
+    <message>
+        <source>A round implant is pressed more along the shortest diameter and less along the longest than the percentages say.</source>
+        <translation>Un implant rond est plus comprimé selon le diamètre le plus court et moins selon le plus long que ne le disent les pourcentages.</translation>
+    </message>
+    <message>
+        <source>Sharp bend: the axis turns by %1 degrees after %2 of neck.</source>
+        <translation>Coude marqué : l’axe tourne de %1 degrés après %2 de col.</translation>
+    </message>
+    <message>
+        <source>Sharp bend: the axis turns by %1 degrees after %2 of neck, %3 wide there.</source>
+        <translation>Coude marqué : l’axe tourne de %1 degrés après %2 de col, large de %3 à cet endroit.</translation>
+    </message>
+    <message>
+        <source>Sharp bend: the axis turns by %1 degrees after %2 of neck, with %3 of depth beyond.</source>
+        <translation>Coude marqué : l’axe tourne de %1 degrés après %2 de col, avec %3 de profondeur au-delà.</translation>
+    </message>
+    <message>
+        <source>Sharp bend: the axis turns by %1 degrees after %2 of neck, %3 wide there, with %4 of depth beyond.</source>
+        <translation>Coude marqué : l’axe tourne de %1 degrés après %2 de col, large de %3 à cet endroit, avec %4 de profondeur au-delà.</translation>
+    </message>
+    <message>
+        <source>See each size for whether a folded placement can be reached.</source>
+        <translation>Voir pour chaque taille si une pose repliée est possible.</translation>
+    </message>
+    <message>
+        <source>Undersized at %1, as when the pressure returns: the appendage is then %2 (95 % %3) wide, size %4 compressed by %5; below its least compression of %6 with a chance of %7.</source>
+        <translation>Trop petit à %1, comme si la pression revenait : l’auricule est alors large de %2 (95 % %3), la taille %4 comprimée de %5 ; au-dessous de sa compression minimale de %6 avec une probabilité de %7.</translation>
+    </message>
+    <message>
+        <source>Undersized at %1, as when the pressure returns: the appendage is then %2 (95 % %3) wide, size %4 narrower than the appendage by %5; below its least compression of %6 with a chance of %7.</source>
+        <translation>Trop petit à %1, comme si la pression revenait : l’auricule est alors large de %2 (95 % %3), la taille %4 plus étroite que l’auricule de %5 ; au-dessous de sa compression minimale de %6 avec une probabilité de %7.</translation>
+    </message>
+    <message>
+        <source>Over-compressed at %1, as after a lasting fall: the appendage is then %2 (95 % %3) wide, size %4 compressed by %5; above its most of %6 with a chance of %7.</source>
+        <translation>Trop comprimé à %1, comme après une baisse durable : l’auricule est alors large de %2 (95 % %3), la taille %4 comprimée de %5 ; au-dessus de son maximum de %6 avec une probabilité de %7.</translation>
+    </message>
+    <message>
+        <source>Over-compressed at %1, as after a lasting fall: the appendage is then %2 (95 % %3) wide, size %4 narrower than the appendage by %5; above its most of %6 with a chance of %7.</source>
+        <translation>Trop comprimé à %1, comme après une baisse durable : l’auricule est alors large de %2 (95 % %3), la taille %4 plus étroite que l’auricule de %5 ; au-dessus de son maximum de %6 avec une probabilité de %7.</translation>
+    </message>
+    <message>
+        <source>Oversizing is not harmless.</source>
+        <translation>Surdimensionner n’est pas anodin.</translation>
+    </message>
+    <message>
+        <source>The tip was not filled: the depth %1 is at least %2; size %3 needs %4.</source>
+        <translation>La pointe n’était pas remplie : la profondeur %1 est d’au moins %2 ; la taille %3 demande %4.</translation>
+    </message>
+    <message>
+        <source>No verdict on depth.</source>
+        <translation>Pas de verdict sur la profondeur.</translation>
+    </message>
+    <message>
+        <source>Too shallow: size %1 needs %2 %3; there are %4 (%5), %6 short.</source>
+        <translation>Pas assez profond : la taille %1 demande %2 %3 ; il y a %4 (%5), il manque %6.</translation>
+    </message>
+    <message>
+        <source>The disc of size %1 (%2) does not cover the ostium: with an overlap of %3 it is %4 too small for the ostium's longest diameter.</source>
+        <translation>Le disque de la taille %1 (%2) ne couvre pas l’ostium : avec un débord de %3, il est de %4 trop petit pour le plus long diamètre de l’ostium.</translation>
+    </message>
+    <message>
+        <source>Size %1 would lie %2 from the %3; at least %4 is wanted.</source>
+        <translation>La taille %1 serait à %2 de : %3 ; au moins %4 sont souhaités.</translation>
+    </message>
+    <message>
+        <source>The neck is %1 long before the bend; for size %2 %3.</source>
+        <translation>Le col mesure %1 avant le coude ; pour la taille %2 : %3.</translation>
+    </message>
+    <message>
+        <source>The chart allows folded placement.</source>
+        <translation>Le tableau autorise la pose repliée.</translation>
+    </message>
+    <message>
+        <source>The chart does not allow folded placement.</source>
+        <translation>Le tableau n’autorise pas la pose repliée.</translation>
+    </message>
+    <message>
+        <source>The chart is silent about folded placement.</source>
+        <translation>Le tableau ne dit rien de la pose repliée.</translation>
+    </message>
+    <message>
+        <source>Undersized if the pressure returns (cause: passing): %1; %2.</source>
+        <translation>Trop petit si la pression revient (cause : passagère) : %1 ; %2.</translation>
+    </message>
+    <message>
+        <source>Too large after a lasting fall (cause: lasting): %1; %2.</source>
+        <translation>Trop grand après une baisse durable (cause : durable) : %1 ; %2.</translation>
+    </message>
+    <message>
+        <source>At %1 the appendage is expected to be %2 wide (95 % %3): size %4 would then be %5 and be too small with a chance of %6.</source>
+        <translation>À %1, l’auricule est attendu large de %2 (95 % %3) : la taille %4 serait alors %5 et trop petite avec une probabilité de %6.</translation>
+    </message>
+    <message>
+        <source>At %1 the appendage is expected to be %2 wide (95 % %3): size %4 would then be %5, more than its band allows with a chance of %6, and the atrium may shrink further.</source>
+        <translation>À %1, l’auricule est attendu large de %2 (95 % %3) : la taille %4 serait alors %5, plus que sa bande ne le permet avec une probabilité de %6, et l’oreillette peut rétrécir encore.</translation>
+    </message>
+    <message>
+        <source>It is also the size with the greatest fit chance at %1 (%2).</source>
+        <translation>C’est aussi la taille la plus probable à %1 (%2).</translation>
+    </message>
+    <message>
+        <source>All readings together give size %1 the greatest fit chance at %2 (%3, against %4 for size %5).</source>
+        <translation>Toutes les lectures ensemble donnent à la taille %1 la plus grande probabilité à %2 (%3, contre %4 pour la taille %5).</translation>
+    </message>
+    <message>
+        <source>The pressures that the implant will live with were not given; %1 to %2 are assumed.</source>
+        <translation>Les pressions avec lesquelles l’implant vivra n’ont pas été données ; %1 à %2 sont supposées.</translation>
+    </message>
+    <message>
+        <source>The pressures that the implant will live with were not both given; %1 to %2 are assumed.</source>
+        <translation>Les pressions avec lesquelles l’implant vivra n’ont pas été données toutes les deux ; %1 à %2 sont supposées.</translation>
+    </message>
+    <message>
+        <source>The pressure of the state "%1" (%2) lies above the living range; raise its highest pressure if that may come back.</source>
+        <translation>La pression de l’état « %1 » (%2) dépasse la plage de la vie courante ; relevez la pression maximale si cela peut revenir.</translation>
+    </message>
+    <message>
+        <source>No reading is the chart's number by three-dimensional imaging; its number by two-dimensional imaging is used: %1 as %2.</source>
+        <translation>Aucune lecture n’est le chiffre du tableau en imagerie tridimensionnelle ; son chiffre en imagerie bidimensionnelle est utilisé : %1, %2.</translation>
+    </message>
+    <message>
+        <source>%1 of the state "%2" (%3, %4, %5) is shown with weight 0:</source>
+        <translation>%1 de l’état « %2 » (%3, %4, %5) est montré avec un poids de 0 :</translation>
+    </message>
+    <message>
+        <source>It is the %1, another quantity than the %2 asked for.</source>
+        <translation>La lecture est : %1 ; la grandeur demandée est : %2.</translation>
+    </message>
+    <message>
+        <source>It was read with an implant in the appendage (%1): the width is no longer the appendage's own.</source>
+        <translation>Lecture avec un implant dans l’auricule (%1) : la largeur n’est plus celle de l’auricule lui-même.</translation>
+    </message>
+    <message>
+        <source>The largest of several views has no counterpart in a contour: it misses the true longest diameter by an unknown amount and is no perimeter- or area-derived value.</source>
+        <translation>La plus grande de plusieurs vues n’a pas d’équivalent dans un contour : elle manque le vrai plus long diamètre d’un écart inconnu et n’est pas une valeur dérivée du périmètre ou de l’aire.</translation>
+    </message>
+    <message>
+        <source>A width of a single view has no counterpart in a contour unless CT predicts the width of the same view.</source>
+        <translation>La largeur d’une seule vue n’a pas d’équivalent dans un contour, sauf si le CT prédit la largeur de la même vue.</translation>
+    </message>
+    <message>
+        <source>The chart's reading by two-dimensional imaging is the %1; this one is not.</source>
+        <translation>La lecture du tableau en imagerie bidimensionnelle est : %1 ; celle-ci ne l’est pas.</translation>
+    </message>
+    <message>
+        <source>The phase of the reading by %1 in the state "%2" is not known.</source>
+        <translation>La phase de la lecture (%1) dans l’état « %2 » n’est pas connue.</translation>
+    </message>
+    <message>
+        <source>The depth is not known; no size is judged on it.</source>
+        <translation>La profondeur n’est pas connue ; aucune taille n’est jugée sur elle.</translation>
+    </message>
+    <message>
+        <source>The chart counts depth from the landing plane; the depth from the ostium less each size's landing offset is used.</source>
+        <translation>Le tableau compte la profondeur depuis le plan d’atterrissage ; la profondeur depuis l’ostium moins le décalage de chaque taille est utilisée.</translation>
+    </message>
+    <message>
+        <source>How much this appendage widens with pressure rests mostly on loading studies and an assumption (share of this patient's own readings: %1).</source>
+        <translation>L’élargissement de cet auricule avec la pression repose surtout sur des études de remplissage et une hypothèse (part des lectures propres à ce patient : %1).</translation>
+    </message>
+    <message>
+        <source>Two readings by one method at two measured pressures would make it the patient's own.</source>
+        <translation>Deux lectures par une même méthode à deux pressions mesurées le rendraient propre au patient.</translation>
+    </message>
+    <message>
+        <source>Why the pressures differ was not said: both a passing and a lasting change are shown, so the range of widths is wider than for either.</source>
+        <translation>La raison de la différence de pression n’a pas été dite : un changement passager et un changement durable sont montrés, la plage des largeurs est donc plus grande que pour chacun.</translation>
+    </message>
+    <message>
+        <source>The left atrial pressure of the state "%1" was measured directly already; once more would tell little.</source>
+        <translation>La pression auriculaire gauche de l’état « %1 » a déjà été mesurée directement ; une fois de plus apprendrait peu.</translation>
+    </message>
+    <message>
+        <source>Left atrial pressure measured directly today, and taken for the state "%1".</source>
+        <translation>Pression auriculaire gauche mesurée directement aujourd’hui et prise pour l’état « %1 ».</translation>
+    </message>
+    <message>
+        <source>Left atrial pressure measured directly in the state "%1".</source>
+        <translation>Pression auriculaire gauche mesurée directement dans l’état « %1 ».</translation>
+    </message>
+    <message>
+        <source>One more reading by 2D echo, %1, at %2.</source>
+        <translation>Une lecture de plus en écho 2D, %1, à %2.</translation>
+    </message>
+    <message>
+        <source>One more reading by 2D echo, %1, in the state "%2".</source>
+        <translation>Une lecture de plus en écho 2D, %1, dans l’état « %2 ».</translation>
+    </message>
+    <message>
+        <source>A contour by 3D echo at %1.</source>
+        <translation>Un contour en écho 3D à %1.</translation>
+    </message>
+    <message>
+        <source>A contour by 3D echo in the state "%1".</source>
+        <translation>Un contour en écho 3D dans l’état « %1 ».</translation>
+    </message>
+    <message>
+        <source>%1 (%2) after filling to %3, if the treating team judges filling safe.</source>
+        <translation>%1 (%2) après remplissage à %3, si l’équipe soignante juge le remplissage sûr.</translation>
+    </message>
+    <message>
+        <source>The chart's sizes %1 and %2 both accept readings from %3 to %4.</source>
+        <translation>Les tailles %1 et %2 du tableau acceptent toutes deux les lectures de %3 à %4.</translation>
+    </message>
+    <message>
+        <source>No size of the chart accepts readings between %1 and %2 (between sizes %3 and %4).</source>
+        <translation>Aucune taille du tableau n’accepte les lectures entre %1 et %2 (entre les tailles %3 et %4).</translation>
+    </message>
+    <message>
+        <source>The chart "%1" is invented for demonstration: it describes no device.</source>
+        <translation>Le tableau « %1 » est inventé pour la démonstration : il ne décrit aucun dispositif.</translation>
+    </message>
+    <message>
+        <source>Size %1 accepts readings at which it would be compressed by %2 to %3, outside its own band of %4 to %5.</source>
+        <translation>La taille %1 accepte des lectures où elle serait comprimée de %2 à %3, hors de sa propre bande de %4 à %5.</translation>
+    </message>
+    <message>
+        <source>The %1 by %2 (%3) is left out: what it was measured on has changed since.</source>
+        <translation>%1 (%2, %3) est laissé de côté : ce sur quoi il a été mesuré a changé depuis.</translation>
+    </message>
+    <message>
+        <source>Measure it again, or confirm it.</source>
+        <translation>Mesurez de nouveau, ou confirmez la valeur.</translation>
+    </message>
+    <message>
+        <source>The readings by %1 belong to no moment of the course: their pressure counts as not measured.</source>
+        <translation>Les lectures (%1) n’appartiennent à aucun moment de l’évolution : leur pression compte comme non mesurée.</translation>
+    </message>
+    <message>
+        <source>Readings name the moment "%1", which the case does not hold: their pressure counts as not measured.</source>
+        <translation>Des lectures nomment le moment « %1 », que le cas ne contient pas : leur pression compte comme non mesurée.</translation>
+    </message>
+    <message>
+        <source>The CT phase at %1 of the beat counts as %2 (30 to 50 % is taken for end-systole: common practice, no source).</source>
+        <translation>La phase CT à %1 du battement compte comme %2 (30 à 50 % est pris pour la télésystole : pratique courante, sans source).</translation>
+    </message>
+    <message>
+        <source>Only the v wave is recorded for state "%1": a mean of %2 is taken from it (%3).</source>
+        <translation>Seule l’onde v est notée pour l’état « %1 » : une moyenne de %2 en est tirée (%3).</translation>
+    </message>
+    <message>
+        <source>No left atrial pressure is recorded for state "%1": %2 is taken (%3: %4).</source>
+        <translation>Aucune pression auriculaire gauche n’est notée pour l’état « %1 » : %2 est pris (%3 : %4).</translation>
+    </message>
+    <message>
+        <source>Measuring it would narrow every answer.</source>
+        <translation>La mesurer préciserait chaque réponse.</translation>
+    </message>
+    <message>
+        <source>Nobody said how the pressure of state "%1", %2, was obtained: an uncertainty of %3 is taken.</source>
+        <translation>Personne n’a dit comment la pression de l’état « %1 », %2, a été obtenue : une incertitude de %3 est prise.</translation>
+    </message>
+    <message>
+        <source>The v wave of state "%1", %2, lies below its mean, %3; a peak cannot.</source>
+        <translation>L’onde v de l’état « %1 », %2, est sous sa moyenne, %3 ; un pic ne le peut pas.</translation>
+    </message>
+    <message>
+        <source>Look at both again.</source>
+        <translation>Vérifiez les deux.</translation>
+    </message>
+    <message>
+        <source>Read at end-systole, when the v wave stretches the appendage, but no v wave is recorded: the mean pressure is taken for %1.</source>
+        <translation>Lecture télésystolique, quand l’onde v étire l’auricule, mais aucune onde v n’est notée : la pression moyenne est prise pour %1.</translation>
+    </message>
+    <message>
+        <source>Nobody said at which phase this was read: end-systole, under the v wave of %1, and another are held equally likely for %2.</source>
+        <translation>Personne n’a dit à quelle phase la lecture a été faite : télésystole, sous l’onde v de %1, et une autre sont tenues pour également probables pour %2.</translation>
+    </message>
+    <message>
+        <source>No reading counts as better than %1; stated for %2: %3.</source>
+        <translation>Aucune lecture ne compte comme meilleure que %1 ; indiqué pour %2 : %3.</translation>
+    </message>
+    <message>
+        <source>The decision pressure is %1, outside the %2 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %3 (assumption).</source>
+        <translation>La pression de décision est de %1, hors des %2 couverts par les études de remplissage : l’incertitude de l’effet de la pression est multipliée par %3 (hypothèse).</translation>
+    </message>
+    <message>
+        <source>The pressure of %1 is about %2, outside the %3 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %4 (assumption).</source>
+        <translation>La pression de %1 est d’environ %2, hors des %3 couverts par les études de remplissage : l’incertitude de l’effet de la pression est multipliée par %4 (hypothèse).</translation>
+    </message>
+    <message>
+        <source>The readings differ by more than their uncertainties, the biases and the pressures explain (such a difference has a chance of %1).</source>
+        <translation>Les lectures diffèrent plus que leurs incertitudes, les biais et les pressions ne l’expliquent (une telle différence a une probabilité de %1).</translation>
+    </message>
+    <message>
+        <source>Furthest above the rest: %1; furthest below: %2.</source>
+        <translation>Le plus au-dessus des autres : %1 ; le plus au-dessous : %2.</translation>
+    </message>
+    <message>
+        <source>Look at quantity, plane, calibration and pressure of both before a size is taken.</source>
+        <translation>Vérifiez grandeur, plan, calibrage et pression des deux avant de prendre une taille.</translation>
+    </message>
+    <message>
+        <source>No CT contour is among the readings: the answer on the CT's scale rests on the assumed bias of the other kinds.</source>
+        <translation>Aucun contour CT parmi les lectures : la réponse à l’échelle du CT repose sur le biais supposé des autres types.</translation>
+    </message>
+    <message>
+        <source>How much the appendage widens with pressure, %1 mm per mmHg, is assumed and hardly this patient's own (share %2); %3: %4.</source>
+        <translation>L’élargissement de l’auricule avec la pression, %1 mm par mmHg, est supposé et à peine propre à ce patient (part %2) ; %3 : %4.</translation>
+    </message>
+    <message>
+        <source>%1 differs from %2 by %3; published differences lie between %4 and %5 (%6: %7).</source>
+        <translation>%1 diffère de %2 de %3 ; les différences publiées se situent entre %4 et %5 (%6 : %7).</translation>
+    </message>
+    <message>
+        <source>Different pressure, another plane or a misreading; look at both.</source>
+        <translation>Autre pression, autre plan ou erreur de lecture ; vérifiez les deux.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>moins de %1</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>plus de %1</translation>
+    </message>
+    <message>
+        <source>compressed by %1</source>
+        <translation>comprimée de %1</translation>
+    </message>
+    <message>
+        <source>narrower than the appendage by %1</source>
+        <translation>plus étroite que l’auricule de %1</translation>
+    </message>
+    <message>
+        <source>at least %1 (%2)</source>
+        <translation>au moins %1 (%2)</translation>
+    </message>
+    <message>
+        <source>at most %1 (%2)</source>
+        <translation>au plus %1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 to %2 (%3)</source>
+        <translation>%1 à %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 %2 (state "%3") read %4 at %5</source>
+        <translation>%1, %2 (état « %3 »), a lu %4 à %5</translation>
+    </message>
+    <message>
+        <source>%1 %2 (state "%3") read %4 at a pressure that was not measured (the readings leave it at %5, give or take %6)</source>
+        <translation>%1, %2 (état « %3 »), a lu %4 à une pression non mesurée (les lectures la situent à %5, à %6 près)</translation>
+    </message>
+    <message>
+        <source>from that reading alone size %1 would be chosen</source>
+        <translation>sur cette seule lecture, la taille %1 serait choisie</translation>
+    </message>
+    <message>
+        <source>no size accepts that reading alone, the nearest is %1</source>
+        <translation>aucune taille n’accepte cette seule lecture, la plus proche est %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2), %3, state "%4"</source>
+        <translation>%1 (%2), %3, état « %4 »</translation>
+    </message>
+    <message>
+        <source>%1 (seen by %2)</source>
+        <translation>%1 (vu par %2)</translation>
+    </message>
+    <message>
+        <source>decision pressure %1</source>
+        <translation>pression de décision %1</translation>
+    </message>
+    <message>
+        <source>lowest living pressure %1</source>
+        <translation>pression minimale de la vie courante %1</translation>
+    </message>
+    <message>
+        <source>highest living pressure %1</source>
+        <translation>pression maximale de la vie courante %1</translation>
+    </message>
+    <message>
+        <source>echo contrast grade %1</source>
+        <translation>contraste échographique de grade %1</translation>
+    </message>
+    <message>
+        <source>emptying velocity %1</source>
+        <translation>vitesse de vidange %1</translation>
+    </message>
+    <message>
+        <source>readings of depth carried to %1</source>
+        <translation>lectures de profondeur ramenées à %1</translation>
+    </message>
+    <message>
+        <source>ellipse through %1 echo widths</source>
+        <translation>ellipse par %1 largeurs d’écho</translation>
+    </message>
+    <message>
+        <source>ellipse through %1 echo widths, ovality corrected for noise</source>
+        <translation>ellipse par %1 largeurs d’écho, ovalité corrigée du bruit</translation>
+    </message>
+    <message>
+        <source>ellipse through %1 echo widths, reported round: its ovality cannot be told from noise</source>
+        <translation>ellipse par %1 largeurs d’écho, rapportée ronde : son ovalité ne se distingue pas du bruit</translation>
+    </message>
+    <message>
+        <source>largest of %1 echo views</source>
+        <translation>la plus grande de %1 vues d’écho</translation>
+    </message>
+    <message>
+        <source>%1 drawn by hand; %2</source>
+        <translation>%1, tracé à la main ; %2</translation>
+    </message>
+    <message>
+        <source>mean of %1 beats</source>
+        <translation>moyenne de %1 battements</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>before the procedure</source>
+        <translation>avant la procédure</translation>
+    </message>
+    <message>
+        <source>before the repair</source>
+        <translation>avant la réparation</translation>
+    </message>
+    <message>
+        <source>after the repair</source>
+        <translation>après la réparation</translation>
+    </message>
+    <message>
+        <source>sheath in the appendage</source>
+        <translation>gaine dans l’auricule</translation>
+    </message>
+    <message>
+        <source>device partly deployed</source>
+        <translation>dispositif partiellement déployé</translation>
+    </message>
+    <message>
+        <source>deployed and attached</source>
+        <translation>déployé et attaché</translation>
+    </message>
+    <message>
+        <source>after release</source>
+        <translation>après le largage</translation>
+    </message>
+    <message>
+        <source>follow-up</source>
+        <translation>suivi</translation>
+    </message>
+    <message>
+        <source>CT</source>
+        <translation>CT</translation>
+    </message>
+    <message>
+        <source>2D echo</source>
+        <translation>écho 2D</translation>
+    </message>
+    <message>
+        <source>3D echo</source>
+        <translation>écho 3D</translation>
+    </message>
+    <message>
+        <source>fluoroscopy</source>
+        <translation>radioscopie</translation>
+    </message>
+    <message>
+        <source>contour</source>
+        <translation>contour</translation>
+    </message>
+    <message>
+        <source>ellipse from probe angles</source>
+        <translation>ellipse par angles de sonde</translation>
+    </message>
+    <message>
+        <source>largest of the views</source>
+        <translation>la plus grande des vues</translation>
+    </message>
+    <message>
+        <source>single view</source>
+        <translation>vue unique</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter of the landing zone</source>
+        <translation>diamètre de la zone d’atterrissage dérivé du périmètre</translation>
+    </message>
+    <message>
+        <source>area-derived diameter of the landing zone</source>
+        <translation>diamètre de la zone d’atterrissage dérivé de l’aire</translation>
+    </message>
+    <message>
+        <source>longest diameter of the landing zone</source>
+        <translation>plus long diamètre de la zone d’atterrissage</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter of the ostium</source>
+        <translation>diamètre de l’ostium dérivé du périmètre</translation>
+    </message>
+    <message>
+        <source>longest diameter of the ostium</source>
+        <translation>plus long diamètre de l’ostium</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profondeur</translation>
+    </message>
+    <message>
+        <source>before-procedure</source>
+        <translation>avant la procédure</translation>
+    </message>
+    <message>
+        <source>before-repair</source>
+        <translation>avant la réparation</translation>
+    </message>
+    <message>
+        <source>after-repair</source>
+        <translation>après la réparation</translation>
+    </message>
+    <message>
+        <source>sheath-in-appendage</source>
+        <translation>gaine dans l’auricule</translation>
+    </message>
+    <message>
+        <source>partly-deployed</source>
+        <translation>partiellement déployé</translation>
+    </message>
+    <message>
+        <source>deployed-attached</source>
+        <translation>déployé et attaché</translation>
+    </message>
+    <message>
+        <source>after-release</source>
+        <translation>après le largage</translation>
+    </message>
+    <message>
+        <source>sheath tip beyond the landing plane</source>
+        <translation>pointe de la gaine au-delà du plan d’atterrissage</translation>
+    </message>
+    <message>
+        <source>share of the lobe beyond the circumflex artery</source>
+        <translation>part du lobe au-delà de l’artère circonflexe</translation>
+    </message>
+    <message>
+        <source>width of the implant</source>
+        <translation>largeur de l’implant</translation>
+    </message>
+    <message>
+        <source>gap before the pull</source>
+        <translation>espace avant la traction</translation>
+    </message>
+    <message>
+        <source>gap after the pull</source>
+        <translation>espace après la traction</translation>
+    </message>
+    <message>
+        <source>lobe axis to neck axis</source>
+        <translation>axe du lobe sur axe du col</translation>
+    </message>
+    <message>
+        <source>disc apart from the lobe</source>
+        <translation>écart du disque au lobe</translation>
+    </message>
+    <message>
+        <source>uncovered lobes</source>
+        <translation>lobes non couverts</translation>
+    </message>
+    <message>
+        <source>jet past the implant</source>
+        <translation>jet le long de l’implant</translation>
+    </message>
+    <message>
+        <source>clearance to the circumflex artery</source>
+        <translation>distance à l’artère circonflexe</translation>
+    </message>
+    <message>
+        <source>clearance to the pulmonary artery</source>
+        <translation>distance à l’artère pulmonaire</translation>
+    </message>
+    <message>
+        <source>clearance to the mitral annulus</source>
+        <translation>distance à l’anneau mitral</translation>
+    </message>
+    <message>
+        <source>clearance to the ridge</source>
+        <translation>distance à la crête</translation>
+    </message>
+    <message>
+        <source>pericardial effusion</source>
+        <translation>épanchement péricardique</translation>
+    </message>
+    <message>
+        <source>mean mitral gradient</source>
+        <translation>gradient mitral moyen</translation>
+    </message>
+    <message>
+        <source>mitral regurgitation grade</source>
+        <translation>grade de régurgitation mitrale</translation>
+    </message>
+    <message>
+        <source>pulmonary-vein flow free</source>
+        <translation>flux de la veine pulmonaire libre</translation>
+    </message>
+    <message>
+        <source>thrombus on the implant</source>
+        <translation>thrombus sur l’implant</translation>
+    </message>
+    <message>
+        <source>hole in the septum</source>
+        <translation>trou dans le septum</translation>
+    </message>
+    <message>
+        <source>compression</source>
+        <translation>compression</translation>
+    </message>
+    <message>
+        <source>no jet</source>
+        <translation>pas de jet</translation>
+    </message>
+    <message>
+        <source>jet up to 3 mm</source>
+        <translation>jet jusqu’à 3 mm</translation>
+    </message>
+    <message>
+        <source>jet of 3 to 5 mm</source>
+        <translation>jet de 3 à 5 mm</translation>
+    </message>
+    <message>
+        <source>jet over 5 mm</source>
+        <translation>jet de plus de 5 mm</translation>
+    </message>
+    <message>
+        <source>the chart</source>
+        <translation>le tableau</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>publié</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>pratique courante, sans source</translation>
+    </message>
+    <message>
+        <source>an assumption</source>
+        <translation>une hypothèse</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>lu</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>calculé</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>de mémoire</translation>
+    </message>
+    <message>
+        <source>assumption</source>
+        <translation>hypothèse</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>pratique courante</translation>
+    </message>
+    <message>
+        <source>no source</source>
+        <translation>sans source</translation>
+    </message>
+    <message>
+        <source>set here</source>
+        <translation>réglé ici</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>sludge</source>
+        <translation>boue</translation>
+    </message>
+    <message>
+        <source>from the ostium</source>
+        <translation>depuis l’ostium</translation>
+    </message>
+    <message>
+        <source>from the landing plane</source>
+        <translation>depuis le plan d’atterrissage</translation>
+    </message>
+    <message>
+        <source>as measured</source>
+        <translation>telle que mesurée</translation>
+    </message>
+    <message>
+        <source>circumflex artery</source>
+        <translation>artère circonflexe</translation>
+    </message>
+    <message>
+        <source>ridge to the upper left pulmonary vein</source>
+        <translation>crête de la veine pulmonaire supérieure gauche</translation>
+    </message>
+    <message>
+        <source>pulmonary artery</source>
+        <translation>artère pulmonaire</translation>
+    </message>
+    <message>
+        <source>mitral annulus</source>
+        <translation>anneau mitral</translation>
+    </message>
+    <message>
+        <source>the neck alone offers its depth; no folding is needed</source>
+        <translation>le col seul offre la profondeur ; aucun pli n’est nécessaire</translation>
+    </message>
+    <message>
+        <source>a folded placement can be reached in full</source>
+        <translation>une pose repliée est entièrement possible</translation>
+    </message>
+    <message>
+        <source>a folded placement can be reached in part</source>
+        <translation>une pose repliée est possible en partie</translation>
+    </message>
+    <message>
+        <source>a folded placement cannot be reached</source>
+        <translation>une pose repliée n’est pas possible</translation>
+    </message>
+    <message>
+        <source>whether a folded placement can be reached is not known: width or depth at the bend was not measured</source>
+        <translation>on ne sait pas si une pose repliée est possible : largeur ou profondeur au coude non mesurée</translation>
+    </message>
+    <message>
+        <source>end-systole</source>
+        <translation>télésystole</translation>
+    </message>
+    <message>
+        <source>a phase other than end-systole</source>
+        <translation>une autre phase que la télésystole</translation>
+    </message>
+    <message>
+        <source>ostium plane</source>
+        <translation>plan de l’ostium</translation>
+    </message>
+    <message>
+        <source>landing plane</source>
+        <translation>plan d’atterrissage</translation>
+    </message>
+    <message>
+        <source>plug plane</source>
+        <translation>plan du bouchon</translation>
+    </message>
+    <message>
+        <source>sinus</source>
+        <translation>rythme sinusal</translation>
+    </message>
+    <message>
+        <source>atrial-fibrillation</source>
+        <translation>fibrillation auriculaire</translation>
+    </message>
+    <message>
+        <source>atrial-flutter</source>
+        <translation>flutter auriculaire</translation>
+    </message>
+    <message>
+        <source>paced</source>
+        <translation>stimulé</translation>
+    </message>
+    <message>
+        <source>spontaneous</source>
+        <translation>spontanée</translation>
+    </message>
+    <message>
+        <source>controlled</source>
+        <translation>contrôlée</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>mild</source>
+        <translation>légère</translation>
+    </message>
+    <message>
+        <source>moderate</source>
+        <translation>modérée</translation>
+    </message>
+    <message>
+        <source>moderate-to-severe</source>
+        <translation>modérée à sévère</translation>
+    </message>
+    <message>
+        <source>severe</source>
+        <translation>sévère</translation>
+    </message>
+    <message>
+        <source>sub-voxel contour at the local half value of blood and wall</source>
+        <translation>contour sous-voxel à la demi-valeur locale du sang et de la paroi</translation>
+    </message>
+    <message>
+        <source>contour corrected by hand</source>
+        <translation>contour corrigé à la main</translation>
+    </message>
+    <message>
+        <source>contour drawn by hand</source>
+        <translation>contour tracé à la main</translation>
+    </message>
+    <message>
+        <source>straight line from the landing plane's centre along the ostium normal to the opposite wall</source>
+        <translation>droite du centre du plan d’atterrissage selon la normale de l’ostium jusqu’à la paroi opposée</translation>
+    </message>
+    <message>
+        <source>angle between the axis' directions before and after its sharpest place, each over 6 mm</source>
+        <translation>angle entre les directions de l’axe avant et après son point le plus courbe, chacune sur 6 mm</translation>
+    </message>
+    <message>
+        <source>distance along the axis from the ostium</source>
+        <translation>distance le long de l’axe depuis l’ostium</translation>
+    </message>
+    <message>
+        <source>direction of the longest diameter, as a probe angle</source>
+        <translation>direction du plus long diamètre, en angle de sonde</translation>
+    </message>
+    <message>
+        <source>greatest depth of the echo views</source>
+        <translation>plus grande profondeur des vues d’écho</translation>
+    </message>
+    <message>
+        <source>straight line</source>
+        <translation>droite</translation>
+    </message>
+    <message>
+        <source>smooth line</source>
+        <translation>ligne lissée</translation>
+    </message>
+    <message>
+        <source>closed line</source>
+        <translation>ligne fermée</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>angle</translation>
+    </message>
+    <message>
+        <source>ellipse</source>
+        <translation>ellipse</translation>
+    </message>
+    <message>
+        <source>calibration of the ultrasound region</source>
+        <translation>calibrage de la région ultrasonore</translation>
+    </message>
+    <message>
+        <source>scale marked by hand</source>
+        <translation>échelle marquée à la main</translation>
+    </message>
+    <message>
+        <source>detector spacing, reduced to the isocentre</source>
+        <translation>pas du détecteur, ramené à l’isocentre</translation>
+    </message>
+    <message>
+        <source>outer diameter of a catheter</source>
+        <translation>diamètre extérieur d’un cathéter</translation>
+    </message>
+    <message>
+        <source>distance between markers</source>
+        <translation>distance entre repères</translation>
+    </message>
+    <message>
+        <source>calibrated by the device from its geometry</source>
+        <translation>calibré par l’appareil d’après sa géométrie</translation>
+    </message>
+    <message>
+        <source>calibrated by the device on an object of known size</source>
+        <translation>calibré par l’appareil sur un objet de taille connue</translation>
+    </message>
+    <message>
+        <source>pixel spacing of the file, calibration not told</source>
+        <translation>pas de pixel du fichier, calibrage non précisé</translation>
+    </message>
+    <message>
+        <source>section through a volume</source>
+        <translation>coupe d’un volume</translation>
+    </message>
+    <message>
+        <source>shape of the pixels</source>
+        <translation>forme des pixels</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>degrés</translation>
+    </message>
+    <message>
+        <source>per minute</source>
+        <translation>par minute</translation>
+    </message>
+    <message>
+        <source>length of the axis from the ostium to the wall at the lobe's far end</source>
+        <translation>longueur de l’axe de l’ostium à la paroi au bout du lobe</translation>
+    </message>
+    <message>
+        <source>greatest distance from the ostium plane to the wall of the appendage</source>
+        <translation>plus grande distance du plan de l’ostium à la paroi de l’auricule</translation>
+    </message>
+    <message>
+        <source>caliper</source>
+        <translation>mesure</translation>
+    </message>
+    <message>
+        <source>time caliper</source>
+        <translation>mesure de temps</translation>
+    </message>
+    <message>
+        <source>mean level</source>
+        <translation>niveau moyen</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>espace</translation>
+    </message>
+    <message>
+        <source>voxels above the local half value beyond the ostium</source>
+        <translation>voxels au-dessus de la demi-valeur locale au-delà de l’ostium</translation>
+    </message>
+</context>
+<context>
     <name>CorrectContour</name>
     <message>
         <source>Correct a contour</source>
@@ -2416,6 +3835,48 @@
         <source>Key Alt+B</source>
         <translation>Touche Alt+B</translation>
     </message>
+    <message>
+        <source>The library was read whole: nothing is wrong with it.</source>
+        <translation>La bibliothèque a été lue en entier : tout est en ordre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) are wrong with the library: %1 Copy what is whole into a new library.</source>
+        <translation>
+            <numerusform>%n chose ne va pas dans la bibliothèque : %1 Copiez ce qui est intact dans une nouvelle bibliothèque.</numerusform><numerusform>%n choses ne vont pas dans la bibliothèque : %1 Copiez ce qui est intact dans une nouvelle bibliothèque.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n case(s) were copied to %1, each with its newest whole version. Choose this file in the settings to work with it.</source>
+        <translation>
+            <numerusform>%n cas a été copié vers %1, avec sa version intacte la plus récente. Choisissez ce fichier dans les réglages pour travailler avec.</numerusform><numerusform>%n cas ont été copiés vers %1, chacun avec sa version intacte la plus récente. Choisissez ce fichier dans les réglages pour travailler avec.</numerusform></translation>
+    </message>
+    <message>
+        <source>A new library for what is whole</source>
+        <translation>Une nouvelle bibliothèque pour ce qui est intact</translation>
+    </message>
+    <message>
+        <source>rescued.library</source>
+        <translation>sauvee.library</translation>
+    </message>
+    <message>
+        <source>Case libraries (*.library)</source>
+        <translation>Bibliothèques de cas (*.library)</translation>
+    </message>
+    <message>
+        <source>&amp;Check …</source>
+        <translation>&amp;Vérifier …</translation>
+    </message>
+    <message>
+        <source>Read everything in the library and say what is wrong with it</source>
+        <translation>Lire toute la bibliothèque et dire ce qui ne va pas</translation>
+    </message>
+    <message>
+        <source>Copy what is &amp;whole …</source>
+        <translation>Co&amp;pier ce qui est intact …</translation>
+    </message>
+    <message>
+        <source>Copy the newest whole version of each case into a new library</source>
+        <translation>Copier la version intacte la plus récente de chaque cas dans une nouvelle bibliothèque</translation>
+    </message>
 </context>
 <context>
     <name>LibraryDocument</name>
@@ -2568,12 +4029,24 @@
         <translation>Quelqu’un d’autre</translation>
     </message>
     <message>
-        <source>%1 has the case now. Yours is kept as version %2 beside theirs: look at both in the case library.</source>
-        <translation>%1 a le cas maintenant. Le vôtre est gardé comme version %2 à côté du sien : regarder les deux dans la bibliothèque de cas.</translation>
+        <source>%1 has the case now. Yours is kept as version %2 beside theirs.</source>
+        <translation>%1 a le cas maintenant. Le vôtre est conservé à côté, en version %2.</translation>
     </message>
     <message>
-        <source>%1 has the case now, and nothing more of yours is stored in it. Save a version: it is kept beside theirs.</source>
-        <translation>%1 a le cas maintenant, et plus rien de vous n’y est enregistré. Enregistrer une version : elle est gardée à côté de la sienne.</translation>
+        <source>Two versions</source>
+        <translation>Deux versions</translation>
+    </message>
+    <message>
+        <source>Both stay in the case library until you decide there which one is to be the present one.</source>
+        <translation>Les deux restent dans la bibliothèque jusqu’à ce que vous y décidiez laquelle sera l’actuelle.</translation>
+    </message>
+    <message>
+        <source>Read &amp;theirs</source>
+        <translation>Lire la &amp;leur</translation>
+    </message>
+    <message>
+        <source>Read &amp;yours</source>
+        <translation>Lire la &amp;vôtre</translation>
     </message>
 </context>
 <context>
@@ -2736,10 +4209,6 @@
     <message>
         <source>report.pdf</source>
         <translation>rapport.pdf</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>The report was written to %1.</source>
@@ -2935,6 +4404,117 @@
     <message>
         <source>Part that scrolls</source>
         <translation>Partie qui défile</translation>
+    </message>
+    <message>
+        <source>Read a &amp;report into the table …</source>
+        <translation>Lire un rappo&amp;rt dans le tableau …</translation>
+    </message>
+    <message>
+        <source>Take readings from a DICOM Structured Report</source>
+        <translation>Reprendre les lectures d’un DICOM Structured Report</translation>
+    </message>
+    <message>
+        <source>&amp;Values as CSV or JSON …</source>
+        <translation>&amp;Valeurs en CSV ou JSON …</translation>
+    </message>
+    <message>
+        <source>Export wit&amp;hout identity …</source>
+        <translation>Exporter sans &amp;identité …</translation>
+    </message>
+    <message>
+        <source>Case and images without names, numbers and dates of the patient</source>
+        <translation>Cas et images sans noms, numéros ni dates du patient</translation>
+    </message>
+    <message>
+        <source>Read a structured report</source>
+        <translation>Lire un rapport structuré</translation>
+    </message>
+    <message>
+        <source>DICOM (*.dcm);;All files (*)</source>
+        <translation>DICOM (*.dcm);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Another patient</source>
+        <translation>Un autre patient</translation>
+    </message>
+    <message>
+        <source>This report seems to be about another patient. Take its readings all the same?</source>
+        <translation>Ce rapport semble concerner un autre patient. Reprendre ses lectures malgré tout ?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of ID, name and date of birth differ(s).</source>
+        <translation>
+            <numerusform>%n élément parmi numéro, nom et date de naissance diffère.</numerusform><numerusform>%n éléments parmi numéro, nom et date de naissance diffèrent.</numerusform></translation>
+    </message>
+    <message>
+        <source>Take the readings</source>
+        <translation>Reprendre les lectures</translation>
+    </message>
+    <message>
+        <source>No reading was taken: the report is about another patient.</source>
+        <translation>Aucune lecture reprise : le rapport concerne un autre patient.</translation>
+    </message>
+    <message>
+        <source>Whether it is the same patient could not be checked.</source>
+        <translation>Impossible de vérifier qu’il s’agit du même patient.</translation>
+    </message>
+    <message>
+        <source>Table for spreadsheets (*.csv)</source>
+        <translation>Tableau pour tableurs (*.csv)</translation>
+    </message>
+    <message>
+        <source>JSON for programs (*.json)</source>
+        <translation>JSON pour programmes (*.json)</translation>
+    </message>
+    <message>
+        <source>Values of the case</source>
+        <translation>Valeurs du cas</translation>
+    </message>
+    <message>
+        <source>values.csv</source>
+        <translation>valeurs.csv</translation>
+    </message>
+    <message>
+        <source>The values were written to %1.</source>
+        <translation>Les valeurs ont été écrites dans %1.</translation>
+    </message>
+    <message>
+        <source>Cannot write %1: %2. Choose another folder, or make room.</source>
+        <translation>Impossible d’écrire %1 : %2. Choisissez un autre dossier, ou libérez de la place.</translation>
+    </message>
+    <message>
+        <source>Folder with the images to export</source>
+        <translation>Dossier des images à exporter</translation>
+    </message>
+    <message>
+        <source>Empty folder for images and case without identity</source>
+        <translation>Dossier vide pour images et cas sans identité</translation>
+    </message>
+    <message>
+        <source>Writing images without identity to %1 …</source>
+        <translation>Écriture des images sans identité dans %1 …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n image(s) were written to %1.</source>
+        <translation>
+            <numerusform>%n image a été écrite dans %1.</numerusform><numerusform>%n images ont été écrites dans %1.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) were left out, since text of the patient may be in them.</source>
+        <translation>
+            <numerusform>%n fichier a été laissé de côté, car du texte du patient peut s’y trouver.</numerusform><numerusform>%n fichiers ont été laissés de côté, car du texte du patient peut s’y trouver.</numerusform></translation>
+    </message>
+    <message>
+        <source>Look at the pictures before you pass them on: text within the image is not removed.</source>
+        <translation>Regardez les images avant de les transmettre : le texte dans l’image n’est pas retiré.</translation>
+    </message>
+    <message>
+        <source>PDF on A4 (*.pdf)</source>
+        <translation>PDF en A4 (*.pdf)</translation>
+    </message>
+    <message>
+        <source>PDF on Letter (*.pdf)</source>
+        <translation>PDF en Letter (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -3402,6 +4982,91 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>scale</source>
         <translation>échelle</translation>
+    </message>
+</context>
+<context>
+    <name>ReadReport</name>
+    <message>
+        <source>The patient's ID is “%1” in the case and “%2” in the report.</source>
+        <translation>Le numéro du patient est « %1 » dans le cas et « %2 » dans le rapport.</translation>
+    </message>
+    <message>
+        <source>The patient's name is “%1” in the case and “%2” in the report.</source>
+        <translation>Le nom du patient est « %1 » dans le cas et « %2 » dans le rapport.</translation>
+    </message>
+    <message>
+        <source>The date of birth is %1 in the case and %2 in the report.</source>
+        <translation>La date de naissance est %1 dans le cas et %2 dans le rapport.</translation>
+    </message>
+    <message>
+        <source>report without a date</source>
+        <translation>rapport sans date</translation>
+    </message>
+    <message>
+        <source>report of %1</source>
+        <translation>rapport du %1</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 par %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>stage not stated: taken as before the procedure</source>
+        <translation>stade non indiqué : pris comme avant la procédure</translation>
+    </message>
+    <message>
+        <source>way of reading not stated in full: assumed</source>
+        <translation>mode de lecture non entièrement indiqué : supposé</translation>
+    </message>
+    <message>
+        <source>computed from a perimeter or an area</source>
+        <translation>calculé d’après un périmètre ou une aire</translation>
+    </message>
+    <message>
+        <source>Take readings from a report</source>
+        <translation>Reprendre les lectures d’un rapport</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) were taken from the %1.</source>
+        <translation>
+            <numerusform>%n lecture a été reprise : %1.</numerusform><numerusform>%n lectures ont été reprises : %1.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) are in the case already.</source>
+        <translation>
+            <numerusform>%n lecture est déjà dans le cas.</numerusform><numerusform>%n lectures sont déjà dans le cas.</numerusform></translation>
+    </message>
+    <message>
+        <source>the comparison table has no row for it</source>
+        <translation>le tableau comparatif n’a pas de ligne pour lui</translation>
+    </message>
+    <message>
+        <source>it does not say whether it is the ostium's or the landing zone's</source>
+        <translation>il n’est pas dit s’il s’agit de l’ostium ou de la zone d’atterrissage</translation>
+    </message>
+    <message>
+        <source>it does not say on which kind of images it was read</source>
+        <translation>il n’est pas dit sur quel type d’images il a été lu</translation>
+    </message>
+    <message>
+        <source>its unit is not known here</source>
+        <translation>son unité n’est pas connue ici</translation>
+    </message>
+    <message>
+        <source>it lies outside 1 to 120 mm</source>
+        <translation>il est hors de 1 à 120 mm</translation>
+    </message>
+    <message>
+        <source>the diameter that follows from it is in the report too</source>
+        <translation>le diamètre qui en découle est aussi dans le rapport</translation>
+    </message>
+    <message>
+        <source>%1%2, %3 %4: %5</source>
+        <translation>%1%2, %3 %4 : %5</translation>
     </message>
 </context>
 <context>
@@ -5223,6 +6888,294 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>enhancement, tip to aorta</source>
         <translation>rehaussement, pointe sur aorte</translation>
+    </message>
+    <message>
+        <source>before the procedure</source>
+        <translation>avant la procédure</translation>
+    </message>
+    <message>
+        <source>before the repair</source>
+        <translation>avant la réparation</translation>
+    </message>
+    <message>
+        <source>after the repair</source>
+        <translation>après la réparation</translation>
+    </message>
+    <message>
+        <source>sheath in the appendage</source>
+        <translation>gaine dans l’auricule</translation>
+    </message>
+    <message>
+        <source>device partly deployed</source>
+        <translation>dispositif partiellement déployé</translation>
+    </message>
+    <message>
+        <source>deployed and attached</source>
+        <translation>déployé et attaché</translation>
+    </message>
+    <message>
+        <source>after release</source>
+        <translation>après le largage</translation>
+    </message>
+    <message>
+        <source>follow-up</source>
+        <translation>suivi</translation>
+    </message>
+    <message>
+        <source>CT</source>
+        <translation>CT</translation>
+    </message>
+    <message>
+        <source>2D echo</source>
+        <translation>écho 2D</translation>
+    </message>
+    <message>
+        <source>3D echo</source>
+        <translation>écho 3D</translation>
+    </message>
+    <message>
+        <source>fluoroscopy</source>
+        <translation>radioscopie</translation>
+    </message>
+    <message>
+        <source>contour</source>
+        <translation>contour</translation>
+    </message>
+    <message>
+        <source>ellipse from probe angles</source>
+        <translation>ellipse par angles de sonde</translation>
+    </message>
+    <message>
+        <source>single view</source>
+        <translation>vue unique</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter of the landing zone</source>
+        <translation>diamètre de la zone d’atterrissage dérivé du périmètre</translation>
+    </message>
+    <message>
+        <source>area-derived diameter of the landing zone</source>
+        <translation>diamètre de la zone d’atterrissage dérivé de l’aire</translation>
+    </message>
+    <message>
+        <source>longest diameter of the landing zone</source>
+        <translation>plus long diamètre de la zone d’atterrissage</translation>
+    </message>
+    <message>
+        <source>perimeter-derived diameter of the ostium</source>
+        <translation>diamètre de l’ostium dérivé du périmètre</translation>
+    </message>
+    <message>
+        <source>longest diameter of the ostium</source>
+        <translation>plus long diamètre de l’ostium</translation>
+    </message>
+    <message>
+        <source>echo view</source>
+        <translation>vue d’écho</translation>
+    </message>
+    <message>
+        <source>spectral Doppler</source>
+        <translation>Doppler spectral</translation>
+    </message>
+    <message>
+        <source>other images</source>
+        <translation>autres images</translation>
+    </message>
+    <message>
+        <source>end-systole</source>
+        <translation>télésystole</translation>
+    </message>
+    <message>
+        <source>end-diastole</source>
+        <translation>télédiastole</translation>
+    </message>
+    <message>
+        <source>another phase</source>
+        <translation>autre phase</translation>
+    </message>
+    <message>
+        <source>unknown phase</source>
+        <translation>phase inconnue</translation>
+    </message>
+    <message>
+        <source>mitral regurgitation not yet treated</source>
+        <translation>régurgitation mitrale pas encore traitée</translation>
+    </message>
+    <message>
+        <source>filled on purpose</source>
+        <translation>rempli exprès</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>comme d’habitude</translation>
+    </message>
+    <message>
+        <source>sinus rhythm</source>
+        <translation>rythme sinusal</translation>
+    </message>
+    <message>
+        <source>atrial fibrillation</source>
+        <translation>fibrillation auriculaire</translation>
+    </message>
+    <message>
+        <source>atrial flutter</source>
+        <translation>flutter auriculaire</translation>
+    </message>
+    <message>
+        <source>paced</source>
+        <translation>stimulé</translation>
+    </message>
+    <message>
+        <source>breathing spontaneously</source>
+        <translation>respiration spontanée</translation>
+    </message>
+    <message>
+        <source>controlled ventilation</source>
+        <translation>ventilation contrôlée</translation>
+    </message>
+    <message>
+        <source>none or trace</source>
+        <translation>aucune ou trace</translation>
+    </message>
+    <message>
+        <source>mild (1+)</source>
+        <translation>légère (1+)</translation>
+    </message>
+    <message>
+        <source>moderate (2+)</source>
+        <translation>modérée (2+)</translation>
+    </message>
+    <message>
+        <source>moderate to severe (3+)</source>
+        <translation>modérée à sévère (3+)</translation>
+    </message>
+    <message>
+        <source>severe (4+)</source>
+        <translation>sévère (4+)</translation>
+    </message>
+    <message>
+        <source>systolic wave dominant</source>
+        <translation>onde systolique dominante</translation>
+    </message>
+    <message>
+        <source>systolic wave blunted</source>
+        <translation>onde systolique émoussée</translation>
+    </message>
+    <message>
+        <source>systolic wave reversed</source>
+        <translation>onde systolique inversée</translation>
+    </message>
+    <message>
+        <source>measured directly</source>
+        <translation>mesurée directement</translation>
+    </message>
+    <message>
+        <source>wedge pressure</source>
+        <translation>pression capillaire bloquée</translation>
+    </message>
+    <message>
+        <source>estimated by echo</source>
+        <translation>estimée par écho</translation>
+    </message>
+    <message>
+        <source>measured at the start of the procedure</source>
+        <translation>mesurée au début de la procédure</translation>
+    </message>
+    <message>
+        <source>sheath tip beyond the landing plane</source>
+        <translation>pointe de la gaine au-delà du plan d’atterrissage</translation>
+    </message>
+    <message>
+        <source>share of the lobe beyond the circumflex artery</source>
+        <translation>part du lobe au-delà de l’artère circonflexe</translation>
+    </message>
+    <message>
+        <source>width of the implant</source>
+        <translation>largeur de l’implant</translation>
+    </message>
+    <message>
+        <source>gap to the wall before the pull</source>
+        <translation>espace à la paroi avant la traction</translation>
+    </message>
+    <message>
+        <source>gap to the wall after the pull</source>
+        <translation>espace à la paroi après la traction</translation>
+    </message>
+    <message>
+        <source>angle of the lobe to the neck</source>
+        <translation>angle du lobe au col</translation>
+    </message>
+    <message>
+        <source>separation of disc and lobe</source>
+        <translation>écart du disque et du lobe</translation>
+    </message>
+    <message>
+        <source>lobes left uncovered</source>
+        <translation>lobes non couverts</translation>
+    </message>
+    <message>
+        <source>width of the jet past the implant</source>
+        <translation>largeur du jet le long de l’implant</translation>
+    </message>
+    <message>
+        <source>clearance to the circumflex artery</source>
+        <translation>distance à l’artère circonflexe</translation>
+    </message>
+    <message>
+        <source>clearance to the pulmonary artery</source>
+        <translation>distance à l’artère pulmonaire</translation>
+    </message>
+    <message>
+        <source>clearance to the mitral annulus</source>
+        <translation>distance à l’anneau mitral</translation>
+    </message>
+    <message>
+        <source>clearance to the ridge</source>
+        <translation>distance à la crête</translation>
+    </message>
+    <message>
+        <source>pericardial effusion</source>
+        <translation>épanchement péricardique</translation>
+    </message>
+    <message>
+        <source>mean mitral gradient</source>
+        <translation>gradient mitral moyen</translation>
+    </message>
+    <message>
+        <source>grade of mitral regurgitation</source>
+        <translation>grade de régurgitation mitrale</translation>
+    </message>
+    <message>
+        <source>pulmonary vein flow free</source>
+        <translation>flux de la veine pulmonaire libre</translation>
+    </message>
+    <message>
+        <source>thrombus on the device</source>
+        <translation>thrombus sur le dispositif</translation>
+    </message>
+    <message>
+        <source>hole left in the septum</source>
+        <translation>trou laissé dans le septum</translation>
+    </message>
+    <message>
+        <source>direction of the longest diameter</source>
+        <translation>direction du plus long diamètre</translation>
+    </message>
+    <message>
+        <source>ostium</source>
+        <translation>ostium</translation>
+    </message>
+    <message>
+        <source>landing zone</source>
+        <translation>zone d’atterrissage</translation>
+    </message>
+    <message>
+        <source>landing zone %1</source>
+        <translation>zone d’atterrissage %1</translation>
+    </message>
+    <message>
+        <source>appendage</source>
+        <translation>auricule</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,9 @@
 #include "app/library/ui/library_dialog.h"
 
+#include "app/document/case_document.h"
+
 #include <QComboBox>
+#include <QDir>
 #include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
@@ -11,6 +14,7 @@
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QStyle>
+#include <QSysInfo>
 #include <QTableView>
 #include <QToolButton>
 
@@ -46,6 +50,8 @@ void LibraryDialog::wire() {
     connect(m_undo, &QPushButton::clicked, this, &LibraryDialog::undoBin);
     connect(m_import, &QPushButton::clicked, this, &LibraryDialog::askImport);
     connect(m_export, &QPushButton::clicked, this, &LibraryDialog::askExport);
+    connect(m_check, &QPushButton::clicked, this, &LibraryDialog::check);
+    connect(m_rescue, &QPushButton::clicked, this, &LibraryDialog::askRescue);
     connect(new QShortcut(QKeySequence::Find, this), &QShortcut::activated, m_search, qOverload<>(&QWidget::setFocus));
     connect(new QShortcut(QKeySequence(Qt::Key_Down), m_search, nullptr, nullptr, Qt::WidgetShortcut), &QShortcut::activated,
             m_table, qOverload<>(&QWidget::setFocus));
@@ -84,7 +90,7 @@ void LibraryDialog::refresh() {
         m_empty->setText(m_whyNot);
         m_empty->setObjectName("error");
         m_stack->setCurrentWidget(m_empty);
-        for (QWidget* widget : std::initializer_list<QWidget*>{m_search, m_tags, m_bin, m_import}) widget->setEnabled(false);
+        for (QWidget* widget : std::initializer_list<QWidget*>{m_search, m_tags, m_bin, m_import, m_check}) widget->setEnabled(false);
         showDetails();
         return;
     }
@@ -106,7 +112,10 @@ void LibraryDialog::refresh() {
         m_model.show(std::move(*found));
         select(m_model.rowOf(before) >= 0 ? before : m_model.at(0) ? m_model.at(0)->id : QString());
     }
-    if (!m_library->damage().isEmpty()) say(m_library->damage(), true);
+    if (!m_library->damage().isEmpty()) {
+        say(m_library->damage(), true);
+        m_rescue->show();
+    }
     showDetails();
 }
 
@@ -294,6 +303,39 @@ void LibraryDialog::askExport() {
     const QString path = QFileDialog::getSaveFileName(this, tr("Export the case"), name,
                                                       tr("Cases of a library (*%1)").arg(QLatin1String(kSuffix)));
     if (!path.isEmpty()) exportTo(path);
+}
+
+void LibraryDialog::check() {
+    const auto found = m_library->check();
+    if (!found) return fail(found.error());
+    if (found->isEmpty()) return say(tr("The library was read whole: nothing is wrong with it."));
+    m_rescue->show();
+    say(tr("%n thing(s) are wrong with the library: %1 Copy what is whole into a new library.", nullptr,
+           static_cast<int>(found->size()))
+            .arg(found->join(QLatin1Char(' '))),
+        true);
+}
+
+bool LibraryDialog::rescueTo(const QString& path) {
+    LibraryPlace place;
+    place.path = path;
+    auto fresh = CaseLibrary::open(place, currentAuthor(), QSysInfo::machineHostName());
+    const auto count = fresh ? m_library->rescueInto(**fresh) : core::Result<int>(tl::make_unexpected(fresh.error()));
+    if (!count) {
+        fail(count.error());
+        return false;
+    }
+    say(tr("%n case(s) were copied to %1, each with its newest whole version. Choose this file in the settings to work with it.",
+           nullptr, *count)
+            .arg(QDir::toNativeSeparators(path)));
+    return true;
+}
+
+void LibraryDialog::askRescue() {
+    const QString path = QFileDialog::getSaveFileName(this, tr("A new library for what is whole"), tr("rescued.library"),
+                                                      tr("Case libraries (*.library)"), nullptr,
+                                                      QFileDialog::DontConfirmOverwrite);
+    if (!path.isEmpty()) rescueTo(path);
 }
 
 } // namespace gauge::app

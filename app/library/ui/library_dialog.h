@@ -40,6 +40,10 @@ public slots:
     void refresh();
     bool importFrom(const QString& path);
     bool exportTo(const QString& path);
+    /// Reads and checks everything, and says what is wrong.
+    void check();
+    /// Copies what is whole into a new library.
+    bool rescueTo(const QString& path);
 
 signals:
     /// The person wants the present version.
@@ -72,6 +76,7 @@ private:
     void undoBin();
     void askImport();
     void askExport();
+    void askRescue();
     qint64 selectedVersion() const;
     bool selectedIsBranch() const;
 
@@ -87,7 +92,7 @@ private:
     QLabel *m_empty = nullptr, *m_lease = nullptr, *m_message = nullptr, *m_versionsHeading = nullptr;
     QListWidget* m_versions = nullptr;
     QPushButton *m_open = nullptr, *m_import = nullptr, *m_export = nullptr, *m_binButton = nullptr, *m_undo = nullptr,
-                *m_remove = nullptr, *m_openVersion = nullptr, *m_restore = nullptr, *m_discard = nullptr;
+                *m_remove = nullptr, *m_check = nullptr, *m_rescue = nullptr, *m_openVersion = nullptr, *m_restore = nullptr, *m_discard = nullptr;
 };
 
 } // namespace gauge::app

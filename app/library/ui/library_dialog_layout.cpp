@@ -107,7 +107,14 @@ QWidget* LibraryDialog::makeButtons() {
     m_open = new QPushButton(tr("&Open"), row);
     m_open->setToolTip(tr("Key Enter"));
     m_open->setDefault(true);
+    m_check = new QPushButton(tr("&Check …"), row);
+    m_check->setToolTip(tr("Read everything in the library and say what is wrong with it"));
+    m_rescue = new QPushButton(tr("Copy what is &whole …"), row);
+    m_rescue->setToolTip(tr("Copy the newest whole version of each case into a new library"));
+    m_rescue->hide();
     layout->addWidget(m_undo);
+    layout->addWidget(m_check);
+    layout->addWidget(m_rescue);
     layout->addStretch(1);
     for (QPushButton* button : {m_import, m_export, m_remove, m_binButton, m_open}) layout->addWidget(button);
     return row;

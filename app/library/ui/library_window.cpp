@@ -4,6 +4,8 @@
 #include "app/settings/library_settings.h"
 
 #include <QDir>
+#include <QMessageBox>
+#include <QPushButton>
 #include <QStandardPaths>
 #include <QSysInfo>
 
@@ -45,7 +47,8 @@ bool LibraryWindow::open() {
     connect(m_document.get(), &LibraryDocument::storingFailed, this, [this](const QString& text) {
         m_session.say(Kind::Error, text);
     });
-    connect(m_document.get(), &LibraryDocument::leaseLost, this, &LibraryWindow::refused);
+    // Not from within the library's own call: what was to be stored is put beside the other version first.
+    connect(m_document.get(), &LibraryDocument::leaseLost, this, &LibraryWindow::lost, Qt::QueuedConnection);
     return true;
 }
 
@@ -98,16 +101,33 @@ void LibraryWindow::save() {
     m_session.say(Kind::Information, tr("Saved as version %1 in the library.").arg(outcome->version));
 }
 
+void LibraryWindow::lost() {
+    if (!m_document) return;
+    const auto outcome = m_document->save(); // as a version of its own, since the case is somebody else's now
+    if (outcome && outcome->kind == WriteOutcome::Kind::Refused) return refused(*outcome);
+    if (!outcome) m_session.say(Kind::Error, QString::fromStdString(outcome.error().message));
+}
+
 void LibraryWindow::refused(const WriteOutcome& outcome) {
     const QString who = outcome.by ? outcome.by->holder : tr("Somebody else");
-    m_session.say(Kind::Warning, outcome.branch > 0
-                                     ? tr("%1 has the case now. Yours is kept as version %2 beside theirs: look at both in the case "
-                                          "library.")
-                                           .arg(who)
-                                           .arg(outcome.branch)
-                                     : tr("%1 has the case now, and nothing more of yours is stored in it. Save a version: it is "
-                                          "kept beside theirs.")
-                                           .arg(who));
+    const QString said = tr("%1 has the case now. Yours is kept as version %2 beside theirs.").arg(who).arg(outcome.branch);
+    m_session.say(Kind::Warning, said);
+    offerBoth(outcome, said);
+    enable();
+}
+
+void LibraryWindow::offerBoth(const WriteOutcome& outcome, const QString& said) {
+    const QString caseId = m_document->caseId();
+    auto* box = new QMessageBox(QMessageBox::Warning, tr("Two versions"), said, QMessageBox::NoButton, m_window);
+    box->setInformativeText(tr("Both stay in the case library until you decide there which one is to be the present one."));
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    box->setObjectName(QStringLiteral("bothVersions"));
+    const QPushButton* theirs = box->addButton(tr("Read &theirs"), QMessageBox::ActionRole);
+    const QPushButton* ours = box->addButton(tr("Read &yours"), QMessageBox::ActionRole);
+    box->addButton(QMessageBox::Close);
+    connect(theirs, &QPushButton::clicked, this, [this, caseId, version = outcome.version] { openCase(caseId, version); });
+    connect(ours, &QPushButton::clicked, this, [this, caseId, version = outcome.branch] { openCase(caseId, version); });
+    box->open();
 }
 
 void LibraryWindow::enable() {

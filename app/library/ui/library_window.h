@@ -29,7 +29,9 @@ private:
     void save();
     void openCase(const QString& caseId, qint64 version);
     void tell(const core::Result<std::vector<core::Notice>>& opened);
+    void lost();
     void refused(const WriteOutcome& outcome);
+    void offerBoth(const WriteOutcome& outcome, const QString& said);
     void enable();
 
     Session& m_session;

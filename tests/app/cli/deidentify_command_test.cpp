@@ -77,6 +77,38 @@ TEST(DeidentifyCommand, WritesImagesAndCaseThatStillBelongTogether) {
     EXPECT_THAT(image, HasSubstr(file->record.patient->content.id));
 }
 
+// Nothing of a person in what is said, in names of files, or in what is left behind while it works.
+TEST(DeidentifyCommand, LeavesNoTraceInWordsNamesAndTemporaryFiles) {
+    const QTemporaryDir folder;
+    const std::string temporary = folder.filePath("temporary").toStdString();
+    fs::create_directories(temporary);
+    fs::create_directories(folder.filePath("in/Winterbottom").toStdString());
+    writeText(folder.filePath("in/Winterbottom/Wanda-1951.dcm"), slice());
+    writeText(folder.filePath("in/Winterbottom/Wanda-broken.dcm"), slice().substr(0, 600)); // told, and not by its person
+    writeText(folder.filePath("wanda.case.json"), wandasCase());
+    const QByteArray before = qgetenv("TMPDIR");
+    qputenv("TMPDIR", temporary.c_str());
+    const Answer answer = run({folder.filePath("in"), folder.filePath("out"), "--case", folder.filePath("wanda.case.json")});
+    before.isNull() ? qunsetenv("TMPDIR") : qputenv("TMPDIR", before);
+    ASSERT_EQ(answer.code, ExitCode::Ok) << answer.err;
+    // A message names the original's file, so that the person finds it; what identifies within the file stays unsaid.
+    for (const char* trace : {"INV-998877", "1.77.3", "20310203", "19510203", "Dr Wanda", "Winterbottom^Wanda"})
+        for (const std::string& said : {answer.out, answer.err})
+            EXPECT_THAT(said, Not(HasSubstr(trace)));
+    int files = 0;
+    for (const auto& entry : fs::recursive_directory_iterator(folder.filePath("out").toStdString())) {
+        const std::string name = entry.path().filename().string();
+        for (const char* trace : {"Wanda", "Winterbottom", "1951", "998877"})
+            EXPECT_THAT(name, Not(HasSubstr(trace)));
+        if (!entry.is_regular_file()) continue;
+        ++files;
+        for (const char* trace : {"Wanda", "Winterbottom", "INV-998877", "1.77.3", "20310203", "19510203"})
+            EXPECT_THAT(contentOf(entry.path()), Not(HasSubstr(trace))) << name;
+    }
+    EXPECT_EQ(files, 2);
+    EXPECT_TRUE(fs::is_empty(temporary)) << "something was left behind";
+}
+
 TEST(DeidentifyCommand, GivesTheSameReplacementsWithTheSameKey) {
     const QTemporaryDir folder;
     fs::create_directories(folder.filePath("in").toStdString());

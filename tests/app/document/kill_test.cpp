@@ -75,6 +75,9 @@ void judge(const CaseDocument& document, const Life& life, Figures& figures) {
     }
     EXPECT_TRUE(document.record() == core::replay(document.journal()));
     ++figures.kills;
+    std::cout << "kill " << figures.kills << ": edit " << life.done << " was done, edit " << life.saved
+              << " had been reported saved" << (life.wasSaving ? ", the case file was being written" : "") << "; edit " << last
+              << " is there\n";
     figures.whileSaving += life.wasSaving;
     figures.edits += life.done - std::min(life.done, life.begun);
     figures.reportedSaved += life.saved - std::min(life.saved, life.begun);

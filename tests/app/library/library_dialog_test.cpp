@@ -6,6 +6,7 @@
 #include "tests/app/support/synthetic_session.h"
 
 #include <QApplication>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QSignalSpy>
@@ -69,4 +70,33 @@ TEST(LibraryDialog, ListsFindsOpensAndBinsCasesByKeys) {
     LibraryDialog broken(nullptr, "The library cannot be opened: no reason.");
     broken.show();
     EXPECT_FALSE(broken.findChild<QLineEdit*>()->isEnabled());
+}
+
+TEST(LibraryDialog, ChecksAndCopiesWhatIsWhole) {
+    QTemporaryDir folder;
+    LibraryPlace place;
+    place.path = folder.filePath("cases.library");
+    {
+        const auto ann = CaseLibrary::open(place, "ann", "reading room 2").value();
+        const auto one = ann->create(facts("Quill^Orla", "Oval landing zone", {"teaching"}), "1", 0).value();
+        ann->endEditing(one);
+        LibraryDialog dialog(ann.get());
+        dialog.show();
+        dialog.check();
+        const auto said = [&] {
+            QString all;
+            for (const QLabel* label : dialog.findChildren<QLabel*>())
+                all += label->text();
+            return all;
+        };
+        EXPECT_TRUE(said().contains("nothing is wrong with it")) << said().toStdString();
+        // A text that was changed behind the library's back.
+        auto database = Database::open(place).value();
+        ASSERT_TRUE(database->change("UPDATE versions SET content = '2'").has_value());
+        dialog.check();
+        EXPECT_TRUE(said().contains("wrong with the library")) << said().toStdString();
+        ASSERT_TRUE(dialog.rescueTo(folder.filePath("rescued.library"))) << said().toStdString();
+    }
+    place.path = folder.filePath("rescued.library");
+    EXPECT_TRUE(CaseLibrary::open(place, "ann", "reading room 2").has_value());
 }

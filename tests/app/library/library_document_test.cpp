@@ -97,6 +97,54 @@ TEST_F(LibraryDocumentTest, KeepsATextWhoseLeaseWasLostBesideTheOther) {
     EXPECT_EQ(tipX(bens), 1);
 }
 
+// What opening a folder brings of itself (evidence, values) must not change a case that somebody else edits.
+TEST_F(LibraryDocumentTest, ACaseThatOthersEditStaysAsItIsInTheLibrary) {
+    ASSERT_TRUE(place(anns, 1));
+    const QString id = annsCase.put().value();
+    ASSERT_TRUE(bensCase.open(id).has_value());
+    ASSERT_TRUE(bens.isReadOnly());
+    const core::CaseRecord before = bens.record();
+    bens.apply(core::SetEntry<core::Evidence>{"2.25.7", core::Entry<core::Evidence>{}});
+    bens.apply(core::SetValues{{}, "ct"});
+    EXPECT_EQ(bens.record(), before);
+    EXPECT_EQ(bens.nextRevision(), anns.nextRevision());
+    EXPECT_FALSE(bens.hasUnsavedWork());
+    ASSERT_TRUE(place(anns, 4)); // whoever may write still does
+    ASSERT_TRUE(annsCase.save().has_value());
+    EXPECT_EQ(ben->find(id)->version, 2);
+}
+
+TEST_F(LibraryDocumentTest, RemovesWorkingCopiesThatTheLibraryHoldsWholeAndNoOthers) {
+    const auto copies = [&](const char* who) { return QDir(folder.filePath(who)).entryList({"*.case.json"}, QDir::Files); };
+    ASSERT_TRUE(place(anns, 1));
+    const QString id = annsCase.put().value();
+    ASSERT_TRUE(place(anns, 2));
+    ASSERT_TRUE(annsCase.close().has_value());
+    ASSERT_TRUE(bensCase.open(id).has_value());
+    ASSERT_TRUE(place(bens, 3));
+    ASSERT_EQ(copies("ben").size(), 1) << "the open one";
+    ASSERT_TRUE(bensCase.close().has_value());
+    ASSERT_TRUE(bensCase.open(id).has_value()); // another copy takes its place
+    EXPECT_EQ(copies("ben").size(), 1);
+    bens.clear();
+    EXPECT_TRUE(copies("ben").isEmpty()) << copies("ben").join(' ').toStdString();
+    EXPECT_TRUE(QDir(folder.filePath("ben")).entryList({"*.edits"}, QDir::Files).isEmpty());
+
+    // One edit that the library never got: the copy stays, whatever is opened later.
+    ASSERT_TRUE(annsCase.open(id).has_value());
+    {
+        auto database = Database::open(ann->place()).value();
+        ASSERT_TRUE(database->change("UPDATE leases SET process = process || '1'").has_value());
+    }
+    ASSERT_TRUE(bensCase.open(id).has_value());
+    ASSERT_TRUE(place(anns, 9));
+    QSignalSpy lost(&annsCase, &LibraryDocument::leaseLost);
+    ASSERT_TRUE(lost.wait(1000));
+    anns.clear();
+    EXPECT_EQ(annsCase.removeStoredCopies(), 0);
+    EXPECT_EQ(copies("ann").size(), 1);
+}
+
 TEST_F(LibraryDocumentTest, WritesNoIdentityIntoNamesOfWorkingFiles) {
     const QString id = ann->create(facts("Hidden^Person", "Hidden title", {"hidden"}),
                                    QByteArray::fromStdString(core::caseText({})), 0)->caseId;

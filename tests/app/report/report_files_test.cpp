@@ -142,7 +142,7 @@ TEST_F(ReportFilesTest, GivesTheSameNumbersInCsvAndJson) {
     write();
     const auto json = nlohmann::json::parse(contentOf(path("report.json")));
     EXPECT_EQ(json["format"], "ostium-gauge/report/1");
-    ASSERT_EQ(json["values"].size(), answers.record().values.size());
+    ASSERT_EQ(json["values"].size(), answers.record().values.size() + answers.record().readings.size());
     const std::string csv = contentOf(path("values.csv"));
     for (std::size_t n = 0; n < answers.record().values.size(); ++n) {
         const core::RecordedValue& value = answers.record().values[n];

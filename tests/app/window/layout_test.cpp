@@ -3,7 +3,7 @@
 #include "app/models/key_values.h"
 #include "app/format/quantity.h"
 #include "app/window/help_pages.h"
-#include "app/window/language.h"
+#include "app/format/language.h"
 #include "app/window/main_window.h"
 #include "app/window/meeting_view.h"
 #include "app/window/page_shelf.h"

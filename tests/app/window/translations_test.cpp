@@ -1,5 +1,5 @@
 // The German and French texts of the screen against the English ones of the sources.
-#include "app/window/language.h"
+#include "app/format/language.h"
 #include "app/window/main_window.h"
 
 #include <QCoreApplication>

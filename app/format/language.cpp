@@ -1,4 +1,4 @@
-#include "app/window/language.h"
+#include "app/format/language.h"
 
 #include <QByteArrayView>
 #include <QCoreApplication>
@@ -60,6 +60,14 @@ void useLanguage(QCoreApplication& application, const QString& language) {
     if (g_language == QLatin1String("en")) return;
     add(application, QStringLiteral("qtbase_") + g_language, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
     add(application, QStringLiteral("ostium-gauge_") + g_language, QStringLiteral(":/translations"));
+}
+
+ScreenLanguage::ScreenLanguage(const QString& language) : m_before(languageInUse()) {
+    useLanguage(*QCoreApplication::instance(), language);
+}
+
+ScreenLanguage::~ScreenLanguage() {
+    useLanguage(*QCoreApplication::instance(), m_before);
 }
 
 QString languageInUse() {

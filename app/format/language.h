@@ -18,6 +18,17 @@ QString languageFor(const QString& wanted);
 /// Puts the translators of the language in place, in the stead of those of an earlier call. Texts of widgets that exist already
 /// stay as they are: to be called before the first one is made.
 void useLanguage(QCoreApplication& application, const QString& language);
+/// The language of what is written while it lives; afterwards the one that was in use before.
+class ScreenLanguage {
+public:
+    explicit ScreenLanguage(const QString& language);
+    ~ScreenLanguage();
+    ScreenLanguage(const ScreenLanguage&) = delete;
+    ScreenLanguage& operator=(const ScreenLanguage&) = delete;
+
+private:
+    QString m_before;
+};
 /// The language that was put in place last.
 QString languageInUse();
 

@@ -1261,19 +1261,19 @@
         <translation>Les scores d’AVC et de saignement ignorent la réparation ; leurs taux sont ceux publiés, non ajustés.</translation>
     </message>
     <message>
-        <source>A left atrial mean pressure of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <source>A left atrial mean pressure of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
         <translation>Une pression auriculaire gauche moyenne de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
     </message>
     <message>
-        <source>A v wave of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <source>A v wave of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
         <translation>Une onde v de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
     </message>
     <message>
-        <source>A mean mitral gradient of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <source>A mean mitral gradient of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
         <translation>Un gradient mitral moyen de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
     </message>
     <message>
-        <source>A heart rate of %1 (%2, state "%3") lies outside %4 to %5.</source>
+        <source>A heart rate of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
         <translation>Une fréquence cardiaque de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
     </message>
     <message>
@@ -1281,27 +1281,27 @@
         <translation>Vérifiez.</translation>
     </message>
     <message>
-        <source>The v wave of %1 lies below the mean of %2 (%3, state "%4"); a peak cannot.</source>
+        <source>The v wave of %1 lies below the mean of %2 (%3, state &quot;%4&quot;); a peak cannot.</source>
         <translation>L’onde v de %1 est sous la moyenne de %2 (%3, état « %4 ») ; un pic ne le peut pas.</translation>
     </message>
     <message>
-        <source>The mean mitral gradient of %1 exceeds the left atrial mean pressure of %2 (%3, state "%4"), which would need a ventricle filling below 0 mmHg.</source>
+        <source>The mean mitral gradient of %1 exceeds the left atrial mean pressure of %2 (%3, state &quot;%4&quot;), which would need a ventricle filling below 0 mmHg.</source>
         <translation>Le gradient mitral moyen de %1 dépasse la pression auriculaire gauche moyenne de %2 (%3, état « %4 »), ce qui demanderait un remplissage ventriculaire au-dessous de 0 mmHg.</translation>
     </message>
     <message>
-        <source>Systolic flow in the pulmonary veins is reversed but regurgitation is graded %1 (%2, state "%3"); grade it again.</source>
+        <source>Systolic flow in the pulmonary veins is reversed but regurgitation is graded %1 (%2, state &quot;%3&quot;); grade it again.</source>
         <translation>Le flux systolique des veines pulmonaires est inversé mais la régurgitation est cotée %1 (%2, état « %3 ») ; cotez-la de nouveau.</translation>
     </message>
     <message>
-        <source>Left atrial mean pressure rose from %1 to %2 (%3, state "%4").</source>
+        <source>Left atrial mean pressure rose from %1 to %2 (%3, state &quot;%4&quot;).</source>
         <translation>La pression auriculaire gauche moyenne est montée de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
-        <source>Left atrial mean pressure fell from %1 to %2 (%3, state "%4").</source>
+        <source>Left atrial mean pressure fell from %1 to %2 (%3, state &quot;%4&quot;).</source>
         <translation>La pression auriculaire gauche moyenne a baissé de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
-        <source>Left atrial mean pressure did not fall with the repair: from %1 to %2 (%3, state "%4").</source>
+        <source>Left atrial mean pressure did not fall with the repair: from %1 to %2 (%3, state &quot;%4&quot;).</source>
         <translation>La pression auriculaire gauche moyenne n’a pas baissé avec la réparation : de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
@@ -1309,15 +1309,15 @@
         <translation>Dans un grand registre, elle n’a baissé que chez 59 %.</translation>
     </message>
     <message>
-        <source>Rhythm changed from %1 to %2 (%3, state "%4").</source>
+        <source>Rhythm changed from %1 to %2 (%3, state &quot;%4&quot;).</source>
         <translation>Le rythme est passé de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
-        <source>Ventilation changed from %1 to %2 (%3, state "%4"): pressures are not alike.</source>
+        <source>Ventilation changed from %1 to %2 (%3, state &quot;%4&quot;): pressures are not alike.</source>
         <translation>La ventilation est passée de %1 à %2 (%3, état « %4 ») : les pressions ne sont pas comparables.</translation>
     </message>
     <message>
-        <source>Mitral regurgitation changed from %1 to %2 (%3, state "%4").</source>
+        <source>Mitral regurgitation changed from %1 to %2 (%3, state &quot;%4&quot;).</source>
         <translation>La régurgitation mitrale est passée de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
@@ -1345,7 +1345,7 @@
         <translation>Les incertitudes indiquées valent pour des voxels jusqu’à 1 mm ; utilisez une reconstruction en coupes fines.</translation>
     </message>
     <message>
-        <source>%1 of the profile's sections could not be measured (they open sideways or are too small) and are left out.</source>
+        <source>%1 of the profile&apos;s sections could not be measured (they open sideways or are too small) and are left out.</source>
         <translation>%1 coupes du profil n’ont pas pu être mesurées (elles s’ouvrent sur le côté ou sont trop petites) et manquent.</translation>
     </message>
     <message>
@@ -1357,7 +1357,7 @@
         <translation>Profondeur et volume sont des minima ; excluez un thrombus avant que quoi que ce soit n’y entre.</translation>
     </message>
     <message>
-        <source>The appendage's tip reads %1 where the atrium reads %2: poor filling by slow flow, or thrombus.</source>
+        <source>The appendage&apos;s tip reads %1 where the atrium reads %2: poor filling by slow flow, or thrombus.</source>
         <translation>La pointe de l’auricule mesure %1 quand l’oreillette mesure %2 : remplissage faible par flux lent, ou thrombus.</translation>
     </message>
     <message>
@@ -1389,7 +1389,7 @@
         <translation>Aucune incertitude des largeurs n’a été indiquée ; %1 ont été supposés.</translation>
     </message>
     <message>
-        <source>The beam is tilted by %1 to the appendage's axis; the directions of the widths were corrected for it.</source>
+        <source>The beam is tilted by %1 to the appendage&apos;s axis; the directions of the widths were corrected for it.</source>
         <translation>Le faisceau est incliné de %1 sur l’axe de l’auricule ; les directions des largeurs en ont été corrigées.</translation>
     </message>
     <message>
@@ -1401,7 +1401,7 @@
         <translation>Les largeurs ne sont sur aucune ellipse commune dans leur incertitude (résidu %1) ; aucune vue seule n’est en cause.</translation>
     </message>
     <message>
-        <source>Each view's agreeing width is given, and the uncertainties were enlarged.</source>
+        <source>Each view&apos;s agreeing width is given, and the uncertainties were enlarged.</source>
         <translation>La largeur concordante de chaque vue est donnée, et les incertitudes ont été agrandies.</translation>
     </message>
     <message>
@@ -1429,7 +1429,7 @@
         <translation>Une largeur de %1 à %2 est inhabituelle pour un auricule (4 à 60 mm) : vérifiez l’unité et l’échelle.</translation>
     </message>
     <message>
-        <source>The view "%1" is left out: its probe angle is not known.</source>
+        <source>The view &quot;%1&quot; is left out: its probe angle is not known.</source>
         <translation>La vue « %1 » est laissée de côté : son angle de sonde n’est pas connu.</translation>
     </message>
     <message>
@@ -1441,7 +1441,7 @@
         <translation>Les repères d’écho et de CT ne concordent pas mieux que %1 (moyenne quadratique), plus que leurs incertitudes ne le permettent : autre remplissage ou phase, ou l’un d’eux est une autre structure.</translation>
     </message>
     <message>
-        <source>The pose's uncertainty was enlarged.</source>
+        <source>The pose&apos;s uncertainty was enlarged.</source>
         <translation>L’incertitude de la pose a été agrandie.</translation>
     </message>
     <message>
@@ -1461,7 +1461,7 @@
         <translation>Tracez un seul côté de la ligne de base.</translation>
     </message>
     <message>
-        <source>The scale marked by hand says %1, the scanner's calibration of the region %2, which differs by %3.</source>
+        <source>The scale marked by hand says %1, the scanner&apos;s calibration of the region %2, which differs by %3.</source>
         <translation>L’échelle marquée à la main dit %1, le calibrage de la région par l’appareil %2, soit un écart de %3.</translation>
     </message>
     <message>
@@ -1473,11 +1473,11 @@
         <translation>L’échelle repose sur un objet large de seulement %1 pixels ; les longueurs mesurées sont approximatives.</translation>
     </message>
     <message>
-        <source>The sheath's outer diameter of %1 is exactly %2 F.</source>
+        <source>The sheath&apos;s outer diameter of %1 is exactly %2 F.</source>
         <translation>Le diamètre extérieur de la gaine de %1 est exactement %2 F.</translation>
     </message>
     <message>
-        <source>A sheath's French is its bore: make sure that this is the outside.</source>
+        <source>A sheath&apos;s French is its bore: make sure that this is the outside.</source>
         <translation>Le French d’une gaine est son calibre interne : assurez-vous que c’est bien l’extérieur.</translation>
     </message>
     <message>
@@ -1489,11 +1489,11 @@
         <translation>Rincez-le, ou utilisez une autre échelle.</translation>
     </message>
     <message>
-        <source>No size of "%1" accepts %2 at %3: it is %4 below the nearest band, %5 of size %6.</source>
+        <source>No size of &quot;%1&quot; accepts %2 at %3: it is %4 below the nearest band, %5 of size %6.</source>
         <translation>Aucune taille de « %1 » n’accepte %2 à %3 : c’est %4 au-dessous de la bande la plus proche, %5 pour la taille %6.</translation>
     </message>
     <message>
-        <source>No size of "%1" accepts %2 at %3: it is %4 above the nearest band, %5 of size %6.</source>
+        <source>No size of &quot;%1&quot; accepts %2 at %3: it is %4 above the nearest band, %5 of size %6.</source>
         <translation>Aucune taille de « %1 » n’accepte %2 à %3 : c’est %4 au-dessus de la bande la plus proche, %5 pour la taille %6.</translation>
     </message>
     <message>
@@ -1501,11 +1501,11 @@
         <translation>Entre deux tailles : %1 convient avec une probabilité de %2, %3 avec %4 ; sur les pressions de la vie courante %5 et %6.</translation>
     </message>
     <message>
-        <source>No size of "%1" finds its depth: size %2 needs %3, which is %4 more than there is.</source>
+        <source>No size of &quot;%1&quot; finds its depth: size %2 needs %3, which is %4 more than there is.</source>
         <translation>Aucune taille de « %1 » ne trouve sa profondeur : la taille %2 demande %3, soit %4 de plus que ce qu’il y a.</translation>
     </message>
     <message>
-        <source>The left atrial pressure of the state "%1" (%2) was not measured; the readings leave it at %3, give or take %4.</source>
+        <source>The left atrial pressure of the state &quot;%1&quot; (%2) was not measured; the readings leave it at %3, give or take %4.</source>
         <translation>La pression auriculaire gauche de l’état « %1 » (%2) n’a pas été mesurée ; les lectures la situent à %3, à %4 près.</translation>
     </message>
     <message>
@@ -1525,7 +1525,7 @@
         <translation>Dans un registre de 2629 patients, la pression moyenne a baissé chez 59 %.</translation>
     </message>
     <message>
-        <source>The state "%1" was read at %2; the chart wants at least %3.</source>
+        <source>The state &quot;%1&quot; was read at %2; the chart wants at least %3.</source>
         <translation>L’état « %1 » a été lu à %2 ; le tableau demande au moins %3.</translation>
     </message>
     <message>
@@ -1533,15 +1533,15 @@
         <translation>Mesurez de nouveau après remplissage, si l’équipe soignante juge le remplissage sûr.</translation>
     </message>
     <message>
-        <source>%1 of the state "%2" (%3) was not read at end-systole, when the appendage is largest and the chart wants it.</source>
+        <source>%1 of the state &quot;%2&quot; (%3) was not read at end-systole, when the appendage is largest and the chart wants it.</source>
         <translation>%1 de l’état « %2 » (%3) : lecture non télésystolique, alors que l’auricule est alors le plus grand et que le tableau le demande.</translation>
     </message>
     <message>
-        <source>%1 of the state "%2" (%3) comes from beats of different length; its widths may belong to different fillings.</source>
+        <source>%1 of the state &quot;%2&quot; (%3) comes from beats of different length; its widths may belong to different fillings.</source>
         <translation>%1 de l’état « %2 » (%3) provient de battements de durées différentes ; ses largeurs peuvent appartenir à des remplissages différents.</translation>
     </message>
     <message>
-        <source>%1 (state "%2") and CT (state "%3") differ by %4, both carried to %5; published differences lie from %6.</source>
+        <source>%1 (state &quot;%2&quot;) and CT (state &quot;%3&quot;) differ by %4, both carried to %5; published differences lie from %6.</source>
         <translation>%1 (état « %2 ») et CT (état « %3 ») diffèrent de %4, tous deux ramenés à %5 ; les différences publiées vont de %6.</translation>
     </message>
     <message>
@@ -1617,7 +1617,7 @@
         <translation>Pas assez profond : la taille %1 demande %2 %3 ; il y a %4 (%5), il manque %6.</translation>
     </message>
     <message>
-        <source>The disc of size %1 (%2) does not cover the ostium: with an overlap of %3 it is %4 too small for the ostium's longest diameter.</source>
+        <source>The disc of size %1 (%2) does not cover the ostium: with an overlap of %3 it is %4 too small for the ostium&apos;s longest diameter.</source>
         <translation>Le disque de la taille %1 (%2) ne couvre pas l’ostium : avec un débord de %3, il est de %4 trop petit pour le plus long diamètre de l’ostium.</translation>
     </message>
     <message>
@@ -1673,15 +1673,15 @@
         <translation>Les pressions avec lesquelles l’implant vivra n’ont pas été données toutes les deux ; %1 à %2 sont supposées.</translation>
     </message>
     <message>
-        <source>The pressure of the state "%1" (%2) lies above the living range; raise its highest pressure if that may come back.</source>
+        <source>The pressure of the state &quot;%1&quot; (%2) lies above the living range; raise its highest pressure if that may come back.</source>
         <translation>La pression de l’état « %1 » (%2) dépasse la plage de la vie courante ; relevez la pression maximale si cela peut revenir.</translation>
     </message>
     <message>
-        <source>No reading is the chart's number by three-dimensional imaging; its number by two-dimensional imaging is used: %1 as %2.</source>
+        <source>No reading is the chart&apos;s number by three-dimensional imaging; its number by two-dimensional imaging is used: %1 as %2.</source>
         <translation>Aucune lecture n’est le chiffre du tableau en imagerie tridimensionnelle ; son chiffre en imagerie bidimensionnelle est utilisé : %1, %2.</translation>
     </message>
     <message>
-        <source>%1 of the state "%2" (%3, %4, %5) is shown with weight 0:</source>
+        <source>%1 of the state &quot;%2&quot; (%3, %4, %5) is shown with weight 0:</source>
         <translation>%1 de l’état « %2 » (%3, %4, %5) est montré avec un poids de 0 :</translation>
     </message>
     <message>
@@ -1689,7 +1689,7 @@
         <translation>La lecture est : %1 ; la grandeur demandée est : %2.</translation>
     </message>
     <message>
-        <source>It was read with an implant in the appendage (%1): the width is no longer the appendage's own.</source>
+        <source>It was read with an implant in the appendage (%1): the width is no longer the appendage&apos;s own.</source>
         <translation>Lecture avec un implant dans l’auricule (%1) : la largeur n’est plus celle de l’auricule lui-même.</translation>
     </message>
     <message>
@@ -1701,11 +1701,11 @@
         <translation>La largeur d’une seule vue n’a pas d’équivalent dans un contour, sauf si le CT prédit la largeur de la même vue.</translation>
     </message>
     <message>
-        <source>The chart's reading by two-dimensional imaging is the %1; this one is not.</source>
+        <source>The chart&apos;s reading by two-dimensional imaging is the %1; this one is not.</source>
         <translation>La lecture du tableau en imagerie bidimensionnelle est : %1 ; celle-ci ne l’est pas.</translation>
     </message>
     <message>
-        <source>The phase of the reading by %1 in the state "%2" is not known.</source>
+        <source>The phase of the reading by %1 in the state &quot;%2&quot; is not known.</source>
         <translation>La phase de la lecture (%1) dans l’état « %2 » n’est pas connue.</translation>
     </message>
     <message>
@@ -1713,15 +1713,15 @@
         <translation>La profondeur n’est pas connue ; aucune taille n’est jugée sur elle.</translation>
     </message>
     <message>
-        <source>The chart counts depth from the landing plane; the depth from the ostium less each size's landing offset is used.</source>
+        <source>The chart counts depth from the landing plane; the depth from the ostium less each size&apos;s landing offset is used.</source>
         <translation>Le tableau compte la profondeur depuis le plan d’atterrissage ; la profondeur depuis l’ostium moins le décalage de chaque taille est utilisée.</translation>
     </message>
     <message>
-        <source>How much this appendage widens with pressure rests mostly on loading studies and an assumption (share of this patient's own readings: %1).</source>
+        <source>How much this appendage widens with pressure rests mostly on loading studies and an assumption (share of this patient&apos;s own readings: %1).</source>
         <translation>L’élargissement de cet auricule avec la pression repose surtout sur des études de remplissage et une hypothèse (part des lectures propres à ce patient : %1).</translation>
     </message>
     <message>
-        <source>Two readings by one method at two measured pressures would make it the patient's own.</source>
+        <source>Two readings by one method at two measured pressures would make it the patient&apos;s own.</source>
         <translation>Deux lectures par une même méthode à deux pressions mesurées le rendraient propre au patient.</translation>
     </message>
     <message>
@@ -1729,15 +1729,15 @@
         <translation>La raison de la différence de pression n’a pas été dite : un changement passager et un changement durable sont montrés, la plage des largeurs est donc plus grande que pour chacun.</translation>
     </message>
     <message>
-        <source>The left atrial pressure of the state "%1" was measured directly already; once more would tell little.</source>
+        <source>The left atrial pressure of the state &quot;%1&quot; was measured directly already; once more would tell little.</source>
         <translation>La pression auriculaire gauche de l’état « %1 » a déjà été mesurée directement ; une fois de plus apprendrait peu.</translation>
     </message>
     <message>
-        <source>Left atrial pressure measured directly today, and taken for the state "%1".</source>
+        <source>Left atrial pressure measured directly today, and taken for the state &quot;%1&quot;.</source>
         <translation>Pression auriculaire gauche mesurée directement aujourd’hui et prise pour l’état « %1 ».</translation>
     </message>
     <message>
-        <source>Left atrial pressure measured directly in the state "%1".</source>
+        <source>Left atrial pressure measured directly in the state &quot;%1&quot;.</source>
         <translation>Pression auriculaire gauche mesurée directement dans l’état « %1 ».</translation>
     </message>
     <message>
@@ -1745,7 +1745,7 @@
         <translation>Une lecture de plus en écho 2D, %1, à %2.</translation>
     </message>
     <message>
-        <source>One more reading by 2D echo, %1, in the state "%2".</source>
+        <source>One more reading by 2D echo, %1, in the state &quot;%2&quot;.</source>
         <translation>Une lecture de plus en écho 2D, %1, dans l’état « %2 ».</translation>
     </message>
     <message>
@@ -1753,7 +1753,7 @@
         <translation>Un contour en écho 3D à %1.</translation>
     </message>
     <message>
-        <source>A contour by 3D echo in the state "%1".</source>
+        <source>A contour by 3D echo in the state &quot;%1&quot;.</source>
         <translation>Un contour en écho 3D dans l’état « %1 ».</translation>
     </message>
     <message>
@@ -1761,7 +1761,7 @@
         <translation>%1 (%2) après remplissage à %3, si l’équipe soignante juge le remplissage sûr.</translation>
     </message>
     <message>
-        <source>The chart's sizes %1 and %2 both accept readings from %3 to %4.</source>
+        <source>The chart&apos;s sizes %1 and %2 both accept readings from %3 to %4.</source>
         <translation>Les tailles %1 et %2 du tableau acceptent toutes deux les lectures de %3 à %4.</translation>
     </message>
     <message>
@@ -1769,7 +1769,7 @@
         <translation>Aucune taille du tableau n’accepte les lectures entre %1 et %2 (entre les tailles %3 et %4).</translation>
     </message>
     <message>
-        <source>The chart "%1" is invented for demonstration: it describes no device.</source>
+        <source>The chart &quot;%1&quot; is invented for demonstration: it describes no device.</source>
         <translation>Le tableau « %1 » est inventé pour la démonstration : il ne décrit aucun dispositif.</translation>
     </message>
     <message>
@@ -1789,7 +1789,7 @@
         <translation>Les lectures (%1) n’appartiennent à aucun moment de l’évolution : leur pression compte comme non mesurée.</translation>
     </message>
     <message>
-        <source>Readings name the moment "%1", which the case does not hold: their pressure counts as not measured.</source>
+        <source>Readings name the moment &quot;%1&quot;, which the case does not hold: their pressure counts as not measured.</source>
         <translation>Des lectures nomment le moment « %1 », que le cas ne contient pas : leur pression compte comme non mesurée.</translation>
     </message>
     <message>
@@ -1797,11 +1797,11 @@
         <translation>La phase CT à %1 du battement compte comme %2 (30 à 50 % est pris pour la télésystole : pratique courante, sans source).</translation>
     </message>
     <message>
-        <source>Only the v wave is recorded for state "%1": a mean of %2 is taken from it (%3).</source>
+        <source>Only the v wave is recorded for state &quot;%1&quot;: a mean of %2 is taken from it (%3).</source>
         <translation>Seule l’onde v est notée pour l’état « %1 » : une moyenne de %2 en est tirée (%3).</translation>
     </message>
     <message>
-        <source>No left atrial pressure is recorded for state "%1": %2 is taken (%3: %4).</source>
+        <source>No left atrial pressure is recorded for state &quot;%1&quot;: %2 is taken (%3: %4).</source>
         <translation>Aucune pression auriculaire gauche n’est notée pour l’état « %1 » : %2 est pris (%3 : %4).</translation>
     </message>
     <message>
@@ -1809,11 +1809,11 @@
         <translation>La mesurer préciserait chaque réponse.</translation>
     </message>
     <message>
-        <source>Nobody said how the pressure of state "%1", %2, was obtained: an uncertainty of %3 is taken.</source>
+        <source>Nobody said how the pressure of state &quot;%1&quot;, %2, was obtained: an uncertainty of %3 is taken.</source>
         <translation>Personne n’a dit comment la pression de l’état « %1 », %2, a été obtenue : une incertitude de %3 est prise.</translation>
     </message>
     <message>
-        <source>The v wave of state "%1", %2, lies below its mean, %3; a peak cannot.</source>
+        <source>The v wave of state &quot;%1&quot;, %2, lies below its mean, %3; a peak cannot.</source>
         <translation>L’onde v de l’état « %1 », %2, est sous sa moyenne, %3 ; un pic ne le peut pas.</translation>
     </message>
     <message>
@@ -1833,11 +1833,11 @@
         <translation>Aucune lecture ne compte comme meilleure que %1 ; indiqué pour %2 : %3.</translation>
     </message>
     <message>
-        <source>The decision pressure is %1, outside the %2 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %3 (assumption).</source>
+        <source>The decision pressure is %1, outside the %2 that the loading studies span: the uncertainty of the pressure&apos;s effect is multiplied by %3 (assumption).</source>
         <translation>La pression de décision est de %1, hors des %2 couverts par les études de remplissage : l’incertitude de l’effet de la pression est multipliée par %3 (hypothèse).</translation>
     </message>
     <message>
-        <source>The pressure of %1 is about %2, outside the %3 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %4 (assumption).</source>
+        <source>The pressure of %1 is about %2, outside the %3 that the loading studies span: the uncertainty of the pressure&apos;s effect is multiplied by %4 (assumption).</source>
         <translation>La pression de %1 est d’environ %2, hors des %3 couverts par les études de remplissage : l’incertitude de l’effet de la pression est multipliée par %4 (hypothèse).</translation>
     </message>
     <message>
@@ -1853,11 +1853,11 @@
         <translation>Vérifiez grandeur, plan, calibrage et pression des deux avant de prendre une taille.</translation>
     </message>
     <message>
-        <source>No CT contour is among the readings: the answer on the CT's scale rests on the assumed bias of the other kinds.</source>
+        <source>No CT contour is among the readings: the answer on the CT&apos;s scale rests on the assumed bias of the other kinds.</source>
         <translation>Aucun contour CT parmi les lectures : la réponse à l’échelle du CT repose sur le biais supposé des autres types.</translation>
     </message>
     <message>
-        <source>How much the appendage widens with pressure, %1 mm per mmHg, is assumed and hardly this patient's own (share %2); %3: %4.</source>
+        <source>How much the appendage widens with pressure, %1 mm per mmHg, is assumed and hardly this patient&apos;s own (share %2); %3: %4.</source>
         <translation>L’élargissement de l’auricule avec la pression, %1 mm par mmHg, est supposé et à peine propre à ce patient (part %2) ; %3 : %4.</translation>
     </message>
     <message>
@@ -1901,11 +1901,11 @@
         <translation>%1 à %2 (%3)</translation>
     </message>
     <message>
-        <source>%1 %2 (state "%3") read %4 at %5</source>
+        <source>%1 %2 (state &quot;%3&quot;) read %4 at %5</source>
         <translation>%1, %2 (état « %3 »), a lu %4 à %5</translation>
     </message>
     <message>
-        <source>%1 %2 (state "%3") read %4 at a pressure that was not measured (the readings leave it at %5, give or take %6)</source>
+        <source>%1 %2 (state &quot;%3&quot;) read %4 at a pressure that was not measured (the readings leave it at %5, give or take %6)</source>
         <translation>%1, %2 (état « %3 »), a lu %4 à une pression non mesurée (les lectures la situent à %5, à %6 près)</translation>
     </message>
     <message>
@@ -1917,7 +1917,7 @@
         <translation>aucune taille n’accepte cette seule lecture, la plus proche est %1</translation>
     </message>
     <message>
-        <source>%1 (%2), %3, state "%4"</source>
+        <source>%1 (%2), %3, state &quot;%4&quot;</source>
         <translation>%1 (%2), %3, état « %4 »</translation>
     </message>
     <message>
@@ -2373,11 +2373,11 @@
         <translation>contour tracé à la main</translation>
     </message>
     <message>
-        <source>straight line from the landing plane's centre along the ostium normal to the opposite wall</source>
+        <source>straight line from the landing plane&apos;s centre along the ostium normal to the opposite wall</source>
         <translation>droite du centre du plan d’atterrissage selon la normale de l’ostium jusqu’à la paroi opposée</translation>
     </message>
     <message>
-        <source>angle between the axis' directions before and after its sharpest place, each over 6 mm</source>
+        <source>angle between the axis&apos; directions before and after its sharpest place, each over 6 mm</source>
         <translation>angle entre les directions de l’axe avant et après son point le plus courbe, chacune sur 6 mm</translation>
     </message>
     <message>
@@ -2461,7 +2461,7 @@
         <translation>par minute</translation>
     </message>
     <message>
-        <source>length of the axis from the ostium to the wall at the lobe's far end</source>
+        <source>length of the axis from the ostium to the wall at the lobe&apos;s far end</source>
         <translation>longueur de l’axe de l’ostium à la paroi au bout du lobe</translation>
     </message>
     <message>
@@ -3276,7 +3276,7 @@
         <translation>Vitesses, temps et enveloppes se mesurent sur le spectre ; les longueurs non.</translation>
     </message>
     <message>
-        <source>Lengths and angles can be measured by the C-arm's geometry, or once a catheter or a known length has given the scale.</source>
+        <source>Lengths and angles can be measured by the C-arm&apos;s geometry, or once a catheter or a known length has given the scale.</source>
         <translation>Longueurs et angles se mesurent selon la géométrie de l’arceau, ou dès qu’un cathéter ou une longueur connue a donné l’échelle.</translation>
     </message>
     <message>
@@ -3842,12 +3842,16 @@
     <message numerus="yes">
         <source>%n thing(s) are wrong with the library: %1 Copy what is whole into a new library.</source>
         <translation>
-            <numerusform>%n chose ne va pas dans la bibliothèque : %1 Copiez ce qui est intact dans une nouvelle bibliothèque.</numerusform><numerusform>%n choses ne vont pas dans la bibliothèque : %1 Copiez ce qui est intact dans une nouvelle bibliothèque.</numerusform></translation>
+            <numerusform>%n chose ne va pas dans la bibliothèque : %1 Copiez ce qui est intact dans une nouvelle bibliothèque.</numerusform>
+            <numerusform>%n choses ne vont pas dans la bibliothèque : %1 Copiez ce qui est intact dans une nouvelle bibliothèque.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n case(s) were copied to %1, each with its newest whole version. Choose this file in the settings to work with it.</source>
         <translation>
-            <numerusform>%n cas a été copié vers %1, avec sa version intacte la plus récente. Choisissez ce fichier dans les réglages pour travailler avec.</numerusform><numerusform>%n cas ont été copiés vers %1, chacun avec sa version intacte la plus récente. Choisissez ce fichier dans les réglages pour travailler avec.</numerusform></translation>
+            <numerusform>%n cas a été copié vers %1, avec sa version intacte la plus récente. Choisissez ce fichier dans les réglages pour travailler avec.</numerusform>
+            <numerusform>%n cas ont été copiés vers %1, chacun avec sa version intacte la plus récente. Choisissez ce fichier dans les réglages pour travailler avec.</numerusform>
+        </translation>
     </message>
     <message>
         <source>A new library for what is whole</source>
@@ -4444,7 +4448,9 @@
     <message numerus="yes">
         <source>%n of ID, name and date of birth differ(s).</source>
         <translation>
-            <numerusform>%n élément parmi numéro, nom et date de naissance diffère.</numerusform><numerusform>%n éléments parmi numéro, nom et date de naissance diffèrent.</numerusform></translation>
+            <numerusform>%n élément parmi numéro, nom et date de naissance diffère.</numerusform>
+            <numerusform>%n éléments parmi numéro, nom et date de naissance diffèrent.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Take the readings</source>
@@ -4497,12 +4503,16 @@
     <message numerus="yes">
         <source>%n image(s) were written to %1.</source>
         <translation>
-            <numerusform>%n image a été écrite dans %1.</numerusform><numerusform>%n images ont été écrites dans %1.</numerusform></translation>
+            <numerusform>%n image a été écrite dans %1.</numerusform>
+            <numerusform>%n images ont été écrites dans %1.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n file(s) were left out, since text of the patient may be in them.</source>
         <translation>
-            <numerusform>%n fichier a été laissé de côté, car du texte du patient peut s’y trouver.</numerusform><numerusform>%n fichiers ont été laissés de côté, car du texte du patient peut s’y trouver.</numerusform></translation>
+            <numerusform>%n fichier a été laissé de côté, car du texte du patient peut s’y trouver.</numerusform>
+            <numerusform>%n fichiers ont été laissés de côté, car du texte du patient peut s’y trouver.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Look at the pictures before you pass them on: text within the image is not removed.</source>
@@ -4815,8 +4825,8 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>3D echo, slice %1 of %2, %3 mm apart; time point %4 of %5. Lengths hold within a slice; left, back and head are not known.</source>
-        <translation>Écho 3D, coupe %1 sur %2, écart de %3 mm ; instant %4 sur %5. Les longueurs valent dans une coupe ; gauche, arrière et tête ne sont pas connus.</translation>
+        <source>3D echo, slice %1 of %2, %3&#xa0;mm apart; time point %4 of %5. Lengths hold within a slice; left, back and head are not known.</source>
+        <translation>Écho 3D, coupe %1 sur %2, écart de %3&#xa0;mm ; instant %4 sur %5. Les longueurs valent dans une coupe ; gauche, arrière et tête ne sont pas connus.</translation>
     </message>
     <message>
         <source>On the spectrum velocities, times and envelopes are measured (Alt+6, Alt+7, Alt+8), no lengths.</source>
@@ -4987,11 +4997,11 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
 <context>
     <name>ReadReport</name>
     <message>
-        <source>The patient's ID is “%1” in the case and “%2” in the report.</source>
+        <source>The patient&apos;s ID is “%1” in the case and “%2” in the report.</source>
         <translation>Le numéro du patient est « %1 » dans le cas et « %2 » dans le rapport.</translation>
     </message>
     <message>
-        <source>The patient's name is “%1” in the case and “%2” in the report.</source>
+        <source>The patient&apos;s name is “%1” in the case and “%2” in the report.</source>
         <translation>Le nom du patient est « %1 » dans le cas et « %2 » dans le rapport.</translation>
     </message>
     <message>
@@ -5033,19 +5043,23 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message numerus="yes">
         <source>%n reading(s) were taken from the %1.</source>
         <translation>
-            <numerusform>%n lecture a été reprise : %1.</numerusform><numerusform>%n lectures ont été reprises : %1.</numerusform></translation>
+            <numerusform>%n lecture a été reprise : %1.</numerusform>
+            <numerusform>%n lectures ont été reprises : %1.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n reading(s) are in the case already.</source>
         <translation>
-            <numerusform>%n lecture est déjà dans le cas.</numerusform><numerusform>%n lectures sont déjà dans le cas.</numerusform></translation>
+            <numerusform>%n lecture est déjà dans le cas.</numerusform>
+            <numerusform>%n lectures sont déjà dans le cas.</numerusform>
+        </translation>
     </message>
     <message>
         <source>the comparison table has no row for it</source>
         <translation>le tableau comparatif n’a pas de ligne pour lui</translation>
     </message>
     <message>
-        <source>it does not say whether it is the ostium's or the landing zone's</source>
+        <source>it does not say whether it is the ostium&apos;s or the landing zone&apos;s</source>
         <translation>il n’est pas dit s’il s’agit de l’ostium ou de la zone d’atterrissage</translation>
     </message>
     <message>
@@ -5834,7 +5848,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Les largeurs en écho sont situées %1 au-delà de la zone d’ancrage du CT, vers la pointe (nombre négatif : plus près de l’oreillette).</translation>
     </message>
     <message>
-        <source>The plane's part is not told: it needs the probe's place, from places marked in both.</source>
+        <source>The plane&apos;s part is not told: it needs the probe&apos;s place, from places marked in both.</source>
         <translation>La part du plan n’est pas donnée : il faut la place de la sonde, d’après des points marqués dans les deux.</translation>
     </message>
     <message>

@@ -4,6 +4,7 @@
 #include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/quantity.h"
+#include "app/format/rich_text.h"
 #include "app/format/sizing_sentences.h"
 #include "app/format/terms.h"
 #include "app/format/words.h"
@@ -57,10 +58,6 @@ QString table(const core::RoomCard& card) {
         html += QStringLiteral("</tr>");
     }
     return html + QStringLiteral("</table>");
-}
-
-QString paragraph(const QString& text) {
-    return QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped());
 }
 
 QString overturning(const core::RoomCard& card) {

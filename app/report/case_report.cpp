@@ -46,7 +46,7 @@ QString foot(const CaseReportSource& source) {
 } // namespace
 
 ReportTable tableOf(const ComparisonModel& model) {
-    using Role = ComparisonModel::Role;
+    using CellRole = ComparisonModel::Role;
     const auto lines = [](const QStringList& texts) {
         QStringList some = texts;
         some.removeAll(QString());
@@ -55,13 +55,13 @@ ReportTable tableOf(const ComparisonModel& model) {
     ReportTable table;
     for (int column = 0; column < model.columnCount(); ++column) {
         const auto head = [&](int role) { return model.headerData(column, Qt::Horizontal, role).toString(); };
-        table.header << lines({head(Qt::DisplayRole), head(Role::CarriedRole), head(Role::DifferenceRole)});
+        table.header << lines({head(Qt::DisplayRole), head(CellRole::CarriedRole), head(CellRole::DifferenceRole)});
         if (column > 0) table.numeric.push_back(column);
     }
     for (int row = 0; row < model.rowCount(); ++row) {
         const QModelIndex first = model.index(row, 0);
-        const bool heading = first.data(Role::IsHeadingRole).toBool();
-        if (!heading && first.data(Role::IsEmptyRole).toBool()) continue;
+        const bool heading = first.data(CellRole::IsHeadingRole).toBool();
+        if (!heading && first.data(CellRole::IsEmptyRole).toBool()) continue;
         // A heading with nothing below it is replaced by the next one.
         if (heading && !table.headings.empty() && table.headings.back() + 1 == table.rows.size()) {
             table.rows.pop_back();
@@ -73,8 +73,8 @@ ReportTable tableOf(const ComparisonModel& model) {
             const QModelIndex cell = model.index(row, column);
             const auto text = [&](int role) { return cell.data(role).toString(); };
             cells << (column == 0 ? text(Qt::DisplayRole)
-                                  : lines({text(Qt::DisplayRole), text(Role::CarriedRole), text(Role::DifferenceRole),
-                                           text(Role::StaleWordsRole)}));
+                                  : lines({text(Qt::DisplayRole), text(CellRole::CarriedRole), text(CellRole::DifferenceRole),
+                                           text(CellRole::StaleWordsRole)}));
         }
         table.rows.push_back(std::move(cells));
     }

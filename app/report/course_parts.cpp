@@ -12,12 +12,12 @@ namespace {
 
 using Weight = ReportParagraph::Weight;
 
-QString text(std::string_view utf8) {
+QString fromUtf8(std::string_view utf8) {
     return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
 }
 
 QString pressure(const std::optional<double>& mmHg) {
-    return mmHg ? text(core::pressureText(*mmHg)) : QStringLiteral("–");
+    return mmHg ? fromUtf8(core::pressureText(*mmHg)) : QStringLiteral("–");
 }
 
 QString number(double value, int digits) {
@@ -37,7 +37,7 @@ ReportTable momentTable(const core::CaseRecord& record) {
     std::stable_sort(moments.begin(), moments.end(), [](const auto* a, const auto* b) { return a->circulation.stage < b->circulation.stage; });
     for (const core::Moment* moment : moments) {
         const core::HaemodynamicState& c = moment->circulation;
-        table.rows.push_back({text(c.state), stageName(c.stage),
+        table.rows.push_back({fromUtf8(c.state), stageName(c.stage),
                               c.meanPressureMmHg ? pressure(c.meanPressureMmHg) : QCoreApplication::translate("Report", "unknown"),
                               pressure(c.vWaveMmHg), c.pressureSource ? pressureSourceName(*c.pressureSource) : QStringLiteral("–"),
                               pressure(c.meanMitralGradientMmHg), c.rhythm ? rhythmName(*c.rhythm) : QStringLiteral("–")});
@@ -47,7 +47,7 @@ ReportTable momentTable(const core::CaseRecord& record) {
 
 QString rangeWords(const core::ReleaseRow& row) {
     if (!row.range) return QStringLiteral("–");
-    const QString unit = row.unit.empty() ? QString() : QLatin1Char(' ') + text(row.unit);
+    const QString unit = row.unit.empty() ? QString() : QLatin1Char(' ') + fromUtf8(row.unit);
     const auto& r = *row.range;
     const QString limits = r.least && r.greatest
                                ? QCoreApplication::translate("Report", "%1 to %2%3").arg(number(*r.least, 1), number(*r.greatest, 1), unit)
@@ -80,10 +80,10 @@ ReportTable lookTable(const core::ReleaseReport& report) {
         if (row.view != view) {
             view = row.view;
             table.headings.push_back(table.rows.size());
-            table.rows.push_back({view.empty() ? QCoreApplication::translate("Report", "Without a view") : text(view)});
+            table.rows.push_back({view.empty() ? QCoreApplication::translate("Report", "Without a view") : fromUtf8(view)});
         }
-        const QString unit = row.unit.empty() ? QString() : QLatin1Char(' ') + text(row.unit);
-        table.rows.push_back({coreWords(row.what), number(row.value, 1) + unit, rangeWords(row), verdictWords(row), text(row.seenBy)});
+        const QString unit = row.unit.empty() ? QString() : QLatin1Char(' ') + fromUtf8(row.unit);
+        table.rows.push_back({coreWords(row.what), number(row.value, 1) + unit, rangeWords(row), verdictWords(row), fromUtf8(row.seenBy)});
     }
     return table;
 }
@@ -114,7 +114,7 @@ ReportSection releasePart(const CaseReportSource& source) {
     for (const ReleaseLook& look : source.answers->releaseLooks()) {
         section.blocks.push_back(ReportParagraph{
             look.state.time.empty() ? stageName(look.state.stage)
-                                    : QCoreApplication::translate("Report", "%1, %2").arg(stageName(look.state.stage), text(look.state.time)),
+                                    : QCoreApplication::translate("Report", "%1, %2").arg(stageName(look.state.stage), fromUtf8(look.state.time)),
             Weight::Lead});
         if (!look.report) {
             section.blocks.push_back(ReportParagraph{look.problem, Weight::Warning});

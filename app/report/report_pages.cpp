@@ -65,7 +65,7 @@ QTextBlockFormat block(double above, double below) {
 }
 
 /// A paragraph, a row of a table or a line of pictures: what may begin a page.
-struct Unit {
+struct PageUnit {
     QTextBlock block;            ///< of a paragraph
     QTextTable* table = nullptr; ///< of a row
     int row = 0;
@@ -81,7 +81,7 @@ public:
     Writer(QTextDocument& document, double width, const PageBreaks& breaks)
         : m_document(document), m_cursor(&document), m_width(width), m_breaks(breaks) {}
 
-    const std::vector<Unit>& units() const { return m_units; }
+    const std::vector<PageUnit>& units() const { return m_units; }
 
     void write(const PrintedReport& report) {
         m_cursor.beginEditBlock();
@@ -379,12 +379,12 @@ private:
     QTextCursor m_cursor;
     double m_width;
     const PageBreaks& m_breaks;
-    std::vector<Unit> m_units;
+    std::vector<PageUnit> m_units;
     int m_pictures = 0;
     bool m_fresh = true;
 };
 
-QRectF placeOf(const QTextDocument& text, const Unit& unit) {
+QRectF placeOf(const QTextDocument& text, const PageUnit& unit) {
     const QAbstractTextDocumentLayout& layout = *text.documentLayout();
     if (!unit.table) return layout.blockBoundingRect(unit.block);
     QRectF all;
@@ -403,7 +403,7 @@ QRectF placeOf(const QTextDocument& text, const Unit& unit) {
 
 /// The first unit that ought to begin a page and does not: a row or picture that the end of the page cuts, or a title whose
 /// text stands on the next page.
-std::optional<std::size_t> missingBreak(const QTextDocument& text, const std::vector<Unit>& units, double pageHeight,
+std::optional<std::size_t> missingBreak(const QTextDocument& text, const std::vector<PageUnit>& units, double pageHeight,
                                         const PageBreaks& breaks) {
     const auto pageAt = [&](double y) { return static_cast<int>(std::floor(y / pageHeight)); };
     int before = 0; // last page of the unit before

@@ -1,6 +1,7 @@
 #include "app/views/echo_page.h"
 
 #include "app/format/evidence_words.h"
+#include "app/views/wrapping_row.h"
 #include "core/cine/beat_position.h"
 
 #include <QAction>
@@ -50,7 +51,7 @@ std::vector<std::string> momentsOf(const core::CaseRecord& record) {
 } // namespace
 
 EchoPage::EchoPage(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent)
-    : QWidget(parent), m_session(session), m_state(state), m_roles(new QActionGroup(this)), m_moments(new QHBoxLayout),
+    : QWidget(parent), m_session(session), m_state(state), m_roles(new QActionGroup(this)), m_moments(new WrappingRow),
       m_grid(new QGridLayout), m_instruction(new QLabel(this)), m_dial(new AngleDial(this)) {
     setObjectName("page");
     m_instruction->setWordWrap(true);
@@ -69,7 +70,7 @@ EchoPage::EchoPage(Session& session, ViewState& state, EvidenceImages& images, Q
         });
     }
     makeActions();
-    auto* tools = new QHBoxLayout;
+    auto* tools = new WrappingRow;
     tools->setContentsMargins(10, 0, 10, 4);
     for (QAction* action : m_actions) {
         if (action->property("inBar").toBool()) {
@@ -78,7 +79,6 @@ EchoPage::EchoPage(Session& session, ViewState& state, EvidenceImages& images, Q
             tools->addWidget(button);
         }
     }
-    tools->addStretch(1);
     auto* top = new QWidget(this);
     auto* upper = new QVBoxLayout(top);
     upper->setContentsMargins(0, 0, 0, 0);
@@ -213,7 +213,6 @@ void EchoPage::refreshMoments() {
         });
         m_moments->addWidget(button);
     }
-    m_moments->addStretch(1);
 }
 
 std::size_t EchoPage::shownCount() const {

@@ -18,10 +18,11 @@
 #include <array>
 
 class QGridLayout;
-class QHBoxLayout;
 class QLabel;
 
 namespace gauge::app {
+
+class WrappingRow;
 
 class EchoPage : public QWidget {
     Q_OBJECT
@@ -73,7 +74,7 @@ private:
     QSet<QString> m_known; ///< drawings there were when a length came due
     QList<QAction*> m_actions;
     QActionGroup* m_roles;
-    QHBoxLayout* m_moments;
+    WrappingRow* m_moments;
     QGridLayout* m_grid;
     QLabel* m_instruction;
     AngleDial* m_dial;

@@ -4,7 +4,9 @@
 #include "app/format/core_sentences.h"
 #include "app/format/evidence_words.h"
 #include "app/format/quantity.h"
+#include "app/format/rich_text.h"
 #include "app/models/echo_pass.h"
+#include "app/views/wrapping_row.h"
 #include "core/fluoro/projected_outline.h"
 #include "core/fluoro/projected_width.h"
 
@@ -22,10 +24,6 @@
 
 namespace gauge::app {
 namespace {
-
-QString paragraph(const QString& text) {
-    return QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped());
-}
 
 QString heading(const QString& text) {
     return QStringLiteral("<p><b>%1</b></p>").arg(text.toHtmlEscaped());
@@ -49,14 +47,13 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     auto* tools = new QHBoxLayout;
     tools->setContentsMargins(10, 4, 10, 4);
     tools->addWidget(m_runs, 1);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new WrappingRow;
     buttons->setContentsMargins(10, 0, 10, 4);
     for (QAction* action : m_actions) {
         auto* button = new QToolButton(this);
         button->setDefaultAction(action);
         buttons->addWidget(button);
     }
-    buttons->addStretch(1);
     auto* scroll = new QScrollArea(this);
     scroll->setWidget(m_words);
     scroll->setWidgetResizable(true);

@@ -7,6 +7,7 @@
 #include "app/format/decision_words.h"
 #include "app/format/evidence_words.h"
 #include "app/format/quantity.h"
+#include "app/format/rich_text.h"
 #include "core/record/case_readings.h"
 #include "core/record/echo_values.h"
 #include "core/record/picture_readings.h"
@@ -24,10 +25,6 @@
 
 namespace gauge::app {
 namespace {
-
-QString paragraph(const QString& text) {
-    return QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped());
-}
 
 struct Part {
     QString name;

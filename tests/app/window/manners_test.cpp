@@ -268,7 +268,7 @@ TEST_F(Manners, TheStartPageLeavesTheRoomToItselfAndGoesWithTheFirstCase) {
     for (const QWidget* part : window.findChildren<QWidget*>())
         if (part->minimumSizeHint().width() > 500)
             widths += QStringLiteral("%1 '%2' %3\n").arg(part->metaObject()->className(), part->objectName()).arg(part->minimumSizeHint().width());
-    EXPECT_LE(window.minimumSizeHint().width(), 1440) << "a small screen must hold the window\n" << widths.toStdString();
+    EXPECT_LE(window.minimumSizeHint().width(), 1280) << "a small screen must hold the window\n" << widths.toStdString();
 }
 
 TEST_F(Manners, ACaseCanBeginWithoutImages) {

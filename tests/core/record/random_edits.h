@@ -49,7 +49,7 @@ inline void fillEdit(SetOstium& edit, Revision revision) {
 }
 inline void fillEdit(SetLanding& edit, Revision revision) {
     edit.landing.depthsMm.assign(static_cast<std::size_t>(*rc::gen::inRange(0, 3)), *rc::gen::inRange(1, 200) / 10.0);
-    if (flip()) edit.landing.normal = point().mm.normalized();
+    if (flip()) edit.landing.normal = PatientVector{point().mm.normalized()};
     if (flip()) edit.landing.plugMm = 12.5;
     edit.landing.revision = revision;
 }

@@ -157,6 +157,8 @@ std::string whyUnusable(const SeriesIndex& index, const std::string& folder) {
     const auto refused = countOf(index, SeriesStatus::Refused),
                aside = countOf(index, SeriesStatus::SetAside);
     if (refused + aside < static_cast<std::ptrdiff_t>(index.series.size())) return {};
+    if (index.series.empty() && index.skipped.empty())
+        return "Nothing in " + folder + " can be used: there is no file in it or in its folders.";
     std::string why = "Nothing in " + folder + " can be used: " + std::to_string(refused) +
                       " series were refused" +
                       (aside > 0 ? ", " + std::to_string(aside) + " set aside" : "") + " and " +

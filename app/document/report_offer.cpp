@@ -162,9 +162,8 @@ QString takenSentence(const ReportOffer& offer, int taken) {
     parts << QCoreApplication::translate("ReadReport", "%n reading(s) were taken from the %1.", nullptr, taken).arg(offer.source);
     if (offer.present > 0)
         parts << QCoreApplication::translate("ReadReport", "%n reading(s) are in the case already.", nullptr, offer.present);
-    if (!offer.leftOut.empty())
-        parts << QCoreApplication::translate("ReadReport", "%n number(s) of the report have no place in the comparison table.", nullptr,
-                                             static_cast<int>(offer.leftOut.size()));
+    if (const int leftOut = static_cast<int>(offer.leftOut.size()))
+        parts << QCoreApplication::translate("ReadReport", "%n number(s) of the report have no place in the comparison table.", nullptr, leftOut);
     return parts.join(QLatin1Char(' '));
 }
 

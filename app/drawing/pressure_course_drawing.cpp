@@ -140,6 +140,37 @@ void drawMoment(QPainter& painter, const Frame& f, const QRectF& area, const Cou
                      Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, words.join(QLatin1Char('\n')));
 }
 
+/// Whether a label there would hide a curve, a mark or its number.
+bool hidesACurve(const Frame& f, const std::vector<CoursePoint>& course, const QRectF& label) {
+    constexpr double kNumberPx = 48.0, kMarkPx = 7.0;
+    constexpr int kSteps = 64; // of some 4 px between two moments: finer than a label is high
+    for (const Curve& curve : curves()) {
+        std::optional<QPointF> last;
+        for (std::size_t i = 0; i < course.size(); ++i) {
+            const auto value = curve.read(course[i].moment);
+            if (!value) {
+                last.reset();
+                continue;
+            }
+            const QPointF at(f.x(i), f.y(std::clamp(*value, 0.0, f.mostMmHg)));
+            if (label.intersects(QRectF(at.x() - kMarkPx, at.y() - f.lineHeight, kNumberPx, f.lineHeight + kMarkPx))) return true;
+            for (int k = 0; last && k <= kSteps; ++k)
+                if (label.contains(*last + (at - *last) * k / kSteps)) return true;
+            last = at;
+        }
+    }
+    return false;
+}
+
+/// A place for a label over or under the line across at `y`, the first from the left that hides nothing.
+QRectF placeAtLine(const Frame& f, const std::vector<CoursePoint>& course, double y, const QSizeF& size) {
+    constexpr double kStepPx = 12.0, kEdgePx = 4.0;
+    for (double x = f.plot.left() + kEdgePx; x + size.width() + kEdgePx <= f.plot.right(); x += kStepPx)
+        for (const double top : {y - size.height() - 1.0, y + 2.0})
+            if (const QRectF place(QPointF(x, top), size); !hidesACurve(f, course, place)) return place;
+    return {QPointF(f.plot.left() + kEdgePx, y - size.height() - 1.0), size};
+}
+
 } // namespace
 
 std::vector<CoursePoint> courseOf(const core::CaseRecord& record) {
@@ -167,9 +198,9 @@ void drawPressureCourse(QPainter& painter, const QRectF& area, const std::vector
     if (decisionMmHg) {
         painter.setPen(penOf(Role::Landing, 1.5, Ground::Page));
         painter.drawLine(QPointF(f.plot.left(), f.y(*decisionMmHg)), QPointF(f.plot.right(), f.y(*decisionMmHg)));
-        painter.drawText(QRectF(f.plot.left() + 4, f.y(*decisionMmHg) - f.lineHeight - 1, f.plot.width() - 8, f.lineHeight),
-                         Qt::AlignLeft | Qt::AlignBottom,
-                         Words::tr("decision pressure, %1").arg(pressureWords(*decisionMmHg)));
+        const QString words = Words::tr("decision pressure, %1").arg(pressureWords(*decisionMmHg));
+        const QSizeF size(QFontMetricsF(font).horizontalAdvance(words) + 2.0, f.lineHeight);
+        painter.drawText(placeAtLine(f, course, f.y(*decisionMmHg), size), Qt::AlignLeft | Qt::AlignVCenter, words);
     }
     for (const Curve& curve : curves())
         drawCurve(painter, f, course, curve);

@@ -4,6 +4,7 @@
 #include "app/format/quantity.h"
 
 #include <QCoreApplication>
+#include <QFontMetricsF>
 #include <QPainterPath>
 #include <algorithm>
 
@@ -83,21 +84,22 @@ void drawMarkAt(QPainter& painter, const QRectF& area, const core::PatientPoint&
 void drawKey(QPainter& painter, const QRectF& area, LabelPlaces& places) {
     const QString words[2] = {QCoreApplication::translate("Surface", "atrium"),
                               QCoreApplication::translate("Surface", "appendage")};
-    constexpr double kSample = 10.0, kLine = 17.0;
+    constexpr double kSample = 10.0, kLeading = 3.0;
+    const double line = QFontMetricsF(labelFont(11)).height() + kLeading;
     const double width = std::max(labelWidth(words[0], 11), labelWidth(words[1], 11)) + kSample;
-    const QRectF plate(area.right() - width - 8, area.bottom() - 2 * kLine - 8, width, 2 * kLine);
+    const QRectF plate(area.right() - width - 8, area.bottom() - 2 * line - 8, width, 2 * line);
     painter.save();
     painter.setPen(Qt::NoPen);
     painter.setBrush(QColor(8, 10, 12, 200));
     painter.drawRoundedRect(plate, 3, 3);
     painter.setFont(labelFont(11));
     for (int i = 0; i < 2; ++i) {
-        const QRectF line(plate.left() + 4, plate.top() + i * kLine, width - 4, kLine);
+        const QRectF row(plate.left() + 4, plate.top() + i * line, width - 4, line);
         painter.setPen(Qt::NoPen);
         painter.setBrush(surfaceColour(i == 1));
-        painter.drawRect(QRectF(line.left(), line.center().y() - 4, 8, 8));
+        painter.drawRect(QRectF(row.left(), row.center().y() - 4, 8, 8));
         painter.setPen(tone::onImageSoft);
-        painter.drawText(line.adjusted(kSample + 3, 0, 0, 0), Qt::AlignVCenter, words[i]);
+        painter.drawText(row.adjusted(kSample + 3, 0, 0, 0), Qt::AlignVCenter, words[i]);
     }
     painter.restore();
     places.keepFree(plate);

@@ -57,8 +57,8 @@ void useLanguage(QCoreApplication& application, const QString& language) {
     g_translators.clear();
     g_language = languageFor(language);
     QLocale::setDefault(QLocale::c());
-    if (g_language == QLatin1String("en")) return;
-    add(application, QStringLiteral("qtbase_") + g_language, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
+    if (g_language != QLatin1String("en"))
+        add(application, QStringLiteral("qtbase_") + g_language, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
     add(application, QStringLiteral("ostium-gauge_") + g_language, QStringLiteral(":/translations"));
 }
 

@@ -1,4 +1,5 @@
-// The language of the screen. English stands in the sources; German and French come from resources/translations. Numbers keep
+// The language of the screen. English stands in the sources, but for its plurals; those,
+// German and French come from resources/translations. Numbers keep
 // a decimal point in every language: the same figure must not look different on two screens of one team.
 #pragma once
 

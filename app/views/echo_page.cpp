@@ -198,7 +198,10 @@ void EchoPage::refresh() {
 
 void EchoPage::refreshMoments() {
     while (QLayoutItem* item = m_moments->takeAt(0)) {
-        if (item->widget()) item->widget()->deleteLater();
+        if (QWidget* button = item->widget()) {
+            button->hide(); // at once: it is deleted when the event loop comes round
+            button->deleteLater();
+        }
         delete item;
     }
     for (const std::string& key : momentsOf(m_session.record())) {

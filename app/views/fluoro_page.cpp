@@ -40,6 +40,8 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_words->setContentsMargins(12, 8, 12, 8);
+    m_runs->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_runs->setMinimumContentsLength(24); // the rest shows when the list is open
     m_runs->setAccessibleName(tr("X-ray run"));
     m_runs->setToolTip(tr("Choose the X-ray run that is shown"));
     m_view->setOverlay([this](QPainter& painter, const QTransform& screen) { drawOutlines(painter, screen); });

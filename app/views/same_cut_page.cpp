@@ -8,6 +8,7 @@
 #include "app/format/evidence_words.h"
 #include "app/format/quantity.h"
 #include "app/format/rich_text.h"
+#include "app/views/wrapping_row.h"
 #include "core/record/case_readings.h"
 #include "core/record/echo_values.h"
 #include "core/record/picture_readings.h"
@@ -25,6 +26,8 @@
 
 namespace gauge::app {
 namespace {
+
+constexpr int kLeastLetters = 16; // of a choice: the rest shows when the list is open
 
 struct Part {
     QString name;
@@ -148,14 +151,19 @@ SameCutPage::SameCutPage(Session& session, ViewState& state, EvidenceImages& ima
     });
     m_actions = {mark, clear};
     addActions(m_actions);
-    auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(10, 4, 10, 4);
-    bar->addWidget(m_views, 1);
-    bar->addWidget(m_places, 1);
+    auto* choices = new QHBoxLayout;
+    choices->setContentsMargins(10, 4, 10, 4);
+    for (QComboBox* box : {m_views, m_places}) {
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(kLeastLetters);
+        choices->addWidget(box, 1);
+    }
+    auto* buttons = new WrappingRow;
+    buttons->setContentsMargins(10, 0, 10, 4);
     for (QAction* action : m_actions) {
         auto* button = new QToolButton(this);
         button->setDefaultAction(action);
-        bar->addWidget(button);
+        buttons->addWidget(button);
     }
     auto* pair = new QHBoxLayout;
     pair->setSpacing(1);
@@ -173,7 +181,8 @@ SameCutPage::SameCutPage(Session& session, ViewState& state, EvidenceImages& ima
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addLayout(bar);
+    layout->addLayout(choices);
+    layout->addLayout(buttons);
     layout->addLayout(pair, 3);
     layout->addWidget(m_bar);
     layout->addWidget(scroll, 2);

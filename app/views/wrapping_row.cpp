@@ -8,12 +8,13 @@
 namespace gauge::app {
 namespace {
 
-constexpr int kGap = 6; // where the style has none
+constexpr int kGap = 6;
 
 } // namespace
 
 WrappingRow::WrappingRow(QWidget* parent) : QLayout(parent) {
     setContentsMargins(0, 0, 0, 0);
+    setSpacing(kGap); // not that of the column it stands in
 }
 
 WrappingRow::~WrappingRow() {
@@ -63,7 +64,7 @@ QSize WrappingRow::sizeHint() const {
     int width = 0, height = 0;
     for (const QLayoutItem* item : m_items) {
         if (item->isEmpty()) continue;
-        width += (width > 0 ? gap() : 0) + item->sizeHint().width();
+        width += (width > 0 ? spacing() : 0) + item->sizeHint().width();
         height = std::max(height, item->sizeHint().height());
     }
     const QMargins m = contentsMargins();
@@ -85,19 +86,15 @@ int WrappingRow::arrange(const QRect& area, bool move) const {
                          item->sizeHint().height());
         if (x > inner.x() && x + size.width() > inner.x() + inner.width()) {
             x = inner.x();
-            y += line + gap();
+            y += line + spacing();
             line = 0;
         }
         if (move) item->setGeometry(QStyle::visualRect(direction, inner, QRect(QPoint(x, y), size)));
-        x += size.width() + gap();
+        x += size.width() + spacing();
         line = std::max(line, size.height());
     }
     const QMargins m = contentsMargins();
     return y + line - inner.y() + m.top() + m.bottom();
-}
-
-int WrappingRow::gap() const {
-    return spacing() >= 0 ? spacing() : kGap;
 }
 
 } // namespace gauge::app

@@ -29,7 +29,6 @@ public:
 private:
     /// Places the items in `area` when `move`; the height that they need.
     int arrange(const QRect& area, bool move) const;
-    int gap() const;
 
     std::vector<QLayoutItem*> m_items;
 };

@@ -209,8 +209,9 @@ void MeetingView::refreshSize() {
                    QStringLiteral("</b></p>");
     for (const int column : {SizesModel::Fit, SizesModel::Lasting, SizesModel::Compression, SizesModel::DepthCheck}) {
         const QString what = m_sizes.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-        html += QStringLiteral("<p style='margin:0 0 6px 0'>") + coloured(what, tone::soft) + QLatin1Char(' ') +
-                coloured(m_sizes.index(row, column).data().toString(), tone::text) + QStringLiteral("</p>");
+        html += QStringLiteral("<p style='margin:0 0 6px 0'>");
+        if (column != SizesModel::Compression) html += coloured(what, tone::soft) + QLatin1Char(' '); // its words say what they are
+        html += coloured(m_sizes.index(row, column).data().toString(), tone::text) + QStringLiteral("</p>");
     }
     for (const QString& warning : m_sizes.index(row, 0).data(SizesModel::WarningsRole).toStringList())
         html += QStringLiteral("<p style='margin:6px 0 0 0'>") + coloured(warning, tone::warning) + QStringLiteral("</p>");

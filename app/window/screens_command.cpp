@@ -27,7 +27,7 @@ Opens the teaching case without a display and writes a picture of every page, pa
 and 2x (NAME@2x.png), the pages in the other theme too (light-NAME.png), and screens.json, which lists them with page, mode,
 theme, language and scale.
 
-  --case CASE        folder of an earlier `ostium-gauge sample`; otherwise the case is made for the purpose, and removed
+  --case CASE        folder of an earlier `ostium-gauge sample`, or the case file in it; otherwise the case is made for the purpose, and removed
   --language LANG    en (default), de or fr
   --theme THEME      only this theme: dark or light
   --scale N          only this scale: 1 or 2
@@ -103,6 +103,7 @@ ExitCode screensCommand(const QString& program, const QStringList& arguments, st
     if (!scale.isEmpty()) tour.scales = {scale.toDouble()};
     if (!QDir().mkpath(tour.folder))
         return failed(err, QStringLiteral("cannot make the folder %1.").arg(tour.folder), ExitCode::OutputUnwritable);
+    if (const QFileInfo given(tour.caseFolder); given.isFile()) tour.caseFolder = given.absolutePath(); // the case file itself
     if (!tour.caseFolder.isEmpty() && !QDir(tour.caseFolder).exists())
         return failed(err, QStringLiteral("there is no case in %1.").arg(tour.caseFolder), ExitCode::InputUnreadable);
     QTemporaryDir made;

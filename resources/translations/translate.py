@@ -1,11 +1,11 @@
 #!/usr/bin/env python3
-"""Keeps the German and French texts of the screen up to date. Run from anywhere:
+"""Keeps the German and French texts of the screen, and the plurals of the English ones, up to date. Run from anywhere:
 
-    translate.py update                 collect the texts of app/ into both .ts files (lupdate of Qt 6)
+    translate.py update                 collect the texts of app/ into the .ts files (lupdate of Qt 6)
     translate.py missing de > new.json  what has no German yet, as {context: {English: ""}}
     translate.py merge de new.json      put the filled-in file back; plural texts are lists of both forms
 
-English stands in the sources and is the key.
+English stands in the sources and is the key; only its plurals ("%n file(s)") have a file of their own.
 """
 import json
 import pathlib
@@ -16,7 +16,8 @@ import xml.etree.ElementTree as ET
 
 HERE = pathlib.Path(__file__).resolve().parent
 ROOT = HERE.parent.parent
-LANGUAGES = ("de", "fr")
+LANGUAGES = ("de", "fr", "en")
+ONLY_PLURALS = ("en",)
 LUPDATE = ("/usr/lib/qt6/bin/lupdate", "lupdate")
 
 
@@ -46,7 +47,8 @@ def update():
     program = next((p for p in LUPDATE if pathlib.Path(p).exists() or "/" not in p))
     for language in LANGUAGES:
         done = subprocess.run([program, "-locations", "none", "-no-obsolete", "-no-ui-lines", "-source-language", "en",
-                               "-target-language", language, str(ROOT / "app"), "-ts", str(ts_path(language))],
+                               "-target-language", language, *(["-pluralonly"] if language in ONLY_PLURALS else []),
+                               str(ROOT / "app"), "-ts", str(ts_path(language))],
                               capture_output=True, text=True)
         problems = re.findall(r"^.*(?:lacks Q_OBJECT|Cannot invoke tr).*$", done.stdout + done.stderr, re.M)
         if done.returncode:

@@ -99,6 +99,13 @@ TEST(IndexCommand, AnswersWithTheReasonWhenNothingIsUsable) {
     EXPECT_EQ(index({text(folder.path() / "none")}).code, ExitCode::InputUnreadable);
 }
 
+TEST(IndexCommand, SaysThatAFolderIsEmpty) {
+    const TempFolder folder;
+    const Answer run = index({text(folder.path())});
+    EXPECT_EQ(run.code, ExitCode::InputUnreadable);
+    EXPECT_THAT(run.err, HasSubstr("can be used: there is no file in it or in its folders."));
+}
+
 TEST(IndexCommand, AnswersWrongUsageWithALineOnUsage) {
     for (const QStringList& wrong : {QStringList{}, QStringList{"a", "b"}, QStringList{"--unknown", "a"},
                                      QStringList{"a", "--json"}, QStringList{""}}) {

@@ -1,3 +1,4 @@
+#include "app/format/language.h"
 #include "app/window/theme.h"
 
 #include <QApplication>
@@ -9,6 +10,7 @@ int main(int argc, char** argv) {
     QStandardPaths::setTestModeEnabled(true); // settings of the person stay untouched
     QApplication application(argc, argv);
     QApplication::setOrganizationName(QStringLiteral("ostium-gauge-tests"));
+    gauge::app::useLanguage(application, QStringLiteral("en"));
     gauge::app::applyTheme(application);
     testing::InitGoogleTest(&argc, argv);
     return RUN_ALL_TESTS();

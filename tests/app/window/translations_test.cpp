@@ -1,4 +1,4 @@
-// The German and French texts of the screen against the English ones of the sources.
+// The texts of the screen in other languages against the English ones of the sources.
 #include "app/format/language.h"
 #include "app/window/main_window.h"
 
@@ -101,6 +101,23 @@ TEST_P(Translations, AreInTheProgram) {
     EXPECT_NE(MainWindow::tr("&File"), QStringLiteral("&File")) << "a class in a namespace";
     useLanguage(*QCoreApplication::instance(), QStringLiteral("en"));
     EXPECT_EQ(QCoreApplication::translate("Role", "landing zone"), QStringLiteral("landing zone"));
+}
+
+// "1 file(s)" is nobody's English.
+TEST(EnglishPlurals, AreAllInTheProgram) {
+    std::size_t plurals = 0;
+    for (const Text& text : readTexts(tsPath(QStringLiteral("de"))))
+        plurals += text.source.contains(QLatin1String("%n"));
+    const auto english = readTexts(tsPath(QStringLiteral("en")));
+    EXPECT_EQ(english.size(), plurals);
+    for (const Text& text : english) {
+        EXPECT_FALSE(text.unfinished) << text.source.toStdString();
+        for (const int n : {1, 2}) {
+            const QString shown = QCoreApplication::translate(text.context.toUtf8(), text.source.toUtf8(), nullptr, n);
+            EXPECT_FALSE(shown.contains(QLatin1String("(s)"))) << shown.toStdString();
+            EXPECT_TRUE(shown.contains(QString::number(n))) << shown.toStdString();
+        }
+    }
 }
 
 INSTANTIATE_TEST_SUITE_P(Languages, Translations, ::testing::Values("de", "fr"));

@@ -59,7 +59,7 @@ Frame frameOf(const QRectF& area, const std::vector<CoursePoint>& course, const 
         for (const Reader read : {mean, vWave, gradient})
             most = std::max(most, read(point.moment).value_or(0.0));
     frame.mostMmHg = 10.0 * std::ceil(most / 10.0 + 0.25);
-    frame.plot = area.adjusted(metrics.horizontalAdvance(QStringLiteral("100 ")) + 10, 2.2 * frame.lineHeight, -12,
+    frame.plot = area.adjusted(metrics.horizontalAdvance(QStringLiteral("100 ")) + 10, 3.2 * frame.lineHeight, -12,
                                -3.8 * frame.lineHeight);
     return frame;
 }
@@ -89,18 +89,30 @@ void drawScale(QPainter& painter, const Frame& f, const QRectF& area) {
     painter.drawText(QPointF(area.left() + 2, f.plot.top() - 6), QStringLiteral("mmHg"));
 }
 
-void drawLegend(QPainter& painter, const Frame& f, const QRectF& area) {
+/// What each line is, in one row or, where that is too narrow, in two.
+void drawLegend(QPainter& painter, const Frame& f, const QRectF& area, std::optional<double> decisionMmHg) {
+    constexpr double kLinePx = 26.0, kWordsPx = 32.0, kGapPx = 22.0;
     const QFontMetricsF metrics(painter.font());
-    double x = f.plot.left() + 44;
-    const double y = area.top() + 0.7 * f.lineHeight;
-    for (const Curve& curve : curves()) {
-        painter.setPen(QPen(curve.colour, 1.5, curve.style));
-        painter.drawLine(QPointF(x, y), QPointF(x + 26, y));
-        drawMarker(painter, {x + 13, y}, curve.marker, curve.colour);
+    const double left = f.plot.left() + 44;
+    double x = left, y = area.top() + 0.7 * f.lineHeight;
+    const auto entry = [&](const QPen& pen, std::optional<Marker> marker, const QString& words) {
+        const double width = kWordsPx + metrics.horizontalAdvance(words);
+        if (x > left && x + width > area.right()) {
+            x = left;
+            y += 1.15 * f.lineHeight;
+        }
+        painter.setPen(pen);
+        painter.drawLine(QPointF(x, y), QPointF(x + kLinePx, y));
+        if (marker) drawMarker(painter, {x + kLinePx / 2, y}, *marker, pen.color());
         painter.setPen(tone::text);
-        painter.drawText(QPointF(x + 32, y + metrics.ascent() / 2 - 1), curve.words);
-        x += 32 + metrics.horizontalAdvance(curve.words) + 22;
-    }
+        painter.drawText(QPointF(x + kWordsPx, y + metrics.ascent() / 2 - 1), words);
+        x += width + kGapPx;
+    };
+    for (const Curve& curve : curves())
+        entry(QPen(curve.colour, 1.5, curve.style), curve.marker, curve.words);
+    if (decisionMmHg)
+        entry(penOf(Role::Landing, 1.5, Ground::Page), std::nullopt,
+              Words::tr("decision pressure, %1").arg(pressureWords(*decisionMmHg)));
 }
 
 void drawCurve(QPainter& painter, const Frame& f, const std::vector<CoursePoint>& course, const Curve& curve) {
@@ -140,37 +152,6 @@ void drawMoment(QPainter& painter, const Frame& f, const QRectF& area, const Cou
                      Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, words.join(QLatin1Char('\n')));
 }
 
-/// Whether a label there would hide a curve, a mark or its number.
-bool hidesACurve(const Frame& f, const std::vector<CoursePoint>& course, const QRectF& label) {
-    constexpr double kNumberPx = 48.0, kMarkPx = 7.0;
-    constexpr int kSteps = 64; // of some 4 px between two moments: finer than a label is high
-    for (const Curve& curve : curves()) {
-        std::optional<QPointF> last;
-        for (std::size_t i = 0; i < course.size(); ++i) {
-            const auto value = curve.read(course[i].moment);
-            if (!value) {
-                last.reset();
-                continue;
-            }
-            const QPointF at(f.x(i), f.y(std::clamp(*value, 0.0, f.mostMmHg)));
-            if (label.intersects(QRectF(at.x() - kMarkPx, at.y() - f.lineHeight, kNumberPx, f.lineHeight + kMarkPx))) return true;
-            for (int k = 0; last && k <= kSteps; ++k)
-                if (label.contains(*last + (at - *last) * k / kSteps)) return true;
-            last = at;
-        }
-    }
-    return false;
-}
-
-/// A place for a label over or under the line across at `y`, the first from the left that hides nothing.
-QRectF placeAtLine(const Frame& f, const std::vector<CoursePoint>& course, double y, const QSizeF& size) {
-    constexpr double kStepPx = 12.0, kEdgePx = 4.0;
-    for (double x = f.plot.left() + kEdgePx; x + size.width() + kEdgePx <= f.plot.right(); x += kStepPx)
-        for (const double top : {y - size.height() - 1.0, y + 2.0})
-            if (const QRectF place(QPointF(x, top), size); !hidesACurve(f, course, place)) return place;
-    return {QPointF(f.plot.left() + kEdgePx, y - size.height() - 1.0), size};
-}
-
 } // namespace
 
 std::vector<CoursePoint> courseOf(const core::CaseRecord& record) {
@@ -194,13 +175,10 @@ void drawPressureCourse(QPainter& painter, const QRectF& area, const std::vector
     for (std::size_t i = 0; i < course.size(); ++i)
         drawMoment(painter, f, area, course[i], i, course[i].id == chosen);
     drawScale(painter, f, area);
-    drawLegend(painter, f, area);
+    drawLegend(painter, f, area, decisionMmHg);
     if (decisionMmHg) {
         painter.setPen(penOf(Role::Landing, 1.5, Ground::Page));
         painter.drawLine(QPointF(f.plot.left(), f.y(*decisionMmHg)), QPointF(f.plot.right(), f.y(*decisionMmHg)));
-        const QString words = Words::tr("decision pressure, %1").arg(pressureWords(*decisionMmHg));
-        const QSizeF size(QFontMetricsF(font).horizontalAdvance(words) + 2.0, f.lineHeight);
-        painter.drawText(placeAtLine(f, course, f.y(*decisionMmHg), size), Qt::AlignLeft | Qt::AlignVCenter, words);
     }
     for (const Curve& curve : curves())
         drawCurve(painter, f, course, curve);

@@ -13,19 +13,14 @@ std::string withMomentWords(const core::CaseRecord& record, const std::string& s
         if (id.toStdString() == core::kCtState) return QCoreApplication::translate("Evidence", "CT, pressure unknown");
         return momentWords(record, id.section(QLatin1Char('/'), -1).toStdString()); // of values without a moment: their group
     };
-    QString text = QString::fromStdString(sentence);
-    // Stage and id together, as in "(before the repair, state "echo")": the stage is enough.
-    static const QRegularExpression besideStage(QStringLiteral(", state \"[^\"]*\"\\)"));
-    text.replace(besideStage, QStringLiteral(")"));
-    static const QRegularExpression alone(QStringLiteral("(\\()?((?:the )?state )\"([^\"]*)\"(?: \\(([^()]*)\\))?"));
+    const QString text = QString::fromStdString(sentence);
+    // Only the name is replaced: the sentence stays one that core_sentences.h knows and translates.
+    static const QRegularExpression named(QStringLiteral("(state \")([^\"]*)\""));
     QString result;
     qsizetype from = 0;
-    for (auto match = alone.globalMatch(text); match.hasNext();) {
+    for (auto match = named.globalMatch(text); match.hasNext();) {
         const auto found = match.next();
-        const bool inBrackets = !found.captured(1).isEmpty();
-        const QString words = QStringLiteral("“%1”").arg(wordsOf(found.captured(3)));
-        result += text.mid(from, found.capturedStart() - from) + found.captured(1);
-        result += inBrackets || !found.captured(2).startsWith(QLatin1String("the")) ? words : QStringLiteral("the moment ") + words;
+        result += text.mid(from, found.capturedStart() - from) + found.captured(1) + wordsOf(found.captured(2)) + QLatin1Char('"');
         from = found.capturedEnd();
     }
     return (result + text.mid(from)).toStdString();

@@ -7,7 +7,7 @@
 
 namespace gauge::app {
 
-/// The sentence with "the state "echo-2"" and the like replaced by the moment's words (evidence_words.h).
+/// The sentence with the id in each `state "echo-2"` replaced by the moment's words (evidence_words.h).
 std::string withMomentWords(const core::CaseRecord& record, const std::string& sentence);
 
 } // namespace gauge::app

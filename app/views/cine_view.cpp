@@ -22,6 +22,7 @@ namespace gauge::app {
 namespace {
 
 constexpr double kScrubberHeight = 26.0;
+constexpr double kSmallPicturePx = 300.0;
 constexpr double kMargin = 10.0;
 
 /// The strip of a picture that has no calibrated regions, above and below, in which names are usually burned in.
@@ -278,6 +279,10 @@ void CineView::paintWords(QPainter& painter) {
     drawLabel(painter, QPointF(0, 16), title, tone::onImage, LabelSide::Right, area);
     const bool scaled = hasScale(*data(), m_player.frame(), byHand());
     QString words = scaleText();
+    // Beside other views there is room for the scale, not for where it comes from: that stands on the view alone.
+    const qsizetype origin = words.contains(QLatin1Char('\n')) ? -1 : words.indexOf(QLatin1String(" ("));
+    if (scaled && origin > 0 && area.height() < kSmallPicturePx)
+        words.truncate(origin);
     if (m_state.namesHidden())
         words += QLatin1Char('\n') + (data()->xray ? tr("X-ray pictures are shown whole: look for burned-in names.")
                                                    : tr("Text outside the calibrated regions is blanked."));

@@ -515,7 +515,10 @@ TEST(FluoroPage, NamesTheAnglesAndTheMissingScale) {
     ASSERT_TRUE(pages.record().scales.contains("2.25.300"));
     page.view().armLine(core::DrawingRole::LandingWidth);
     drag(page.view(), at(page.view(), 10, 20), at(page.view(), 90, 20));
-    EXPECT_TRUE(page.text().contains("Drawn here: 16.")) << page.text().toStdString(); // 80 pixels of 4/20 mm
+    // 80 pixels of 4/20 mm; the mouse hits whole pixels of the screen, at each of the four ends.
+    constexpr double kMouseMm = 0.3;
+    const QString drawn = page.text().section("Drawn here: ", 1).section(' ', 0, 0);
+    EXPECT_NEAR(drawn.toDouble(), 16.0, kMouseMm) << page.text().toStdString();
 }
 
 TEST(EvidencePanel, ChangesStageAndAngleOfAllThatIsSelectedInOneStep) {

@@ -222,8 +222,14 @@ TEST(DrawingValues, NameWhatTheyRestOnAndAreStaleWhenThePlaneMovesUntilConfirmed
     EXPECT_FALSE(isStale(record, values[0]));
     EXPECT_FALSE(isPlaneMoved(record, d));
 
+    const auto landingAt = [](double depthMm, Revision revision) {
+        LandingPlanes planes;
+        planes.depthsMm = {depthMm};
+        planes.revision = revision;
+        return SetLanding{planes};
+    };
     // Everything that decides where a landing plane lies moves it; an unrelated mark does not.
-    for (const auto& move : std::vector<Edit>{SetLanding{{{12.0}, {}, 9, UnknownFields::object()}},
+    for (const auto& move : std::vector<Edit>{landingAt(12.0, 9),
                                               SetOstium{OstiumPlane{{}, true, 9, UnknownFields::object()}},
                                               SetMark{MarkKind::Tip, Mark{{}, 9, UnknownFields::object()}}}) {
         const Edit back = apply(record, move);
@@ -235,7 +241,7 @@ TEST(DrawingValues, NameWhatTheyRestOnAndAreStaleWhenThePlaneMovesUntilConfirmed
     apply(record, SetMark{MarkKind::Aorta, Mark{{}, 9, UnknownFields::object()}});
     EXPECT_FALSE(isStale(record, values[0]));
 
-    apply(record, SetLanding{{{12.0}, {}, 10, UnknownFields::object()}});
+    apply(record, landingAt(12.0, 10));
     std::get<SectionSite>(d.site).planeRevision = revisionOf(record, input::placeOf(input::kLanding));
     record.drawings["4"] = {d, 11, UnknownFields::object()};
     EXPECT_FALSE(isStale(record, drawingValues(record, "4", kSection, nullptr)->front())) << "confirmed";

@@ -1,0 +1,166 @@
+#include "core/sizing/seat_words.h"
+
+#include "core/number_text.h"
+#include "core/sizing/wording.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gauge::core {
+namespace {
+
+constexpr double kTurnedDeg = 15.0;        // from here on the direction is worth a sentence; an assumption
+constexpr double kShareWantedPercent = 200.0 / 3.0; // core/release/release_check.h: common practice, no source
+
+std::string spreadText(const Estimate& e) {
+    return fixed(e.value, 1) + " ± " + fixed(e.standardUncertainty(), 1) + " mm";
+}
+
+std::string sharePercent(const Estimate& e) {
+    return fixed(e.value, 0) + " ± " + fixed(e.standardUncertainty(), 0) + " %";
+}
+
+std::string fromWhere(const SeatQuestion& q) {
+    return q.chart.depthFrom == DepthFrom::Ostium ? "from the ostium" : "from the landing plane";
+}
+
+std::string sideOfStop(const Seat& seat, const SeatQuestion& q) {
+    if (seat.end == SeatEnd::Ahead) return "the wall ahead";
+    const PatientVector way = seat.stoppedAt - q.landingCentre;
+    return "the " + sideWords(way - way.dot(q.direction) * q.direction) + " wall";
+}
+
+Notice reachFact(const Seat& seat, const SeatQuestion& q) {
+    const std::string asked = "the chart asks for " + mmText(seat.neededMm) + ".";
+    if (seat.end == SeatEnd::NoRoom)
+        return {"seat-reach",
+                "Size " + seat.name + " finds no room along the sheath: at the landing zone " + sideOfStop(seat, q) +
+                    " is nearer to the middle than half its narrowest width of " + mmText(seat.narrowestMm) + ".",
+                {}};
+    if (seat.end == SeatEnd::Open)
+        return {"seat-reach",
+                "Along the sheath nothing stops size " + seat.name + " within " + mmText(seat.reachMm.value) + " " +
+                    fromWhere(q) + ", where the measured images end; " + asked,
+                {}};
+    return {"seat-reach",
+            "Along the sheath size " + seat.name + " reaches " + spreadText(seat.reachMm) + " " + fromWhere(q) + " before " +
+                sideOfStop(seat, q) + " stops it; " + asked,
+            {}};
+}
+
+std::string gapText(const std::optional<Estimate>& gap) {
+    if (!gap) return "not seen";
+    return gap->value >= 0.0 ? spreadText(*gap) + " open"
+                             : "wall pressed out by " + fixed(-gap->value, 1) + " ± " +
+                                   fixed(gap->standardUncertainty(), 1) + " mm";
+}
+
+} // namespace
+
+std::string sideWords(const PatientVector& direction) {
+    constexpr double kPart = 0.38;
+    const double length = direction.norm();
+    if (!(length > 0.0)) return "near";
+    const Eigen::Vector3d d = direction.mm / length;
+    std::string words;
+    const auto add = [&](double part, const char* plus, const char* minus) {
+        if (std::abs(part) < kPart) return;
+        words += (words.empty() ? "" : "-") + std::string(part > 0.0 ? plus : minus);
+    };
+    add(d.x(), "left", "right");
+    add(d.y(), "posterior", "anterior");
+    add(d.z(), "superior", "inferior");
+    return words;
+}
+
+std::vector<Notice> seatFacts(const Seat& seat, const SeatQuestion& q) {
+    std::vector<Notice> facts{reachFact(seat, q)};
+    if (seat.beyondCircumflexPercent)
+        facts.push_back({"seat-circumflex",
+                         sharePercent(*seat.beyondCircumflexPercent) + " of the body of size " + seat.name +
+                             " lies beyond the circumflex artery.",
+                         {}});
+    if (seat.disc)
+        facts.push_back({"seat-disc",
+                         "The disc of size " + seat.name + " covers " + sharePercent(seat.disc->sharePercent) +
+                             " of the ostium's area; its least overlap is " + spreadText(seat.disc->overlapMm) + ", on the " +
+                             sideWords(seat.disc->leastAt) + " side.",
+                         {}});
+    if (seat.gapSuperiorMm || seat.gapInferiorMm)
+        facts.push_back({"seat-gaps",
+                         "At the landing zone, size " + seat.name + " being " + mmText(seat.landingWidthMm) +
+                             " wide in place: above " + gapText(seat.gapSuperiorMm) + "; below " +
+                             gapText(seat.gapInferiorMm) + ".",
+                         {}});
+    for (const SeatClearance& c : seat.clearances)
+        facts.push_back({"seat-clearance",
+                         "In place, size " + seat.name + " lies " + spreadText(c.mm) + " from the " + words(c.structure) +
+                             (c.leastMm ? "; at least " + mmText(*c.leastMm) + " is wanted." : "; the chart names no least."),
+                         {{"structure", name(c.structure)}}});
+    return facts;
+}
+
+std::vector<Notice> seatWarnings(const Seat& seat, const SeatQuestion& q) {
+    std::vector<Notice> warnings;
+    if (seat.end == SeatEnd::NoRoom) {
+        Notice none = reachFact(seat, q);
+        none.code = "seat-no-room";
+        warnings.push_back(std::move(none));
+    } else if (!seat.reaches.value_or(true)) {
+        warnings.push_back({"seat-short",
+                            "Along the sheath size " + seat.name + " is stopped by " + sideOfStop(seat, q) + " " +
+                                mmText(seat.standsBackMm) + " before its place, and would stand back by as much.",
+                            {{"short_mm", fixed(seat.standsBackMm, 6)}}});
+    }
+    if (seat.disc && seat.disc->overlapMm.value < 0.0)
+        warnings.push_back({"seat-disc-short",
+                            "The disc of size " + seat.name + " leaves the ostium open on the " +
+                                sideWords(seat.disc->leastAt) + " side, by " + mmText(-seat.disc->overlapMm.value) +
+                                " at most.",
+                            {{"short_mm", fixed(-seat.disc->overlapMm.value, 6)}}});
+    if (q.chart.kind == DeviceKind::LobeAndDisc && seat.beyondCircumflexPercent &&
+        seat.beyondCircumflexPercent->value < kShareWantedPercent)
+        warnings.push_back({"seat-share-low",
+                            "Only " + fixed(seat.beyondCircumflexPercent->value, 0) + " % of the lobe of size " + seat.name +
+                                " lies beyond the circumflex artery; two thirds are wanted (common practice, no source).",
+                            {}});
+    for (const SeatClearance& c : seat.clearances)
+        if (!c.ok())
+            warnings.push_back({"too-near",
+                                "Size " + seat.name + " would lie " + mmText(c.mm.value) + " from the " +
+                                    words(c.structure) + "; at least " + mmText(*c.leastMm) + " is wanted.",
+                                {{"structure", name(c.structure)}, {"clearance_mm", fixed(c.mm.value, 6)}}});
+    return warnings;
+}
+
+std::vector<Notice> seatNotices(const SeatAnswer& answer, const SeatQuestion& q) {
+    std::vector<Notice> notices;
+    notices.push_back({"seat-basis", std::string("The sizes slide along ") + words(answer.basis) + ".", {}});
+    if (answer.angleToAxisDeg > kTurnedDeg)
+        notices.push_back({"seat-oblique",
+                           "That direction lies " + fixed(answer.angleToAxisDeg, 0) +
+                               " degrees off the appendage's axis at the landing zone: the wall is met earlier than along the "
+                               "axis.",
+                           {}});
+    if (q.tipUnfilled)
+        notices.push_back({"seat-no-verdict",
+                           "The tip was not filled: along the sheath the reach is a lower bound. No verdict on depth.", {}});
+    if (!answer.hasSides)
+        notices.push_back({"seat-no-sides",
+                           "The sheath runs from head to foot: no side of the body lies above or below, so no gaps are told.",
+                           {}});
+    std::string missing;
+    const auto miss = [&](const char* what) { missing += (missing.empty() ? "" : ", ") + std::string(what); };
+    const auto marked = [&](Structure s) {
+        return std::any_of(q.neighbours.begin(), q.neighbours.end(), [s](const SeatNeighbour& n) { return n.structure == s; });
+    };
+    if (!q.circumflex && !marked(Structure::CircumflexArtery)) miss(words(Structure::CircumflexArtery));
+    for (const Structure s : {Structure::Ridge, Structure::PulmonaryArtery, Structure::MitralAnnulus})
+        if (!marked(s)) miss(words(s));
+    if (!missing.empty())
+        notices.push_back({"seat-not-marked", "Not marked, and so not judged: " + missing + ".", {}});
+    return notices;
+}
+
+} // namespace gauge::core

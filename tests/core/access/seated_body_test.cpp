@@ -1,0 +1,99 @@
+#include "core/access/seated_body.h"
+
+#include "core/geometry/planar_contour.h"
+#include "tests/core/access/analytic_walls.h"
+
+#include <gtest/gtest.h>
+#include <numbers>
+
+using namespace gauge::core;
+using namespace gauge::test;
+
+namespace {
+
+// 72 sides inscribed in a circle: 0.13 % less area, 0.1 % less width.
+constexpr double kSidesShare = 0.003;
+
+SeatedBody body(std::mt19937& random, double radius, double near, double far) {
+    SeatedBody seated;
+    const Eigen::Matrix3d turn = randomTurn(random);
+    seated.origin = {40.0 * turn.col(0)};
+    seated.direction = {turn.col(2)};
+    seated.body = {{near, radius}, {far, radius}};
+    return seated;
+}
+
+SectionFrame frameAt(const SeatedBody& seated, double t, double tiltDeg) {
+    const SectionFrame f = frameOf(Plane{seated.at(t), seated.direction});
+    const Eigen::AngleAxisd turn(tiltDeg * std::numbers::pi / 180.0, f.u.mm);
+    return frameOf(Plane{seated.at(t), {turn * seated.direction.mm}});
+}
+
+} // namespace
+
+TEST(SeatedBody, DistanceOutsideAndInsideACylinderIsTheClosedForm) {
+    std::mt19937 random(1);
+    for (int seed = 0; seed < 5; ++seed) {
+        const SeatedBody seated = body(random, 10.0, -8.0, 12.0);
+        const SectionFrame f = frameOf(Plane{seated.origin, seated.direction});
+        const auto at = [&](double r, double t) {
+            return distanceMm(seated, seated.at(t) + 0.6 * r * f.u + 0.8 * r * f.v);
+        };
+        EXPECT_NEAR(at(13.0, 0.0), 3.0, 1e-9) << "beside";
+        EXPECT_NEAR(at(4.0, 15.0), 3.0, 1e-9) << "behind";
+        EXPECT_NEAR(at(13.0, 16.0), 5.0, 1e-9) << "off the edge";
+        EXPECT_NEAR(at(8.0, 0.0), -2.0, 1e-9) << "inside, under the side";
+        EXPECT_NEAR(at(3.0, 11.0), -1.0, 1e-9) << "inside, under the end";
+    }
+}
+
+TEST(SeatedBody, DistanceCountsTheDisc) {
+    std::mt19937 random(2);
+    SeatedBody seated = body(random, 10.0, 0.0, 10.0);
+    seated.disc = SeatedBody::Disc{-10.0, 16.0};
+    const SectionFrame f = frameOf(Plane{seated.origin, seated.direction});
+    EXPECT_NEAR(distanceMm(seated, seated.at(-9.0) + 15.0 * f.u), 1.0, 1e-9);
+    EXPECT_NEAR(distanceMm(seated, seated.at(-11.0) + 18.0 * f.v), 2.0, 1e-9);
+}
+
+TEST(SeatedBody, OutlinesHaveTheAreasOfTheirClosedForms) {
+    std::mt19937 random(3);
+    for (int seed = 0; seed < 5; ++seed) {
+        const SeatedBody seated = body(random, 10.0, -8.0, 12.0);
+        const auto area = [&](const SectionFrame& frame) {
+            double sum = 0.0;
+            for (const auto& loop : outlinesIn(seated, frame))
+                sum += std::abs(signedAreaMm2(loop));
+            return sum;
+        };
+        const double disc = 100.0 * std::numbers::pi;
+        EXPECT_NEAR(area(frameAt(seated, 3.0, 0.0)) / disc, 1.0, kSidesShare) << "square across";
+        EXPECT_NEAR(area(frameAt(seated, 3.0, 20.0)) / (disc / std::cos(20.0 * std::numbers::pi / 180.0)), 1.0, kSidesShare);
+        EXPECT_NEAR(area(frameAt(seated, 3.0, 90.0)) / 400.0, 1.0, kSidesShare) << "along the axis: a rectangle";
+        EXPECT_TRUE(outlinesIn(seated, frameAt(seated, 20.0, 0.0)).empty()) << "passes by";
+    }
+}
+
+TEST(SeatedBody, IsCutIntoBodyAndDiscAlongItsAxis) {
+    std::mt19937 random(4);
+    SeatedBody seated = body(random, 10.0, 0.0, 10.0);
+    seated.disc = SeatedBody::Disc{-10.0, 16.0};
+    const auto outlines = outlinesIn(seated, frameAt(seated, 0.0, 90.0));
+    ASSERT_EQ(outlines.size(), 2u);
+    EXPECT_NEAR(maximumCaliper(outlines[1]).lengthMm, std::hypot(32.0, SeatedBody::Disc::kDiscMm), 0.1);
+}
+
+TEST(SeatedMesh, IsClosedTurnedOutwardsAndHoldsTheVolume) {
+    std::mt19937 random(5);
+    SeatedBody seated = body(random, 10.0, -8.0, 12.0);
+    seated.body = {{-8.0, 10.0}, {2.0, 7.0}, {12.0, 9.0}};
+    const auto frustum = [](double a, double b) { return std::numbers::pi * 10.0 / 3.0 * (a * a + a * b + b * b); };
+    EXPECT_TRUE(topology(seatedMesh(seated)).closed());
+    EXPECT_NEAR(enclosedVolumeMm3(seatedMesh(seated)) / (frustum(10, 7) + frustum(7, 9)), 1.0, kSidesShare);
+    EXPECT_NEAR(seated.radiusMm(-3.0), 8.5, 1e-12);
+    seated.disc = SeatedBody::Disc{-10.0, 16.0};
+    EXPECT_EQ(topology(seatedMesh(seated)).pieces, 2u);
+    for (const auto& line : seatedLines(seated))
+        for (const PatientPoint& p : line)
+            EXPECT_NEAR(distanceMm(seated, p), 0.0, 1e-6) << "lines lie on the surface";
+}

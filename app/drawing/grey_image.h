@@ -39,6 +39,7 @@ struct SectionMap {
     core::PatientPoint patientFrom(const QPointF& pixel) const {
         return frame.patientFromSection(sectionFrom(pixel));
     }
+    bool operator==(const SectionMap&) const = default;
 };
 
 /// The values of which cutGrey makes a picture: cut once, shown in any window.

@@ -24,6 +24,8 @@ struct SurfaceScene {
     /// Names the mesh and its sides: who keeps a copy of them (graphics memory) makes a new one when this changes, and each
     /// time while it is 0.
     std::uint64_t stamp = 0;
+
+    bool operator==(const SurfaceScene&) const = default;
 };
 
 /// Colours of the surface: of neither role, so that lines of every role stand out.

@@ -10,6 +10,7 @@ void SurfaceDrawer::setWish(const QString& wish) {
     m_wish = wish;
     m_decided = false;
     m_gl.reset();
+    m_drawn = nullptr;
 }
 
 void SurfaceDrawer::decide() {
@@ -24,13 +25,23 @@ void SurfaceDrawer::decide() {
 }
 
 const SurfacePicture& SurfaceDrawer::draw(const SurfaceScene& scene, const SectionMap& map, const QSize& size, double ratio) {
+    const Request request{scene, map, size, ratio};
+    if (!m_drawn || scene.stamp == 0 || request != m_last) {
+        m_drawn = &drawNow(request);
+        m_last = request;
+        ++m_pictures;
+    }
+    return *m_drawn;
+}
+
+const SurfacePicture& SurfaceDrawer::drawNow(const Request& request) {
     if (!m_decided) decide();
     if (m_gl) {
-        if (const SurfacePicture* picture = m_gl->draw(scene, map, size, ratio)) return *picture;
+        if (const SurfacePicture* picture = m_gl->draw(request.scene, request.map, request.size, request.ratio)) return *picture;
         qCWarning(surfaceLog) << "The processor draws the surface from here on:" << m_gl->problem();
         m_gl.reset();
     }
-    return m_raster.draw(scene, map, size, ratio);
+    return m_raster.draw(request.scene, request.map, request.size, request.ratio);
 }
 
 } // namespace gauge::app

@@ -207,8 +207,9 @@ void SurfaceView::paintEvent(QPaintEvent*) {
         const SurfaceScene scene{&surface->mesh, &surface->beyondOstium, cutPlane(), m_stamp + (isFine ? 1 : 0)};
         QElapsedTimer clock;
         clock.start();
+        const int before = m_drawer.pictures();
         const SurfacePicture& picture = m_drawer.draw(scene, *where, size(), devicePixelRatioF());
-        if (isFine) m_fineFrameMs = 1e-6 * static_cast<double>(clock.nsecsElapsed());
+        if (isFine && m_drawer.pictures() != before) m_fineFrameMs = 1e-6 * static_cast<double>(clock.nsecsElapsed());
         if (m_fineFrameMs > kFrameMs && !m_coarse && !m_drawer.usesOpenGl())
             QMetaObject::invokeMethod(this, &SurfaceView::makeCoarse, Qt::QueuedConnection);
         painter.drawImage(QPointF(0, 0), picture.image());

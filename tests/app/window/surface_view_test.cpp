@@ -199,3 +199,32 @@ TEST_F(SurfaceViewTest, WithoutAScreenNoOpenGlIsTriedAndTheProcessorDraws) {
     EXPECT_GT(countNear(view.grab().toImage().convertToFormat(QImage::Format_RGB32), surfaceColour(true), 120), 1000);
     EXPECT_FALSE(view.drawer().usesOpenGl());
 }
+
+TEST_F(SurfaceViewTest, IsDrawnAgainOnlyWhenItOrItsViewChanges) {
+    SurfaceView view(session, state);
+    makeReady(view);
+    const QImage before = view.grab().toImage();
+    const int drawn = view.drawer().pictures();
+    ASSERT_GT(drawn, 0);
+    state.showDepth(4.0);
+    const QImage scrolled = view.grab().toImage();
+    EXPECT_EQ(view.drawer().pictures(), drawn) << "only the line over it moved";
+    EXPECT_NE(scrolled, before) << "and it did move";
+    QTest::keyClick(&view, Qt::Key_Left);
+    view.grab();
+    EXPECT_EQ(view.drawer().pictures(), drawn + 1);
+    view.resize(320, 300);
+    view.grab();
+    EXPECT_EQ(view.drawer().pictures(), drawn + 2);
+    view.setCut(SurfaceView::Cut::CrossSection);
+    view.grab();
+    const int cut = view.drawer().pictures();
+    EXPECT_EQ(cut, drawn + 3);
+    state.showDepth(8.0);
+    view.grab();
+    EXPECT_EQ(view.drawer().pictures(), cut + 1) << "the cut goes with the depth";
+    view.setMaker(fixture::syntheticSurfaceMaker()); // makes it anew
+    ASSERT_TRUE(fixture::waitUntil([&] { return view.surface() && !view.isWorking(); }));
+    view.grab();
+    EXPECT_EQ(view.drawer().pictures(), cut + 2);
+}

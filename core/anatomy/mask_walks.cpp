@@ -1,5 +1,7 @@
 #include "core/anatomy/mask_walks.h"
 
+#include "core/volume/components.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -47,32 +49,14 @@ using Frontier = std::priority_queue<Entry, std::vector<Entry>, std::greater<>>;
 } // namespace
 
 BoxMask connectedTo(const BoxMask& mask, const std::vector<std::size_t>& seeds) {
-    BoxMask filled(mask.grid);
-    std::vector<std::size_t> stack;
-    for (const std::size_t s : seeds)
-        if (s != kNoNode && mask[s] && !filled[s]) {
-            filled[s] = 1;
-            stack.push_back(s);
-        }
     const BoxGrid& g = mask.grid;
-    const auto visit = [&](std::size_t n) {
-        if (mask[n] && !filled[n]) {
-            filled[n] = 1;
-            stack.push_back(n);
-        }
-    };
-    const auto dy = static_cast<std::size_t>(g.strideY()), dz = static_cast<std::size_t>(g.strideZ());
-    while (!stack.empty()) {
-        const std::size_t i = stack.back();
-        stack.pop_back();
-        const Eigen::Vector3i n = g.node(i);
-        if (n.x() > 0) visit(i - 1);
-        if (n.x() + 1 < g.size.x()) visit(i + 1);
-        if (n.y() > 0) visit(i - dy);
-        if (n.y() + 1 < g.size.y()) visit(i + dy);
-        if (n.z() > 0) visit(i - dz);
-        if (n.z() + 1 < g.size.z()) visit(i + dz);
-    }
+    std::vector<Eigen::Vector3i> nodes;
+    for (const std::size_t s : seeds)
+        if (s != kNoNode)
+            nodes.push_back(g.node(s));
+    const BitRows grown = grownFrom(bitsSet(mask.values.data(), g.size), nodes);
+    BoxMask filled(g);
+    writeBytes(grown, filled.values.data());
     return filled;
 }
 

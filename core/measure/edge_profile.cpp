@@ -1,8 +1,10 @@
 #include "core/measure/edge_profile.h"
 
+#include "core/fast/fast_path.h"
 #include "core/geometry/planar_contour.h"
 #include "core/measure/edge_model.h"
-#include "core/volume/sampling.h"
+#include "core/volume/trilinear_rows.h"
+#include "core/volume/volume_block.h"
 
 #include <algorithm>
 #include <cmath>
@@ -79,7 +81,8 @@ Profiles sampleProfiles(const Volume& volume, const SectionFrame& frame, std::sp
                                       profiles.points[wrap(static_cast<std::ptrdiff_t>(i) - 1, n)];
         profiles.normals[i] = Eigen::Vector2d(along.y(), -along.x()).normalized();
     }
-    const TrilinearSampler sample(volume);
+    const TrilinearRows& samples = fastOr(kTrilinearRows, trilinearRowsAvx2());
+    const VoxelBlock block = voxelBlock(volume);
     const Eigen::Affine3d& toVoxel = volume.voxelFromPatient();
     profiles.values.resize(kProfileCount, static_cast<Eigen::Index>(n));
     for (std::size_t i = 0; i < n; ++i) {
@@ -89,8 +92,7 @@ Profiles sampleProfiles(const Volume& volume, const SectionFrame& frame, std::sp
             toVoxel * frame.patientFromSection(p + kProfileFromMm * m).mm;
         const Eigen::Vector3d step =
             toVoxel.linear() * (m.x() * frame.u.mm + m.y() * frame.v.mm) * kProfileStepMm;
-        for (int c = 0; c < kProfileCount; ++c)
-            profiles.values(c, static_cast<Eigen::Index>(i)) = sample.atVoxel(start + c * step);
+        samples.held(block, voxelRow(start, step), 0, kProfileCount, profiles.values.col(static_cast<Eigen::Index>(i)).data());
     }
     return profiles;
 }

@@ -1,12 +1,13 @@
-// Which voxels lie inside, one bit each: rows of 64-bit words. What iso_surface.cpp counts and walks on.
+// Which voxels lie inside, one bit each: rows of 64-bit words. What iso_surface.cpp counts and walks on, and what
+// regions grow in (components.h): a sixteenth of the voxels' memory.
 #pragma once
 
+#include "core/fast/large_vector.h"
 #include "core/volume/iso_surface.h"
 
 #include <bit>
 #include <cstddef>
 #include <cstdint>
-#include <vector>
 
 namespace gauge::core {
 
@@ -15,7 +16,15 @@ using Word = std::uint64_t;
 /// Sets bit i of `bits` when values[i] > level; the words' unused bits are 0.
 void bitsAbove(const std::int16_t* values, int count, std::int16_t level, Word* bits);
 
-/// The bits of a whole block, row after row.
+void bitsAbove(const float* values, int count, float level, Word* bits);
+
+/// Sets bit i of `bits` when values[i] is not 0; the words' unused bits are 0.
+void bitsSet(const std::uint8_t* values, int count, Word* bits);
+
+/// Sets bits begin … end - 1 of a row.
+void setBits(Word* row, int begin, int end);
+
+/// The bits of a whole block, row after row; undefined until they are written.
 class BitRows {
 public:
     explicit BitRows(const Eigen::Vector3i& size)
@@ -42,8 +51,15 @@ private:
 
     Eigen::Vector3i m_size;
     std::size_t m_words;
-    std::vector<Word> m_bits;
+    LargeVector<Word> m_bits;
 };
+
+/// Voxels above a level, and nodes of a mask that are not 0; threads share the slices.
+BitRows bitsAbove(const ValueBlock& block, std::int16_t level);
+BitRows bitsSet(const std::uint8_t* values, const Eigen::Vector3i& size);
+
+/// Writes 1 for each set bit and 0 for the others, i fastest.
+void writeBytes(const BitRows& bits, std::uint8_t* values);
 
 /// The row moved by one: bit i is what bit i + 1 was.
 inline Word shifted(const Word* row, std::size_t word, std::size_t words) {

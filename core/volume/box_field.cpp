@@ -1,7 +1,9 @@
 #include "core/volume/box_field.h"
 
+#include "core/fast/fast_path.h"
 #include "core/parallel/parallel_for.h"
-#include "core/volume/sampling.h"
+#include "core/volume/trilinear_rows.h"
+#include "core/volume/volume_block.h"
 
 #include <Eigen/Geometry>
 #include <algorithm>
@@ -49,7 +51,7 @@ std::ptrdiff_t mirrored(std::ptrdiff_t i, std::ptrdiff_t size) {
 
 /// Convolves along one axis. A "line group" is a run of nodes that are neighbours in memory, so that every axis is
 /// filtered with unit-stride inner loops where possible.
-void convolveAxis(const BoxGrid& grid, const std::vector<float>& in, std::vector<float>& out, int axis,
+void convolveAxis(const BoxGrid& grid, const LargeVector<float>& in, LargeVector<float>& out, int axis,
                   const std::vector<float>& kernel) {
     const std::ptrdiff_t strides[3] = {1, grid.strideY(), grid.strideZ()};
     const std::ptrdiff_t stride = strides[axis];
@@ -134,23 +136,20 @@ BoxGrid boxAround(const Volume& volume, const std::vector<PatientPoint>& points,
 }
 
 BoxField<float> resample(const Volume& volume, const BoxGrid& grid, float outside) {
-    BoxField<float> field(grid);
-    const TrilinearSampler sample(volume);
+    BoxField<float> field(grid, Unfilled{});
+    const TrilinearRows& samples = fastOr(kTrilinearRows, trilinearRowsAvx2());
+    const VoxelBlock block = voxelBlock(volume);
+    const OutsideRule rule{1e-6, outside};
     const Eigen::Affine3d& toVoxel = volume.voxelFromPatient();
     const Eigen::Vector3d alongRow = toVoxel.linear() * grid.axes.col(0) * grid.stepMm;
-    const Eigen::Array3d last = (volume.size().array() - 1).cast<double>() + 1e-6;
     const auto rows = static_cast<std::size_t>(grid.size.y()) * static_cast<std::size_t>(grid.size.z());
     parallelFor(rows, 32, [&](std::size_t begin, std::size_t end) {
         for (std::size_t r = begin; r < end; ++r) {
             const auto j = static_cast<double>(r % static_cast<std::size_t>(grid.size.y()));
             const auto k = static_cast<double>(r / static_cast<std::size_t>(grid.size.y()));
             const Eigen::Vector3d start = toVoxel * grid.patientFrom(Eigen::Vector3d(0.0, j, k)).mm;
-            float* out = field.values.data() + r * static_cast<std::size_t>(grid.size.x());
-            for (int i = 0; i < grid.size.x(); ++i) {
-                const Eigen::Vector3d c = start + i * alongRow;
-                const bool inside = (c.array() >= -1e-6).all() && (c.array() <= last).all();
-                out[i] = inside ? static_cast<float>(sample.atVoxel(c)) : outside;
-            }
+            samples.inside(block, voxelRow(start, alongRow), rule, 0, grid.size.x(),
+                           field.values.data() + r * static_cast<std::size_t>(grid.size.x()));
         }
     });
     return field;
@@ -160,7 +159,7 @@ BoxField<float> smoothed(const BoxField<float>& field, double sigmaMm) {
     if (sigmaMm <= 0.0 || field.values.empty())
         return field;
     const auto kernel = gaussianKernel(sigmaMm / field.grid.stepMm);
-    BoxField<float> a(field.grid), b(field.grid);
+    BoxField<float> a(field.grid, Unfilled{}), b(field.grid, Unfilled{});
     convolveAxis(field.grid, field.values, a.values, 0, kernel);
     convolveAxis(field.grid, a.values, b.values, 1, kernel);
     convolveAxis(field.grid, b.values, a.values, 2, kernel);

@@ -2,6 +2,7 @@
 // sheared, and separable distance transforms are wrong under shear.
 #pragma once
 
+#include "core/fast/large_vector.h"
 #include "core/geometry/points.h"
 #include "core/volume/volume.h"
 
@@ -48,12 +49,16 @@ struct BoxGrid {
     }
 };
 
+/// Says that a field's values are all going to be written, so that nothing need be put there first.
+struct Unfilled {};
+
 /// Values on a box, i fastest.
 template <class T> struct BoxField {
     BoxGrid grid;
-    std::vector<T> values;
+    LargeVector<T> values;
 
     explicit BoxField(const BoxGrid& g = {}, T value = T{}) : grid(g), values(g.count(), value) {}
+    BoxField(const BoxGrid& g, Unfilled) : grid(g), values(g.count()) {}
     T& operator[](std::size_t index) { return values[index]; }
     const T& operator[](std::size_t index) const { return values[index]; }
     T at(const PatientPoint& p) const { return values[grid.index(grid.nearest(p))]; }

@@ -1,87 +1,160 @@
 #include "core/volume/distance_transform.h"
 
+#include "core/fast/fast_path.h"
 #include "core/parallel/parallel_for.h"
+#include "core/volume/distance_columns.h"
 
-#include <cmath>
-#include <limits>
+#include <algorithm>
 #include <vector>
 
 namespace gauge::core {
 namespace {
 
-constexpr float kUnreached = 1e20f;
-
-/// Lower envelope of the parabolas (q - i)^2 + f[i], evaluated back onto f.
-class ParabolaEnvelope {
+/// One transform. With both sides, squares in the background are kept as negative numbers: a node is on one side
+/// only, and no second array is needed.
+class DistanceTransform {
 public:
-    explicit ParabolaEnvelope(std::size_t longest) : m_f(longest), m_vertex(longest), m_from(longest + 1) {}
-
-    void transform(float* values, std::ptrdiff_t stride, int size) {
-        for (int i = 0; i < size; ++i)
-            m_f[static_cast<std::size_t>(i)] = values[i * stride];
-        int top = -1;
-        for (int q = 0; q < size; ++q) {
-            if (f(q) >= kUnreached)
-                continue;
-            double start = -std::numeric_limits<double>::infinity();
-            while (top >= 0) {
-                const int v = m_vertex[static_cast<std::size_t>(top)];
-                start = ((f(q) + double(q) * q) - (f(v) + double(v) * v)) / (2.0 * (q - v));
-                if (start > m_from[static_cast<std::size_t>(top)])
-                    break;
-                --top;
+    DistanceTransform(const MaskBlock& mask, bool bothSides, float* out)
+        : m_mask(mask), m_bothSides(bothSides), m_out(out),
+          m_rowLength(mask.size.x()), m_sliceLength(m_rowLength * mask.size.y()) {
+        const Eigen::Vector3d& mm = mask.spacingMm;
+        // Whole squares of steps where they are equal, else mm2.
+        const bool even = mm.x() == mm.y() && mm.y() == mm.z();
+        m_scale = even ? mm.x() : 1.0;
+        for (int axis = 0; axis < 3; ++axis)
+            for (int d = 0; d <= mask.size[axis]; ++d) {
+                const double way = even ? d : d * mm[axis];
+                m_squares[axis].push_back(static_cast<float>(way * way));
             }
-            if (top < 0)
-                start = -std::numeric_limits<double>::infinity();
-            ++top;
-            m_vertex[static_cast<std::size_t>(top)] = q;
-            m_from[static_cast<std::size_t>(top)] = start;
-        }
-        if (top < 0)
-            return;
-        int k = 0;
-        for (int q = 0; q < size; ++q) {
-            while (k < top && m_from[static_cast<std::size_t>(k) + 1] < q)
-                ++k;
-            const int v = m_vertex[static_cast<std::size_t>(k)];
-            values[q * stride] = static_cast<float>(double(q - v) * (q - v) + f(v));
-        }
+    }
+
+    void run() {
+        const int ny = m_mask.size.y(), nz = m_mask.size.z();
+        parallelFor(static_cast<std::size_t>(nz), 1, [&](std::size_t begin, std::size_t end) {
+            Columns columns(ny);
+            for (auto k = static_cast<std::ptrdiff_t>(begin); k < static_cast<std::ptrdiff_t>(end); ++k) {
+                for (int j = 0; j < ny; ++j)
+                    alongRow(k * m_sliceLength + j * m_rowLength);
+                alongColumns(columns, k * m_sliceLength, m_rowLength, 1);
+            }
+        });
+        parallelFor(static_cast<std::size_t>(ny), 1, [&](std::size_t begin, std::size_t end) {
+            Columns columns(nz);
+            for (auto j = static_cast<std::ptrdiff_t>(begin); j < static_cast<std::ptrdiff_t>(end); ++j)
+                alongColumns(columns, j * m_rowLength, m_sliceLength, 2);
+        });
     }
 
 private:
-    double f(int i) const { return m_f[static_cast<std::size_t>(i)]; }
+    /// Room for sixteen columns, before and after, for each side.
+    struct Columns {
+        int length;
+        std::vector<float> in, out, inBeyond, outBeyond;
+        explicit Columns(int n)
+            : length(n), in(static_cast<std::size_t>(n) * kDistanceLanes), out(in), inBeyond(in), outBeyond(in) {}
+    };
 
-    std::vector<float> m_f;
-    std::vector<int> m_vertex;
-    std::vector<double> m_from;
+    /// Squared distances along i to the other side: from the ends of each run.
+    void alongRow(std::ptrdiff_t first) {
+        const int n = m_mask.size.x();
+        const std::uint8_t* mask = m_mask.values + first;
+        const float* squares = m_squares[0].data();
+        float* out = m_out + first;
+        for (int begin = 0, end = 0; begin < n; begin = end) {
+            const bool inside = mask[begin] != 0;
+            for (end = begin + 1; end < n && (mask[end] != 0) == inside;)
+                ++end;
+            if (!inside && !m_bothSides) {
+                std::fill(out + begin, out + end, 0.0f);
+                continue;
+            }
+            const float sign = inside ? 1.0f : -1.0f;
+            for (int i = begin; i < end; ++i) {
+                const float before = begin > 0 ? squares[i - begin + 1] : kUnreachedSquare;
+                const float after = end < n ? squares[end - i] : kUnreachedSquare;
+                out[i] = sign * std::min(before, after);
+            }
+        }
+    }
+
+    /// All columns of one plane, sixteen at a time. Roots are taken after the last axis.
+    void alongColumns(Columns& c, std::ptrdiff_t first, std::ptrdiff_t stride, int axis) {
+        const bool last = axis == 2;
+        const int values = c.length * kDistanceLanes;
+        for (int i = 0; i < m_mask.size.x(); i += kDistanceLanes) {
+            const int lanes = std::min(kDistanceLanes, m_mask.size.x() - i);
+            float* at = m_out + first + i;
+            take(c, at, stride, lanes);
+            const auto lower = [&](std::vector<float>& in, std::vector<float>& out) {
+                m_columns.lowest(in.data(), c.length, m_squares[axis].data(), out.data());
+                if (last)
+                    m_columns.roots(out.data(), values, m_scale, out.data());
+            };
+            lower(c.in, c.out);
+            if (m_bothSides)
+                lower(c.inBeyond, c.outBeyond);
+            put(c, at, stride, lanes);
+        }
+    }
+
+    void take(Columns& c, const float* at, std::ptrdiff_t stride, int lanes) const {
+        for (int y = 0; y < c.length; ++y) {
+            float* in = c.in.data() + y * kDistanceLanes;
+            float* beyond = c.inBeyond.data() + y * kDistanceLanes;
+            const float* from = at + y * stride;
+            for (int l = 0; l < lanes; ++l) {
+                in[l] = std::max(from[l], 0.0f);
+                if (m_bothSides)
+                    beyond[l] = std::max(-from[l], 0.0f);
+            }
+            for (int l = lanes; l < kDistanceLanes; ++l)
+                in[l] = beyond[l] = 0.0f;
+        }
+    }
+
+    void put(const Columns& c, float* at, std::ptrdiff_t stride, int lanes) const {
+        for (int y = 0; y < c.length; ++y) {
+            const float* out = c.out.data() + y * kDistanceLanes;
+            const float* beyond = c.outBeyond.data() + y * kDistanceLanes;
+            float* to = at + y * stride;
+            for (int l = 0; l < lanes; ++l)
+                to[l] = m_bothSides ? out[l] - beyond[l] : out[l]; // one of them is 0
+        }
+    }
+
+    const MaskBlock& m_mask;
+    const bool m_bothSides;
+    float* m_out;
+    const std::ptrdiff_t m_rowLength, m_sliceLength;
+    const DistanceColumns& m_columns = fastOr(kDistanceColumns, distanceColumnsAvx2());
+    std::vector<float> m_squares[3]; ///< of d steps along each axis
+    double m_scale = 1.0;
 };
+
+MaskBlock blockOf(const BoxMask& mask) {
+    return {mask.values.data(), mask.grid.size, Eigen::Vector3d::Constant(mask.grid.stepMm)};
+}
 
 } // namespace
 
+void distanceInsideMm(const MaskBlock& mask, float* out) {
+    DistanceTransform(mask, false, out).run();
+}
+
+void signedDistanceMm(const MaskBlock& mask, float* out) {
+    DistanceTransform(mask, true, out).run();
+}
+
 BoxField<float> distanceInsideMm(const BoxMask& mask) {
-    const BoxGrid& g = mask.grid;
-    BoxField<float> squared(g);
-    for (std::size_t i = 0; i < squared.values.size(); ++i)
-        squared.values[i] = mask.values[i] ? kUnreached : 0.0f;
+    BoxField<float> distance(mask.grid, Unfilled{});
+    distanceInsideMm(blockOf(mask), distance.values.data());
+    return distance;
+}
 
-    const int nx = g.size.x(), ny = g.size.y(), nz = g.size.z();
-    const auto longest = static_cast<std::size_t>(g.size.maxCoeff());
-    const auto alongLines = [&](int lines, int size, auto lineStart, std::ptrdiff_t stride) {
-        parallelFor(static_cast<std::size_t>(lines), 16, [&](std::size_t begin, std::size_t end) {
-            ParabolaEnvelope envelope(longest);
-            for (std::size_t line = begin; line < end; ++line)
-                envelope.transform(squared.values.data() + lineStart(static_cast<std::ptrdiff_t>(line)), stride,
-                                   size);
-        });
-    };
-    alongLines(ny * nz, nx, [&](std::ptrdiff_t l) { return l * nx; }, 1);
-    alongLines(nx * nz, ny, [&](std::ptrdiff_t l) { return l / nx * g.strideZ() + l % nx; }, g.strideY());
-    alongLines(nx * ny, nz, [&](std::ptrdiff_t l) { return l; }, g.strideZ());
-
-    for (float& v : squared.values)
-        v = v >= kUnreached ? std::numeric_limits<float>::max()
-                            : static_cast<float>(std::sqrt(static_cast<double>(v)) * g.stepMm);
-    return squared;
+BoxField<float> signedDistanceMm(const BoxMask& mask) {
+    BoxField<float> distance(mask.grid, Unfilled{});
+    signedDistanceMm(blockOf(mask), distance.values.data());
+    return distance;
 }
 
 } // namespace gauge::core

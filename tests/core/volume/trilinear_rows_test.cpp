@@ -43,10 +43,10 @@ std::vector<VoxelRow> rowsThrough(const Volume& volume, std::mt19937& random) {
     return rows;
 }
 
-template <class T> void expectSameBits(const std::vector<T>& a, const std::vector<T>& b, const char* what) {
+template <class Values> void expectSameBits(const Values& a, const Values& b, const char* what) {
     ASSERT_EQ(a.size(), b.size());
     for (std::size_t i = 0; i < a.size(); ++i)
-        ASSERT_EQ(std::memcmp(&a[i], &b[i], sizeof(T)), 0) << what << ", place " << i << ": " << a[i] << " and " << b[i];
+        ASSERT_EQ(std::memcmp(&a[i], &b[i], sizeof(a[i])), 0) << what << ", place " << i << ": " << a[i] << " and " << b[i];
 }
 
 template <class Body> void forEachVolumeAndRow(const Body& body) {
@@ -55,7 +55,7 @@ template <class Body> void forEachVolumeAndRow(const Body& body) {
     for (const auto& size : kSizes) {
         const auto volume = randomVolume(size, seed++);
         for (const VoxelRow& row : rowsThrough(*volume, random))
-            for (const auto [first, end] : {std::pair{0, 37}, std::pair{3, 4}, std::pair{5, 9}, std::pair{2, 2}})
+            for (const auto& [first, end] : {std::pair{0, 37}, std::pair{3, 4}, std::pair{5, 9}, std::pair{2, 2}})
                 body(*volume, row, first, end);
     }
 }

@@ -1,5 +1,6 @@
 #include "app/document/picture_scale.h"
 
+#include "app/format/core_sentences.h"
 #include "core/fluoro/catheter_profile.h"
 #include "core/fluoro/object_scale.h"
 
@@ -38,11 +39,10 @@ core::Result<core::HandScale> catheterScale(const core::PictureScale& scale, con
 }
 
 QString words(const core::PlanarScale& scale) {
-    const QString origin = QString::fromUtf8(core::words(scale.origin).data(),
-                                             static_cast<qsizetype>(core::words(scale.origin).size()));
     return QCoreApplication::translate("PictureScale", "Scale: %1\u00A0mm a pixel ±\u00A0%2\u00A0% (%3)")
         .arg(QString::number(scale.mmPerPixel.x(), 'f', 3),
-             QString::number(std::ceil(1000.0 * scale.relativeUncertainty - 1e-9) / 10.0, 'f', 1), origin);
+             QString::number(std::ceil(1000.0 * scale.relativeUncertainty - 1e-9) / 10.0, 'f', 1),
+             coreWords(std::string(core::words(scale.origin))));
 }
 
 const core::EchoRegion* firstScaled(const CineData& cine) {

@@ -148,6 +148,14 @@ constexpr auto kSentences = std::to_array<CorePattern>({
     {QT_TRANSLATE_NOOP("CoreSentences",
                        "Flush it, or use another scale."),
      ""},
+    {QT_TRANSLATE_NOOP("CoreSentences",
+                       "At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, more than the modality "
+                       "explains."),
+     "annnnan"},
+    {QT_TRANSLATE_NOOP("CoreSentences",
+                       "At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, as the modality "
+                       "explains."),
+     "annnnan"},
 });
 
 } // namespace

@@ -2,10 +2,12 @@
 
 #include "app/drawing/depth_strip_bands.h"
 #include "app/drawing/depth_strip_drawing.h"
+#include "app/format/decision_words.h"
 #include "app/format/quantity.h"
 #include "app/views/shown_section.h"
 
 #include <QPainter>
+#include <algorithm>
 
 namespace gauge::app {
 namespace {
@@ -56,8 +58,8 @@ std::optional<DepthReadout::Content> DepthReadout::content() const {
     if (!r) return std::nullopt;
     Content content{r->where, {}};
     for (const StripCurve curve : kCurves)
-        content.lines.push_back({std::nullopt, wordOf(curve), estimate(estimateOf(*r->section, curve), Unit::Millimetre)});
-    content.lines.push_back({std::nullopt, tr("area"), estimate(r->section->metrics.areaMm2, Unit::SquareMillimetre)});
+        content.lines.push_back({std::nullopt, wordOf(curve), estimate(estimateOf(*r->section, curve), Unit::Millimetre), {}});
+    content.lines.push_back({std::nullopt, tr("area"), estimate(r->section->metrics.areaMm2, Unit::SquareMillimetre), {}});
     const auto answer = m_answers ? stripAnswer(m_session, *m_answers) : std::nullopt;
     if (!answer) {
         for (std::size_t i = 0; i < std::size(kCurves); ++i)
@@ -66,7 +68,8 @@ std::optional<DepthReadout::Content> DepthReadout::content() const {
     }
     if (const auto at = answer->nearest(r->depthMm))
         for (const StripBand band : kStripBands)
-            content.lines.push_back({penOf(band), wordsOf(*answer, band), wordsOf(answer->band(band).widths[*at])});
+            content.lines.push_back({penOf(band), wordsOf(*answer, band), wordsOf(answer->band(band).widths[*at]),
+                                     pressureWords(answer->band(band).pressureMmHg)});
     return content;
 }
 
@@ -87,29 +90,33 @@ void DepthReadout::paintEvent(QPaintEvent*) {
     if (!shown) return;
     painter.setRenderHint(QPainter::Antialiasing);
     constexpr double kLeft = 10, kSample = 20, kTop = 8, kMostLine = 24;
-    const double line = std::min(kMostLine, (height() - 1.5 * kTop) / static_cast<double>(shown->lines.size() + 1));
-    const auto metrics = QFontMetricsF(labelFont(12));
-    // Where words and value do not fit beside each other in full size, all lines shrink alike.
-    int size = 12;
-    for (const Line& entry : shown->lines) {
-        const double wanted = kSample + 6 + metrics.horizontalAdvance(entry.words) + 8 +
-                              metrics.horizontalAdvance(entry.value);
-        size = std::clamp(static_cast<int>(12.0 * (width() - 2 * kLeft) / wanted), 8, size);
-    }
+    const QFontMetricsF metrics(labelFont(12));
+    const auto fits = [&](const Line& entry) {
+        return kSample + 6 + metrics.horizontalAdvance(entry.words) + 8 + metrics.horizontalAdvance(entry.value) <=
+               width() - 2 * kLeft;
+    };
+    // A value that does not fit beside its words goes below them; where there is no height for that, the words are shortened.
+    const auto tooWide = std::count_if(shown->lines.begin(), shown->lines.end(), [&](const Line& entry) { return !fits(entry); });
+    const auto heightOf = [&](std::ptrdiff_t rows) { return (height() - 1.5 * kTop) / static_cast<double>(rows); };
+    const auto rows = static_cast<std::ptrdiff_t>(shown->lines.size()) + 1;
+    const bool below = heightOf(rows + tooWide) >= metrics.height();
+    const double line = std::min(kMostLine, heightOf(below ? rows + tooWide : rows));
     double y = kTop;
     painter.setFont(labelFont(12, true));
     painter.setPen(tone::text);
     painter.drawText(QRectF(kLeft, y, width() - 2 * kLeft, line), Qt::AlignVCenter, shown->title);
     for (const Line& entry : shown->lines) {
         y += line;
-        const QRectF row(kLeft, y, width() - 2 * kLeft, line);
+        QRectF row(kLeft, y, width() - 2 * kLeft, line);
         if (entry.pen) {
             painter.setPen(*entry.pen);
             painter.drawLine(QPointF(row.left(), row.center().y()), QPointF(row.left() + kSample, row.center().y()));
         }
-        painter.setFont(labelFont(size));
+        painter.setFont(labelFont(12));
         painter.setPen(tone::soft);
-        painter.drawText(row.adjusted(kSample + 6, 0, 0, 0), Qt::AlignVCenter, entry.words);
+        const bool isShort = !fits(entry) && !below && !entry.shortWords.isEmpty();
+        painter.drawText(row.adjusted(kSample + 6, 0, 0, 0), Qt::AlignVCenter, isShort ? entry.shortWords : entry.words);
+        if (!fits(entry) && below) row.moveTop(y += line);
         painter.setPen(tone::text);
         painter.drawText(row, Qt::AlignVCenter | Qt::AlignRight, entry.value);
     }

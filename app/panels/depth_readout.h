@@ -32,6 +32,7 @@ private:
     struct Line {
         std::optional<QPen> pen; ///< of a sample before the words
         QString words, value;
+        QString shortWords; ///< where `words` do not fit beside the value; may be empty
     };
     struct Content {
         QString title;

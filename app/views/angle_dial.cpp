@@ -25,7 +25,7 @@ Role roleColour(core::DrawingRole role) {
 
 /// A line of the table beside the dial.
 QString line(const QString& what, const core::Estimate& value, Unit unit) {
-    return QStringLiteral("<tr><td style='padding-right:12px'>%1</td><td align='right'><b>%2</b></td></tr>")
+    return QStringLiteral("<tr><td style='padding-right:8px'>%1</td><td align='right'><b>%2</b></td></tr>")
         .arg(what.toHtmlEscaped(), estimate(value, unit));
 }
 
@@ -64,7 +64,7 @@ QString viewsTable(const core::CaseRecord& record, const core::EchoMoment& momen
         rows[angle.value_or(kUnknownAngle)][reading.role] << estimate(reading.lengthMm, Unit::Millimetre);
     }
     const auto cell = [](const QString& text) {
-        return QStringLiteral("<td style='padding-right:12px'>%1</td>").arg(text.toHtmlEscaped());
+        return QStringLiteral("<td style='padding-right:8px'>%1</td>").arg(text.toHtmlEscaped());
     };
     QString text = QStringLiteral("<p><b>%1</b></p><table><tr>").arg(AngleDial::tr("Readings of the views").toHtmlEscaped());
     for (const QString& head : {AngleDial::tr("probe angle"), AngleDial::tr("ostium"), AngleDial::tr("landing zone"),
@@ -162,8 +162,8 @@ AngleDial::AngleDial(QWidget* parent) : QWidget(parent), m_face(new DialFace(thi
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(1);
-    layout->addWidget(m_face, 2);
-    layout->addWidget(scroll, 3);
+    layout->addWidget(m_face, 1);
+    layout->addWidget(scroll, 2);
 }
 
 QString AngleDial::text() const {

@@ -208,7 +208,7 @@ QString FluoroPage::comparisonWords(core::DrawingRole role, const QString& title
                               .arg(quantity(shape->openingDeg, Unit::Degree), quantity(100.0 * shape->axisVisible, Unit::Percent)));
     if (!measured) return text;
     const auto comparison = core::compareWidth(measured->lengthMm, *angles, contour);
-    return text + paragraph(QString::fromStdString(comparison ? comparison->text : comparison.error().message));
+    return text + paragraph(comparison ? sentence(comparison->text) : QString::fromStdString(comparison.error().message));
 }
 
 void FluoroPage::refreshText() {

@@ -41,6 +41,7 @@ std::string_view name(ErrorCode code) {
     case ErrorCode::NotAnEllipse: return "not-an-ellipse";
     case ErrorCode::ScaleMissing: return "scale-missing";
     case ErrorCode::RegionsMixed: return "regions-mixed";
+    case ErrorCode::OutsideFossa: return "outside-fossa";
     case ErrorCode::OutputUnwritable: return "output-unwritable";
     case ErrorCode::RecordUnreadable: return "record-unreadable";
     case ErrorCode::ChartInvalid: return "chart-invalid";

@@ -51,6 +51,7 @@ enum class ErrorCode {
     NotAnEllipse,
     ScaleMissing,
     RegionsMixed,
+    OutsideFossa,
     // The output.
     OutputUnwritable,
     RecordUnreadable,

@@ -43,7 +43,8 @@ ExitCode exitCodeFor(core::ErrorCode code) {
     case ErrorCode::NothingToSize:
     case ErrorCode::NotAnEllipse:
     case ErrorCode::ScaleMissing:
-    case ErrorCode::RegionsMixed: return ExitCode::NotMeasurable;
+    case ErrorCode::RegionsMixed:
+    case ErrorCode::OutsideFossa: return ExitCode::NotMeasurable;
     case ErrorCode::OutputUnwritable: return ExitCode::OutputUnwritable;
     case ErrorCode::Cancelled:
     case ErrorCode::Internal: return ExitCode::InternalError;

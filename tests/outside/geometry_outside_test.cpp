@@ -1,5 +1,6 @@
 // Contours and curves against SciPy and scikit-image.
 #include "core/geometry/planar_contour.h"
+#include "core/geometry/plane_fit.h"
 #include "core/geometry/smooth_line.h"
 #include "core/geometry/smoothing_spline.h"
 
@@ -151,5 +152,32 @@ TEST(SmoothLineOutside, EqualsScipysCubicSpline) {
                 EXPECT_NEAR(line.signedArea(), other["area"].get<double>(), 1e-6);
             }
         }
+    }
+}
+
+TEST(GeometryOutside, PlaneFitEqualsNumpyAndScipy) {
+    std::mt19937 random(31);
+    std::normal_distribution<double> noise;
+    for (int run = 0; run < 4; ++run) {
+        std::vector<PatientPoint> marked;
+        std::vector<Eigen::Vector3d> plain;
+        for (int i = 0; i < 5 + 3 * run; ++i) {
+            const double t = 2.0 * std::numbers::pi * i / (5 + 3 * run);
+            const double x = 18 * std::cos(t), y = 14 * std::sin(t);
+            plain.emplace_back(20 + x + noise(random), -12 + y + noise(random), -140 + 0.4 * x - 0.3 * y + noise(random));
+            marked.push_back({plain.back()});
+        }
+        const auto fit = fitPlane(marked);
+        ASSERT_TRUE(fit);
+        const auto other = askPython("plane_by_svd", {{"points", toJson(std::span<const Eigen::Vector3d>(plain))}});
+        const auto vector = [&](const char* key) { return Eigen::Vector3d(other[key][0], other[key][1], other[key][2]); };
+        EXPECT_LT((fit->plane.point.mm - vector("centre")).norm(), 1e-9);
+        EXPECT_NEAR(std::abs(fit->plane.normal.mm.dot(vector("normal"))), 1.0, 1e-12);
+        EXPECT_NEAR(fit->rmsMm, other["rms"].get<double>(), 1e-9);
+        EXPECT_NEAR(fit->largestMm, other["largest"].get<double>(), 1e-9);
+        EXPECT_NEAR(fit->longSpreadMm, other["spreads"][0].get<double>(), 1e-9);
+        EXPECT_NEAR(fit->shortSpreadMm, other["spreads"][1].get<double>(), 1e-9);
+        // An iteration that stops at relative changes of about 1e-8.
+        EXPECT_NEAR(std::abs(fit->plane.normal.mm.dot(vector("odr_normal"))), 1.0, 1e-9);
     }
 }

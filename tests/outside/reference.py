@@ -306,6 +306,24 @@ def surface(values, shape, level, places):
             "there": float(there.max()), "back": float(back.max())}
 
 
+def plane_by_svd(points):
+    """Orthogonal regression by numpy.linalg.svd, and again by scipy.odr in another formulation (z as a function of x and y)."""
+    from scipy import odr
+
+    p = np.array(points)
+    centre = p.mean(axis=0)
+    _, singular, rows = np.linalg.svd(p - centre)
+    normal = rows[2]
+    away = (p - centre) @ normal
+    fit = odr.ODR(odr.RealData(p[:, :2].T, p[:, 2]),
+                  odr.Model(lambda b, x: b[0] + b[1] * x[0] + b[2] * x[1]), beta0=[centre[2], 0.0, 0.0],
+                  sstol=1e-15, partol=1e-15, maxit=500).run()
+    tilted = np.array([-fit.beta[1], -fit.beta[2], 1.0])
+    return {"centre": centre.tolist(), "normal": normal.tolist(), "rms": float(np.sqrt(np.mean(away**2))),
+            "largest": float(np.abs(away).max()), "spreads": (singular / np.sqrt(len(p))).tolist(),
+            "odr_normal": (tilted / np.linalg.norm(tilted)).tolist()}
+
+
 def main():
     function, arguments, answer = sys.argv[1:]
     with open(arguments, encoding="utf-8") as file:

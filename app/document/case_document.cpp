@@ -12,7 +12,8 @@ CaseDocument::Part partOf(const core::Edit& edit) {
     using Part = CaseDocument::Part;
     constexpr Part parts[] = {Part::Images,   Part::Marks,    Part::Ostium, Part::Landing,   Part::Values,  Part::Evidence,
                               Part::Moments,  Part::Readings, Part::Drawings, Part::Contours, Part::Scales, Part::Landmarks,
-                              Part::Release,  Part::Stasis,   Part::Sizing, Part::Scores,    Part::Patient, Part::Decision};
+                              Part::Release,  Part::Stasis,   Part::Sizing, Part::Scores,    Part::Patient, Part::Decision,
+                              Part::Septum,   Part::Septum};
     static_assert(std::size(parts) == std::variant_size_v<core::Edit>);
     return parts[edit.index()];
 }

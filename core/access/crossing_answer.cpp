@@ -218,19 +218,22 @@ private:
 
 /// "It serves …" of a chosen place.
 std::string serving(const CrossingValues& values, const CrossingLimits& limits) {
-    const auto repair = limits.repairPlanned ? servesRepair(values, limits) : std::nullopt;
-    const auto closure = servesClosure(values, limits);
-    const auto steered = limits.steerableAtHand ? servesClosureSteered(values, limits) : closure;
-    if (!closure) return repair ? (*repair ? "It serves the repair." : "It does not serve the repair.") : "";
-    if (!repair)
-        return *closure ? "It serves the closure." : *steered ? "It serves the closure with a steerable sheath only." : "It does not serve the closure.";
-    if (*repair)
-        return *closure   ? "It serves repair and closure."
-               : *steered ? "It serves the repair, and the closure with a steerable sheath only."
-                          : "It serves the repair, not the closure.";
-    return *closure   ? "It serves the closure, not the repair."
-           : *steered ? "It serves the closure with a steerable sheath only, and not the repair."
-                      : "It serves neither the repair nor the closure.";
+    const bool heightTold = limits.repairPlanned && heightMm(values, limits.datum).has_value();
+    const bool repair = servesRepair(values, limits).value_or(false);
+    const bool straight = servesClosure(values, limits).value_or(false);
+    const bool steered = straight || (limits.steerableAtHand && servesClosureSteered(values, limits).value_or(false));
+    if (!values.angleDeg) return !heightTold ? "" : repair ? "It serves the repair." : "It does not serve the repair.";
+    if (!heightTold)
+        return straight ? "It serves the closure."
+               : steered ? "It serves the closure with a steerable sheath only."
+                         : "It does not serve the closure.";
+    if (repair)
+        return straight  ? "It serves repair and closure."
+               : steered ? "It serves the repair, and the closure with a steerable sheath only."
+                         : "It serves the repair, not the closure.";
+    return straight  ? "It serves the closure, not the repair."
+           : steered ? "It serves the closure with a steerable sheath only, and not the repair."
+                     : "It serves neither the repair nor the closure.";
 }
 
 } // namespace

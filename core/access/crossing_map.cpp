@@ -1,5 +1,6 @@
 #include "core/access/crossing_map.h"
 
+#include "core/geometry/planar_contour.h"
 #include "core/measure/marching_squares.h"
 #include "core/number_text.h"
 
@@ -39,6 +40,9 @@ Result<CrossingMap> crossingMap(const CrossingScene& scene, const Steering& stee
             map.nodes.push_back(crossingAt(scene, place, steering));
             map.inside.push_back(scene.face.contains(place) ? 1 : 0);
         }
+    const auto around = static_cast<std::size_t>(std::ceil(perimeterMm(scene.face.outline) / stepMm));
+    for (const Eigen::Vector2d& place : resampleByArcLength(scene.face.outline, std::max<std::size_t>(around, 3)))
+        map.rim.push_back(crossingAt(scene, place, steering));
     return map;
 }
 
@@ -91,7 +95,7 @@ ServingRegion servingRegion(const CrossingMap& map, const SeptalFace& face, cons
     for (const Eigen::Vector2d& place : serving) {
         double room = distanceToOutlineMm(face, place);
         for (const Eigen::Vector2d& other : others)
-            room = std::min(room, (other - place).norm());
+            room = std::min(room, (other - place).norm() - 0.5 * map.stepMm);
         if (region.middle && room <= region.roomMm) continue;
         region.middle = place;
         region.roomMm = room;
@@ -105,13 +109,15 @@ std::vector<std::vector<Eigen::Vector2d>> regionBorder(const CrossingMap& map, c
 
 std::optional<std::pair<double, double>> rangeOf(const CrossingMap& map, const CrossingField& field) {
     std::optional<std::pair<double, double>> range;
-    forEachInside(map, [&](const CrossingValues& node) {
-        const auto value = field(node);
+    const auto take = [&](const CrossingValues& place) {
+        const auto value = field(place);
         if (!value) return;
         if (!range) range = {*value, *value};
         range->first = std::min(range->first, *value);
         range->second = std::max(range->second, *value);
-    });
+    };
+    forEachInside(map, take);
+    std::for_each(map.rim.begin(), map.rim.end(), take);
     return range;
 }
 

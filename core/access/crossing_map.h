@@ -18,6 +18,7 @@ struct CrossingMap {
     int columns = 0, rows = 0;
     std::vector<CrossingValues> nodes; ///< columns * rows
     std::vector<char> inside;          ///< 1: within the outline
+    std::vector<CrossingValues> rim;   ///< on the outline, about every step
 
     const CrossingValues& at(int column, int row) const { return nodes[static_cast<std::size_t>(row * columns + column)]; }
 };
@@ -42,7 +43,8 @@ std::optional<double> marginOf(const CrossingValues& values, const CrossingLimit
 /// Where a crossing serves.
 struct ServingRegion {
     double areaMm2 = 0.0; ///< of the grid's cells whose node serves and lies in the outline
-    /// The node with most room: how far it lies from everything that does not serve, mm.
+    /// The node with most room: how far it lies from everything that does not serve (other nodes, less half a step, and the
+    /// outline), mm.
     std::optional<Eigen::Vector2d> middle;
     double roomMm = 0.0;
     std::optional<double> lowestMm, highestMm; ///< heights over the datum in it
@@ -53,7 +55,7 @@ ServingRegion servingRegion(const CrossingMap& map, const SeptalFace& face, cons
 /// The region's border as polygons, to be clipped by the outline.
 std::vector<std::vector<Eigen::Vector2d>> regionBorder(const CrossingMap& map, const CrossingLimits& limits, Service service);
 
-/// Least and greatest of a field within the outline.
+/// Least and greatest of a field over the fossa: the nodes within the outline and places on it.
 std::optional<std::pair<double, double>> rangeOf(const CrossingMap& map, const CrossingField& field);
 
 } // namespace gauge::core

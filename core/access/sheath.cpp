@@ -19,7 +19,7 @@ constexpr double kMostArrivalRad = 0.5 * std::numbers::pi;
 /// Beyond this turn the lines before and behind the bend hardly meet any more.
 constexpr double kMostTurnRad = 170.0 * kRadPerDegree;
 /// So that a bend that just fits is not lost to rounding.
-constexpr double kSlackRad = 1e-12;
+constexpr double kSlackRad = 1e-6;
 
 /// The plane of line and axis: along the line, and across it towards the axis.
 struct BendPlane {
@@ -52,7 +52,7 @@ std::optional<std::pair<double, double>> fittingAlphas(double distanceMm, double
     const double sine = std::sin(beta), ratio = distanceMm / radiusMm;
     // D sin(alpha) + R cos(alpha + beta) >= R, a harmonic in alpha
     const double p = ratio - sine, q = std::cos(beta), amplitude = std::hypot(p, q);
-    if (amplitude < 1.0) return std::nullopt;
+    if (amplitude < 1.0 - kSlackRad * kSlackRad) return std::nullopt;
     const double shift = std::atan2(q, p), least = std::asin(std::min(1.0, 1.0 / amplitude));
     double low = std::max(0.0, least - shift), high = std::numbers::pi - least - shift;
     // D sin(beta) >= R (1 - cos(alpha + beta))
@@ -71,7 +71,7 @@ std::optional<Bend> bestLeaving(const BendPlane& plane, double signedBeta, const
     // cos(angle) = along cos(alpha) - across sin(alpha): one crest within half a turn to either side
     bend.alpha = std::clamp(std::atan2(-across, along), alphas->first, alphas->second);
     const double cosine = along * std::cos(bend.alpha) - across * std::sin(bend.alpha);
-    if (std::acos(std::clamp(cosine, -1.0, 1.0)) > steering.mostDepartureDeg * kRadPerDegree + 1e-9) return std::nullopt;
+    if (std::acos(std::clamp(cosine, -1.0, 1.0)) > steering.mostDepartureDeg * kRadPerDegree + kSlackRad) return std::nullopt;
     return bend;
 }
 

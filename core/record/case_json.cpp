@@ -28,6 +28,8 @@ template <class Record, class Visitor> void forEachEntry(Record& record, Visitor
     visit("scores", record.scores);
     visit("patient", record.patient);
     visit("decision", record.decision);
+    visit("septum_marks", record.septumMarks);
+    visit("septum_plan", record.septumPlan);
 }
 
 struct EntryWriter {

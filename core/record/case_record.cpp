@@ -109,7 +109,8 @@ bool operator==(const CaseRecord& a, const CaseRecord& b) {
            a.evidence == b.evidence && a.moments == b.moments && a.readings == b.readings &&
            a.drawings == b.drawings && a.contours == b.contours && a.scales == b.scales &&
            a.landmarks == b.landmarks && a.release == b.release && a.stasis == b.stasis && a.sizing == b.sizing &&
-           a.scores == b.scores && a.patient == b.patient && a.decision == b.decision && a.values == b.values &&
+           a.scores == b.scores && a.patient == b.patient && a.decision == b.decision &&
+           a.septumMarks == b.septumMarks && a.septumPlan == b.septumPlan && a.values == b.values &&
            a.unknown == b.unknown;
 }
 
@@ -129,7 +130,7 @@ Revision revisionOf(const CaseRecord& record, std::string_view inputId) {
     if (const auto revision = entryRevision<Evidence, Moment, TypedReading, Drawing, CorrectedContour, PictureScale,
                                             PoseLandmark, ReleaseState, StasisFinding>(record, inputId))
         return *revision;
-    if (const auto revision = singleRevision<SizingChoice, Scores, Patient, Decision>(record, inputId))
+    if (const auto revision = singleRevision<SizingChoice, Scores, Patient, Decision, SeptumMarks, SeptumPlan>(record, inputId))
         return *revision;
     if (!inputId.starts_with(kMarkPrefix)) return 0;
     const auto kind = markKindFrom(inputId.substr(kMarkPrefix.size()));

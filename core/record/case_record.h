@@ -81,6 +81,8 @@ struct CaseRecord {
     std::optional<Entry<Scores>> scores;
     std::optional<Entry<Patient>> patient;
     std::optional<Entry<Decision>> decision;
+    std::optional<Entry<SeptumMarks>> septumMarks;
+    std::optional<Entry<SeptumPlan>> septumPlan;
     std::vector<RecordedValue> values;
     UnknownFields unknown = UnknownFields::object();
 };
@@ -125,6 +127,8 @@ template <> inline std::optional<Entry<SizingChoice>>& singleOf(CaseRecord& reco
 template <> inline std::optional<Entry<Scores>>& singleOf(CaseRecord& record) { return record.scores; }
 template <> inline std::optional<Entry<Patient>>& singleOf(CaseRecord& record) { return record.patient; }
 template <> inline std::optional<Entry<Decision>>& singleOf(CaseRecord& record) { return record.decision; }
+template <> inline std::optional<Entry<SeptumMarks>>& singleOf(CaseRecord& record) { return record.septumMarks; }
+template <> inline std::optional<Entry<SeptumPlan>>& singleOf(CaseRecord& record) { return record.septumPlan; }
 template <class Content> const std::optional<Entry<Content>>& singleOf(const CaseRecord& record) {
     return singleOf<Content>(const_cast<CaseRecord&>(record));
 }

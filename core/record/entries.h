@@ -6,6 +6,7 @@
 //   std::optional<Entry<…>>     at most one                edit: SetSingle<SizingChoice>{entry or nothing}
 #pragma once
 
+#include "core/access/septum_marks.h"
 #include "core/cine/echo_region.h"
 #include "core/cine/planar_scale.h"
 #include "core/echo/width_reading.h"
@@ -201,6 +202,14 @@ struct Decision {
     bool operator==(const Decision&) const = default;
 };
 
+/// Limits of the septal crossing as the person set them, and where the person means to cross. What is marked: SeptumMarks.
+struct SeptumPlan {
+    CrossingLimits limits;
+    std::optional<PatientPoint> crossing; ///< in the septum's plane when it was chosen; its foot counts when that plane moves
+
+    bool operator==(const SeptumPlan&) const = default;
+};
+
 /// Prefix of the input ids of a kind ("drawing/"), or for what exists once its whole id ("sizing").
 template <class Content> inline constexpr std::string_view kEntryName = "";
 template <> inline constexpr std::string_view kEntryName<Evidence> = "evidence/";
@@ -216,6 +225,8 @@ template <> inline constexpr std::string_view kEntryName<SizingChoice> = "sizing
 template <> inline constexpr std::string_view kEntryName<Scores> = "scores";
 template <> inline constexpr std::string_view kEntryName<Patient> = "patient";
 template <> inline constexpr std::string_view kEntryName<Decision> = "decision";
+template <> inline constexpr std::string_view kEntryName<SeptumMarks> = "septum-marks";
+template <> inline constexpr std::string_view kEntryName<SeptumPlan> = "septum";
 
 /// "drawing/7" for entriesId<Drawing>("7").
 template <class Content> std::string entryInput(std::string_view id) {

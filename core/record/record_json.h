@@ -1,5 +1,5 @@
 // The parts of a case as JSON, one subject a source file: inputs_json.cpp, values_json.cpp, course_json.cpp,
-// drawing_json.cpp, choice_json.cpp. Put together in edit_json.cpp and case_json.cpp. Private to core/record.
+// drawing_json.cpp, choice_json.cpp, access_json.cpp. Put together in edit_json.cpp and case_json.cpp. Private to core/record.
 // Readers throw json_reader::Finding.
 #pragma once
 
@@ -44,6 +44,8 @@ Json written(const SizingChoice& choice);
 Json written(const Scores& scores);
 Json written(const Patient& patient);
 Json written(const Decision& decision);
+Json written(const SeptumMarks& marks);
+Json written(const SeptumPlan& plan);
 void read(Object& o, Evidence& evidence);
 void read(Object& o, Moment& moment);
 void read(Object& o, TypedReading& reading);
@@ -57,6 +59,8 @@ void read(Object& o, SizingChoice& choice);
 void read(Object& o, Scores& scores);
 void read(Object& o, Patient& patient);
 void read(Object& o, Decision& decision);
+void read(Object& o, SeptumMarks& marks);
+void read(Object& o, SeptumPlan& plan);
 
 template <class Content> Json writtenEntry(const Entry<Content>& entry) {
     Json json = written(entry.content);

@@ -45,6 +45,8 @@ public:
         out.scores = stripped(record.scores);
         out.patient = stripped(record.patient);
         out.decision = stripped(record.decision);
+        out.septumMarks = stripped(record.septumMarks);
+        out.septumPlan = stripped(record.septumPlan);
         for (RecordedValue value : record.values)
             out.values.push_back(stripped(std::move(value)));
         std::stable_sort(out.values.begin(), out.values.end(),
@@ -140,6 +142,8 @@ private:
     void strip(StasisFinding& f) { f.seenBy = f.seenBy.empty() ? f.seenBy : kSomebody; }
     void strip(SizingChoice& c) { c.chartSource = c.chartSource.substr(c.chartSource.find_last_of("/\\") + 1); }
     void strip(Scores&) {}
+    void strip(SeptumMarks&) {}
+    void strip(SeptumPlan&) {}
     void strip(Patient& p) {
         Patient left;
         left.id = m_replacement.patientId;
@@ -192,7 +196,7 @@ public:
         if (r.ostium) add(r.ostium->revision, SetOstium{r.ostium});
         if (!(r.landing == LandingPlanes{})) add(r.landing.revision, SetLanding{r.landing});
         addAll(r.evidence, r.moments, r.readings, r.drawings, r.contours, r.scales, r.landmarks, r.release, r.stasis);
-        addOnce(r.sizing, r.scores, r.patient, r.decision);
+        addOnce(r.sizing, r.scores, r.patient, r.decision, r.septumMarks, r.septumPlan);
         Revision next = m_entries.empty() ? 1 : m_entries.rbegin()->first + 1;
         for (std::size_t from = 0; from < r.values.size();) {
             std::size_t to = from;

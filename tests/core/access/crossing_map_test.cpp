@@ -35,8 +35,8 @@ TEST(CrossingMap, CoversTheFossaOnARegularGrid) {
     EXPECT_NEAR(inside, 100.0 * std::numbers::pi, 10.0); // cells of 1 mm2 along a border of 63 mm
     const auto range = rangeOf(map, kHeight);
     ASSERT_TRUE(range);
-    EXPECT_NEAR(range->first, 25.0, 1.0);
-    EXPECT_NEAR(range->second, 45.0, 1.0);
+    EXPECT_NEAR(range->first, 25.0, 0.02); // places on the outline every millimetre
+    EXPECT_NEAR(range->second, 45.0, 0.02);
 }
 
 TEST(CrossingMap, LinesLieWhereTheFieldHasTheirValue) {
@@ -95,7 +95,9 @@ TEST(ServingRegion, SharedPlacesMeetBothLimits) {
     // Every vertex of the border inside the fossa lies on one of the limits.
     for (const auto& line : regionBorder(map, limits, Service::Both))
         for (const auto& place : line)
-            if (scene.face.contains(place)) EXPECT_NEAR(*marginOf(crossingAt(scene, place, limits.steering), limits, Service::Both), 0.0, 0.35);
+            if (scene.face.contains(place)) {
+                EXPECT_NEAR(*marginOf(crossingAt(scene, place, limits.steering), limits, Service::Both), 0.0, 0.35);
+            }
 }
 
 TEST(ServingRegion, IsEmptyWithoutHeights) {

@@ -33,7 +33,9 @@ void checkCourse(const SheathCourse& course, const PatientPoint& crossing, const
     EXPECT_LT(angleBetweenDeg(before, course.arrival), 1.01);
     EXPECT_NEAR(lengthMm(course.points), course.lengthMm, 2e-5 * course.lengthMm);
     EXPECT_NEAR(course.turnDeg, angleBetweenDeg(course.departure, course.arrival), 1e-6);
-    if (course.turnDeg > 1e-6) EXPECT_DOUBLE_EQ(course.radiusMm, radiusMm);
+    if (course.turnDeg > 1e-6) {
+        EXPECT_DOUBLE_EQ(course.radiusMm, radiusMm);
+    }
 }
 
 } // namespace
@@ -60,12 +62,13 @@ TEST(SteeredCourse, QuarterCircleFitsExactly) {
 }
 
 // Leaving along x, the bend begins at (v, 0) - cut and must turn towards (20, 20): 21 tan(t/2) <= v with tan t = 20 / (20 - v).
-// At v = 20 it needs 21 > 20, and no other v does better.
+// At v = 20 it needs 21 > 20, and no other v does better. With the departure free, the widest beta at which a bend fits is that
+// at which the arc alone leads from one end to the other: D = 2 R sin(beta).
 TEST(SteeredCourse, AWiderBendFitsOnlyWithAnotherDeparture) {
     const AppendageTarget target{{{20, 20, 0}}, kY};
     EXPECT_EQ(refused(steeredCourse({{0, 0, 0}}, target, kX, {21.0, 0.0})).code, ErrorCode::NotFound);
     const auto free = need(steeredCourse({{0, 0, 0}}, target, kX, {21.0, 60.0}));
-    EXPECT_NEAR(free.arrivalAngleDeg, 0.0, 1e-9);
+    EXPECT_NEAR(free.arrivalAngleDeg, 45.0 - std::asin(std::sqrt(800.0) / 42.0) * 180.0 / std::numbers::pi, 1e-4);
     EXPECT_GT(free.departureAngleDeg, 0.0);
     checkCourse(free, {{0, 0, 0}}, target, 21.0);
 }
@@ -127,7 +130,7 @@ RC_GTEST_PROP(SteeredCourse, NoOtherBendArrivesNearer, ()) {
         const auto course = steeredCourse({{0, 0, 0}}, target, leaving, {radius, range});
         RC_ASSERT(course.has_value());
         RC_ASSERT(std::abs(course->arrivalAngleDeg - *ours) < 1e-5);
-        RC_ASSERT(course->departureAngleDeg < range + 1e-5);
+        RC_ASSERT(course->departureAngleDeg < range + 1e-4); // kSlackRad of sheath.cpp
     }
 }
 

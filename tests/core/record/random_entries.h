@@ -94,6 +94,14 @@ inline void fill(Patient& p, const std::string&) {
 }
 inline void fill(Decision& d, const std::string&) { d = {text(), text(), text(), text()}; }
 
+inline void fill(SeptumMarks& m, const std::string&) {
+    const auto places = [] { return std::vector<PatientPoint>(static_cast<std::size_t>(*rc::gen::inRange(0, 4)), point()); };
+    m = {places(), places(), places(), maybe(point)};
+}
+inline void fill(SeptumPlan& p, const std::string&) {
+    p = {{flip(), upTo(HeightDatum::Coaptation), tenths(), tenths(), tenths(), flip(), {tenths(), tenths()}}, maybe(point)};
+}
+
 /// Now and then a field of a later version, sometimes within an object of the content.
 inline UnknownFields unknown() {
     UnknownFields fields = UnknownFields::object();

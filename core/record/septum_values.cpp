@@ -73,9 +73,9 @@ std::vector<RecordedValue> septumValues(const CaseRecord& record, const Appendag
     };
     add("crossing/over-annulus", "mm", estimates->overAnnulusMm, ofMarks);
     add("crossing/over-coaptation", "mm", estimates->overCoaptationMm, ofMarks);
-    add("crossing/distance", "mm", estimates->distanceMm, ofAim);
-    add("crossing/angle", "deg", estimates->angleDeg, ofAim);
-    add("crossing/steered-angle", "deg", estimates->steeredAngleDeg, ofAim);
+    add("crossing/ostium-distance", "mm", estimates->distanceMm, ofAim);
+    add("crossing/arrival-angle", "deg", estimates->angleDeg, ofAim);
+    add("crossing/steered-arrival-angle", "deg", estimates->steeredAngleDeg, ofAim);
     return values;
 }
 

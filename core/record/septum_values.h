@@ -26,7 +26,7 @@ PatientPoint leftAtriumSide(const CaseRecord& record);
 Result<CrossingScene> crossingScene(const CaseRecord& record, const AppendageMeasurement* measurement);
 
 /// Values of the chosen crossing. Ids: "crossing/over-annulus" and "crossing/over-coaptation" (mm; the datum is in the id and in
-/// the method), "crossing/distance" (mm), "crossing/angle" (deg, straight sheath), "crossing/steered-angle" (deg). They rest on
+/// the method), "crossing/ostium-distance" (mm), "crossing/arrival-angle" (deg, straight sheath), "crossing/steered-arrival-angle" (deg). They rest on
 /// the images, the septum's marks ("septum-marks") and the plan ("septum"), the latter three also on the ostium and the marks
 /// that decide ostium and axis. Nothing without a crossing, or where it lies outside the fossa or the marks cannot be used.
 /// Precondition: `measurement` was made from the inputs as they are in `record`.

@@ -59,10 +59,10 @@ TEST(SeptumValues, NameTheirDatumAndAreThoseOfTheCrossing) {
     const RecordedValue& coaptation = named(values, "crossing/over-coaptation");
     EXPECT_NEAR(coaptation.estimate.value, 43.0, 1e-9);
     EXPECT_THAT(coaptation.estimate.method, HasSubstr("parallel to the septum"));
-    EXPECT_NEAR(named(values, "crossing/distance").estimate.value, 40.0, 1e-9);
-    EXPECT_NEAR(named(values, "crossing/angle").estimate.value, 20.0, 1e-6);
-    EXPECT_EQ(named(values, "crossing/angle").unit, "deg");
-    EXPECT_NEAR(named(values, "crossing/steered-angle").estimate.value, 0.0, 1e-9);
+    EXPECT_NEAR(named(values, "crossing/ostium-distance").estimate.value, 40.0, 1e-9);
+    EXPECT_NEAR(named(values, "crossing/arrival-angle").estimate.value, 20.0, 1e-6);
+    EXPECT_EQ(named(values, "crossing/arrival-angle").unit, "deg");
+    EXPECT_NEAR(named(values, "crossing/steered-arrival-angle").estimate.value, 0.0, 1e-9);
 }
 
 TEST(SeptumValues, HeightsNeedNoAppendage) {
@@ -88,25 +88,25 @@ TEST(SeptumValues, AreStaleWhenWhatTheyRestOnChanges) {
     const auto values = valuesOf(record, &measured);
     const auto stale = [&](const CaseRecord& now, const char* id) { return isStale(now, named(values, id)); };
     EXPECT_FALSE(stale(record, "crossing/over-annulus"));
-    EXPECT_FALSE(stale(record, "crossing/angle"));
+    EXPECT_FALSE(stale(record, "crossing/arrival-angle"));
 
     CaseRecord changed = record;
     auto marks = uprightMarks();
     marks.annulus.front().mm.z() += 1.0;
     apply(changed, SetSingle<SeptumMarks>{Entry<SeptumMarks>{marks, 9, UnknownFields::object()}});
-    for (const char* id : {"crossing/over-annulus", "crossing/over-coaptation", "crossing/distance", "crossing/angle"})
+    for (const char* id : {"crossing/over-annulus", "crossing/over-coaptation", "crossing/ostium-distance", "crossing/arrival-angle"})
         EXPECT_TRUE(stale(changed, id)) << id;
 
     changed = record;
     apply(changed, SetMark{MarkKind::Tip, Mark{{{41, 0, 5}}, 9, {}}});
     EXPECT_FALSE(stale(changed, "crossing/over-annulus"));
-    EXPECT_TRUE(stale(changed, "crossing/distance"));
-    EXPECT_TRUE(stale(changed, "crossing/angle"));
-    EXPECT_TRUE(stale(changed, "crossing/steered-angle"));
+    EXPECT_TRUE(stale(changed, "crossing/ostium-distance"));
+    EXPECT_TRUE(stale(changed, "crossing/arrival-angle"));
+    EXPECT_TRUE(stale(changed, "crossing/steered-arrival-angle"));
 
     changed = record;
     apply(changed, SetOstium{OstiumPlane{{{{21, 5, 0}}, {{1, 0, 0}}}, true, 9, {}}});
-    EXPECT_TRUE(stale(changed, "crossing/angle"));
+    EXPECT_TRUE(stale(changed, "crossing/arrival-angle"));
 
     changed = record;
     const Edit inverse = apply(changed, SetSingle<SeptumPlan>{Entry<SeptumPlan>{{{}, PatientPoint{{-20, 5, 4}}}, 9, UnknownFields::object()}});

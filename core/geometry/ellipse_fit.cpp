@@ -2,6 +2,7 @@
 
 #include <Eigen/Dense>
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 #include <string>
@@ -25,7 +26,8 @@ struct Spread {
 Spread spreadOf(Points points) {
     Spread spread;
     for (const auto& p : points)
-        spread.mean += p / static_cast<double>(points.size());
+        spread.mean += p;
+    spread.mean /= static_cast<double>(points.size());
     double squares = 0.0;
     for (const auto& p : points)
         squares += (p - spread.mean).squaredNorm();
@@ -33,11 +35,23 @@ Spread spreadOf(Points points) {
     return spread;
 }
 
+/// How many different places there are, counted up to 5.
 std::size_t differentPlaces(Points points) {
-    std::vector<Eigen::Vector2d> seen(points.begin(), points.end());
-    const auto before = [](const auto& a, const auto& b) { return a.x() != b.x() ? a.x() < b.x() : a.y() < b.y(); };
-    std::sort(seen.begin(), seen.end(), before);
-    return static_cast<std::size_t>(std::unique(seen.begin(), seen.end()) - seen.begin());
+    std::array<Eigen::Vector2d, 5> seen;
+    std::size_t count = 0;
+    for (const auto& p : points) {
+        const auto end = seen.begin() + static_cast<std::ptrdiff_t>(count);
+        if (std::find(seen.begin(), end, p) != end) continue;
+        seen[count++] = p;
+        if (count == seen.size()) break;
+    }
+    return count;
+}
+
+/// Least over greatest eigenvalue of [[xx, xy], [xy, yy]], both >= 0: 0 when all lies on a line.
+double flatness(double xx, double xy, double yy) {
+    const double greatest = 0.5 * (xx + yy) + std::hypot(0.5 * (xx - yy), xy);
+    return greatest > 0.0 ? (xx * yy - xy * xy) / (greatest * greatest) : 0.0;
 }
 
 Result<Spread> checkPoints(Points points) {
@@ -53,59 +67,132 @@ Result<Spread> checkPoints(Points points) {
                                                   " points lie in only " + std::to_string(places) +
                                                   " different places; at least 5 are needed.");
     const Spread spread = spreadOf(points);
-    Eigen::Matrix2d scatter = Eigen::Matrix2d::Zero();
-    for (const auto& p : points)
-        scatter += (p - spread.mean) * (p - spread.mean).transpose();
-    const Eigen::Vector2d squares = Eigen::SelfAdjointEigenSolver<Eigen::Matrix2d>(scatter).eigenvalues();
-    if (!(squares(0) > 1e-14 * squares(1)))
+    double xx = 0.0, xy = 0.0, yy = 0.0;
+    for (const auto& p : points) {
+        const Eigen::Vector2d d = p - spread.mean;
+        xx += d.x() * d.x();
+        xy += d.x() * d.y();
+        yy += d.y() * d.y();
+    }
+    if (!(flatness(xx, xy, yy) > 1e-14))
         return failure(ErrorCode::Degenerate,
                        kAttempt + "the " + std::to_string(points.size()) + " points lie on a straight line.");
     return spread;
 }
 
 /// a x^2 + b x y + c y^2 + d x + e y + f = 0 as an ellipse, if it is a real one.
-std::optional<Ellipse> ellipseOfConic(const Eigen::Matrix<double, 6, 1>& k) {
-    Eigen::Matrix2d quadratic;
-    quadratic << k(0), 0.5 * k(1), 0.5 * k(1), k(2);
-    const Eigen::Vector2d linear(k(3), k(4));
-    if (!(quadratic.determinant() > 0.0)) return std::nullopt;
-    const Eigen::Vector2d center = -0.5 * quadratic.inverse() * linear;
-    const double level = -(k(5) + 0.5 * linear.dot(center));
-    const Eigen::SelfAdjointEigenSolver<Eigen::Matrix2d> axes(quadratic * (level < 0.0 ? -1.0 : 1.0));
-    if (level == 0.0 || !(axes.eigenvalues()(0) > 0.0)) return std::nullopt;
-    const Eigen::Vector2d major = axes.eigenvectors().col(0);
-    double angle = std::atan2(major.y(), major.x());
-    if (angle <= -0.5 * std::numbers::pi) angle += std::numbers::pi;
+std::optional<Ellipse> ellipseOfConic(const Eigen::Matrix<double, 6, 1>& conic) {
+    // Turned so that the quadratic form is positive.
+    const Eigen::Matrix<double, 6, 1> k = conic(0) + conic(2) < 0.0 ? Eigen::Matrix<double, 6, 1>(-conic) : conic;
+    const double xx = k(0), xy = 0.5 * k(1), yy = k(2), determinant = xx * yy - xy * xy;
+    if (!(determinant > 0.0)) return std::nullopt;
+    const Eigen::Vector2d center(-0.5 * (yy * k(3) - xy * k(4)) / determinant, -0.5 * (xx * k(4) - xy * k(3)) / determinant);
+    const double level = -(k(5) + 0.5 * (k(3) * center.x() + k(4) * center.y()));
+    if (!(level > 0.0)) return std::nullopt;
+    const double half = 0.5 * (xx - yy), spreadOfAxes = std::hypot(half, xy);
+    const double greatest = 0.5 * (xx + yy) + spreadOfAxes, least = determinant / greatest;
+    // The form is greatest along the minor axis.
+    double angle = spreadOfAxes > 0.0 ? 0.5 * std::atan2(xy, half) + 0.5 * std::numbers::pi : 0.0;
     if (angle > 0.5 * std::numbers::pi) angle -= std::numbers::pi;
-    return Ellipse{center, std::sqrt(std::abs(level) / axes.eigenvalues()(0)),
-                   std::sqrt(std::abs(level) / axes.eigenvalues()(1)), angle};
+    return Ellipse{center, std::sqrt(level / least), std::sqrt(level / greatest), angle};
 }
 
-/// The conic with least algebraic distance under 4 a c - b^2 = 1, points already centred and scaled.
-std::optional<Eigen::Matrix<double, 6, 1>> halirFlusser(const std::vector<Eigen::Vector2d>& points) {
-    const auto n = static_cast<Eigen::Index>(points.size());
-    Eigen::MatrixX3d quadratic(n, 3), linear(n, 3);
-    for (Eigen::Index i = 0; i < n; ++i) {
-        const auto& p = points[static_cast<std::size_t>(i)];
-        quadratic.row(i) << p.x() * p.x(), p.x() * p.y(), p.y() * p.y();
-        linear.row(i) << p.x(), p.y(), 1.0;
+using Conic = Eigen::Matrix<double, 6, 1>;
+
+/// Sums of x^i y^j over the points, centred and scaled.
+struct Moments {
+    Eigen::Matrix3d s1, s2, s3; ///< quadratic by quadratic, quadratic by linear, linear by linear terms
+
+    Moments(Points points, const Spread& spread) {
+        double x4 = 0, x3y = 0, x2y2 = 0, xy3 = 0, y4 = 0, x3 = 0, x2y = 0, xy2 = 0, y3 = 0, x2 = 0, xy = 0, y2 = 0, x1 = 0,
+               y1 = 0;
+        const double scale = 1.0 / spread.size;
+        for (const auto& p : points) {
+            const double x = (p.x() - spread.mean.x()) * scale, y = (p.y() - spread.mean.y()) * scale;
+            const double xx = x * x, xTimesY = x * y, yy = y * y;
+            x4 += xx * xx, x3y += xx * xTimesY, x2y2 += xx * yy, xy3 += xTimesY * yy, y4 += yy * yy;
+            x3 += xx * x, x2y += xx * y, xy2 += x * yy, y3 += yy * y;
+            x2 += xx, xy += xTimesY, y2 += yy, x1 += x, y1 += y;
+        }
+        s1 << x4, x3y, x2y2, x3y, x2y2, xy3, x2y2, xy3, y4;
+        s2 << x3, x2y, x2, x2y, xy2, xy, xy2, y3, y2;
+        s3 << x2, xy, x1, xy, y2, y1, x1, y1, static_cast<double>(points.size());
     }
-    const Eigen::Matrix3d s1 = quadratic.transpose() * quadratic, s2 = quadratic.transpose() * linear,
-                          s3 = linear.transpose() * linear;
-    const Eigen::Matrix3d linearOfQuadratic = -s3.ldlt().solve(Eigen::Matrix3d(s2.transpose()));
-    const Eigen::Matrix3d reduced = s1 + s2 * linearOfQuadratic;
+};
+
+/// 4 a c - b^2 as a quadratic form of (a, b, c).
+Eigen::Matrix3d ellipseConstraint() {
+    Eigen::Matrix3d c;
+    c << 0, 0, 2, 0, -1, 0, 2, 0, 0;
+    return c;
+}
+
+/// A vector that a nearly singular symmetric matrix sends to nearly nothing: the longest of its rows' products.
+Eigen::Vector3d nullVector(const Eigen::Matrix3d& k) {
+    const Eigen::Vector3d candidates[] = {k.row(0).cross(k.row(1)), k.row(1).cross(k.row(2)), k.row(2).cross(k.row(0))};
+    const Eigen::Vector3d* best = &candidates[0];
+    for (const auto& c : candidates)
+        if (c.squaredNorm() > best->squaredNorm()) best = &c;
+    return *best;
+}
+
+/// The eigenvector of reduced a = lambda C a for the one lambda >= 0 (C has one positive eigenvalue, `reduced` none
+/// below 0). Newton on the characteristic polynomial, which starts where it must converge; then the Rayleigh quotient
+/// brings lambda to rounding. Nothing when that does not come out as an ellipse.
+std::optional<Eigen::Vector3d> ellipseVector(const Eigen::Matrix3d& reduced) {
+    constexpr int kMostSteps = 60, kRefinements = 2;
     Eigen::Matrix3d m; // inverse of the constraint matrix times `reduced`
+    m << 0.5 * reduced.row(2), -reduced.row(1), 0.5 * reduced.row(0);
+    const double trace = m.trace(), determinant = m.determinant();
+    const double minors = 0.5 * (trace * trace - (m * m).trace());
+    // Convex to the right of 0 where trace <= 0: from 0 at most one step passes the root, the others come back to it.
+    double lambda = trace <= 0.0 && minors > 0.0 ? 0.0 : m.norm();
+    for (int step = 0; step < kMostSteps; ++step) {
+        const double value = ((lambda - trace) * lambda + minors) * lambda - determinant;
+        const double slope = (3.0 * lambda - 2.0 * trace) * lambda + minors;
+        const double move = value / slope;
+        if (!std::isfinite(move)) return std::nullopt;
+        lambda -= move;
+        if (std::abs(move) <= 1e-12 * std::abs(lambda) || std::abs(move) <= 1e-16 * m.norm()) break;
+    }
+    const Eigen::Matrix3d constraint = ellipseConstraint();
+    Eigen::Vector3d a = nullVector(reduced - lambda * constraint);
+    for (int round = 0; round < kRefinements; ++round) {
+        const double quotient = a.dot(reduced * a) / a.dot(constraint * a);
+        if (!std::isfinite(quotient)) return std::nullopt;
+        const Eigen::Vector3d next = nullVector(reduced - quotient * constraint);
+        if (!(next.squaredNorm() > 0.0)) break; // singular to the last bit: `a` stands
+        a = next;
+    }
+    const double length = a.norm();
+    if (!(length > 0.0) || !(4.0 * a(0) * a(2) - a(1) * a(1) > 0.0)) return std::nullopt;
+    return a / length;
+}
+
+/// The same by the general eigenvalue solver: slower, for what the way above does not settle.
+std::optional<Eigen::Vector3d> ellipseVectorBySolver(const Eigen::Matrix3d& reduced) {
+    Eigen::Matrix3d m;
     m << 0.5 * reduced.row(2), -reduced.row(1), 0.5 * reduced.row(0);
     const Eigen::EigenSolver<Eigen::Matrix3d> solver(m);
     for (Eigen::Index i = 0; i < 3; ++i) {
         const Eigen::Vector3d a = solver.eigenvectors().col(i).real();
-        if (4.0 * a(0) * a(2) - a(1) * a(1) > 0.0) {
-            Eigen::Matrix<double, 6, 1> conic;
-            conic << a, linearOfQuadratic * a;
-            return conic;
-        }
+        if (4.0 * a(0) * a(2) - a(1) * a(1) > 0.0) return a;
     }
     return std::nullopt;
+}
+
+/// The conic with least algebraic distance under 4 a c - b^2 = 1, in the frame of `spread`.
+std::optional<Conic> halirFlusser(Points points, const Spread& spread) {
+    const Moments sums(points, spread);
+    const Eigen::Matrix3d linearOfQuadratic = -sums.s3.ldlt().solve(Eigen::Matrix3d(sums.s2.transpose()));
+    const Eigen::Matrix3d reduced = sums.s1 + sums.s2 * linearOfQuadratic;
+    const Eigen::Matrix3d even = 0.5 * (reduced + reduced.transpose());
+    auto a = ellipseVector(even);
+    if (!a) a = ellipseVectorBySolver(reduced);
+    if (!a) return std::nullopt;
+    Conic conic;
+    conic << *a, linearOfQuadratic * *a;
+    return conic;
 }
 
 /// An ellipse as center + S (cos t, sin t) with S = r I + [[e1, e2], [e2, -e1]]: linear in its parameters and
@@ -230,8 +317,9 @@ tl::unexpected<Error> notAnEllipse(Points points, const std::string& finding) {
                                                 " points do not lie along an ellipse (" + finding + ").");
 }
 
-Result<Ellipse> directInFrame(Points points, const std::vector<Eigen::Vector2d>& local) {
-    const auto conic = halirFlusser(local);
+/// The direct fit in the frame of `spread`.
+Result<Ellipse> directInFrame(Points points, const Spread& spread) {
+    const auto conic = halirFlusser(points, spread);
     const auto ellipse = conic ? ellipseOfConic(*conic) : std::nullopt;
     if (!ellipse || !std::isfinite(ellipse->semiMajorMm) || !(ellipse->semiMinorMm > 0.0))
         return notAnEllipse(points, "the best conic is not a closed curve");
@@ -243,7 +331,7 @@ Result<Ellipse> directInFrame(Points points, const std::vector<Eigen::Vector2d>&
 Result<Ellipse> fitEllipseDirect(std::span<const Eigen::Vector2d> points) {
     const auto spread = checkPoints(points);
     if (!spread) return tl::make_unexpected(spread.error());
-    return directInFrame(points, scaled(points, *spread)).map([&](const Ellipse& e) { return unscaled(e, *spread); });
+    return directInFrame(points, *spread).map([&](const Ellipse& e) { return unscaled(e, *spread); });
 }
 
 Result<EllipseFit> fitEllipse(std::span<const Eigen::Vector2d> points, const EllipseFitOptions& options) {
@@ -252,7 +340,7 @@ Result<EllipseFit> fitEllipse(std::span<const Eigen::Vector2d> points, const Ell
     const auto spread = checkPoints(points);
     if (!spread) return tl::make_unexpected(spread.error());
     const auto local = scaled(points, *spread);
-    const auto direct = directInFrame(points, local);
+    const auto direct = directInFrame(points, *spread);
     if (!direct) return tl::make_unexpected(direct.error());
 
     auto best = refine(Shape::of(*direct), local);

@@ -5,7 +5,6 @@
 #include <cmath>
 #include <limits>
 #include <string>
-#include <tuple>
 
 namespace gauge::core {
 namespace {
@@ -21,11 +20,45 @@ double turn(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const Eigen::Vec
     return cross(b - a, c - a);
 }
 
-/// Appends `p` to a chain that must keep turning left; `floor` vertices at its start stay.
-void pushLeftTurning(std::vector<Eigen::Vector2d>& chain, std::size_t floor, const Eigen::Vector2d& p) {
-    while (chain.size() >= floor + 2 && turn(chain[chain.size() - 2], chain.back(), p) <= 0.0)
-        chain.pop_back();
-    chain.push_back(p);
+bool sortedBefore(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
+    return a.x() < b.x() || (a.x() == b.x() && a.y() < b.y());
+}
+
+/// Sorts by x, then y: finds the runs that are sorted already (turning falling ones round), then merges neighbours.
+void sortRuns(std::vector<Eigen::Vector2d>& points) {
+    std::vector<std::size_t> starts;
+    for (std::size_t begin = 0; begin < points.size();) {
+        std::size_t end = begin + 1;
+        const bool falling = end < points.size() && sortedBefore(points[end], points[begin]);
+        while (end < points.size() && sortedBefore(points[end], points[end - 1]) == falling)
+            ++end;
+        if (falling)
+            std::reverse(points.begin() + static_cast<std::ptrdiff_t>(begin), points.begin() + static_cast<std::ptrdiff_t>(end));
+        starts.push_back(begin);
+        begin = end;
+    }
+    std::vector<Eigen::Vector2d> merged(points.size());
+    while (starts.size() > 1) {
+        std::vector<std::size_t> fewer;
+        const auto at = [&](std::size_t run) {
+            return points.begin() + static_cast<std::ptrdiff_t>(run < starts.size() ? starts[run] : points.size());
+        };
+        for (std::size_t run = 0; run < starts.size(); run += 2) {
+            fewer.push_back(starts[run]);
+            std::merge(at(run), at(run + 1), at(run + 1), at(run + 2), merged.begin() + static_cast<std::ptrdiff_t>(starts[run]),
+                       sortedBefore);
+        }
+        points.swap(merged);
+        starts.swap(fewer);
+    }
+}
+
+/// Appends `p` to a chain of `count` points that must keep turning left; `floor` vertices at its start stay.
+std::size_t pushLeftTurning(Eigen::Vector2d* chain, std::size_t count, std::size_t floor, const Eigen::Vector2d& p) {
+    while (count >= floor + 2 && turn(chain[count - 2], chain[count - 1], p) <= 0.0)
+        --count;
+    chain[count] = p;
+    return count + 1;
 }
 
 std::size_t next(std::size_t i, std::size_t count) {
@@ -42,25 +75,86 @@ Caliper caliperOfLine(Points hull) {
     return caliper(hull.front(), hull.back());
 }
 
-/// The width of the hull across its side `i`, whose farthest vertex is `far`.
-Caliper widthAcrossSide(Points hull, std::size_t i, std::size_t far) {
-    const Eigen::Vector2d& a = hull[i];
-    const Eigen::Vector2d side = hull[next(i, hull.size())] - a;
-    const double length = side.norm();
-    const Eigen::Vector2d u = side / length;
-    const Eigen::Vector2d inward(-u.y(), u.x());
-    const double width = (hull[far] - a).dot(inward);
+/// The sides of a hull one after the other, each with its farthest vertex (rotating calipers). Distances are compared
+/// by squares first: a root is taken only where the result may change.
+class HullWalk {
+public:
+    explicit HullWalk(Points hull) : m_hull(hull) {}
 
-    // A parallel opposite side: its other end is as far away. The caliper stands in the middle of what both share.
-    double low = (hull[far] - a).dot(u), high = low;
-    for (const std::size_t other : {next(far, hull.size()), (far + hull.size() - 1) % hull.size()}) {
-        if ((hull[other] - a).dot(inward) >= width * (1.0 - 1e-12)) {
-            low = std::min(low, (hull[other] - a).dot(u));
-            high = std::max(high, (hull[other] - a).dot(u));
+    template <bool Longest, bool LeastWidth> Calipers walk() {
+        m_found.leastWidth.lengthMm = std::numeric_limits<double>::infinity();
+        std::size_t far = 1;
+        for (std::size_t i = 0; i < m_hull.size(); ++i) {
+            const std::size_t end = next(i, m_hull.size());
+            const Eigen::Vector2d &a = m_hull[i], side = m_hull[end] - a;
+            if constexpr (Longest) considerSide(i, end, far);
+            double height = cross(side, m_hull[far] - a);
+            for (;;) {
+                const std::size_t further = next(far, m_hull.size());
+                const double higher = cross(side, m_hull[further] - a);
+                if (!(higher > height)) break;
+                far = further;
+                height = higher;
+                if constexpr (Longest) considerSide(i, end, far);
+            }
+            // A parallel opposite side: its other end pairs with both ends of this side too.
+            if constexpr (Longest) considerSide(i, end, next(far, m_hull.size()));
+            if constexpr (LeastWidth) considerWidth(i, side, far, height);
         }
+        return m_found;
     }
-    const double foot = 0.5 * (std::clamp(low, 0.0, length) + std::clamp(high, 0.0, length));
-    return {a + foot * u, a + foot * u + width * inward, width};
+
+private:
+    void considerSide(std::size_t i, std::size_t end, std::size_t far) {
+        consider(i, far);
+        consider(end, far);
+    }
+
+    void consider(std::size_t a, std::size_t b) {
+        const double square = (m_hull[b] - m_hull[a]).squaredNorm();
+        if (square <= m_longestSquare) return;
+        const Caliper candidate = caliper(m_hull[a], m_hull[b]);
+        if (candidate.lengthMm <= m_found.longest.lengthMm) return;
+        m_found.longest = candidate;
+        m_longestSquare = square;
+    }
+
+    /// The width across side `i` is height / length of the side.
+    void considerWidth(std::size_t i, const Eigen::Vector2d& side, std::size_t far, double height) {
+        constexpr double kSurelyGreater = 1.0 + 1e-9; // far above rounding
+        const double least = m_found.leastWidth.lengthMm;
+        if (height * height > least * least * side.squaredNorm() * kSurelyGreater) return;
+        const double length = side.norm();
+        const Eigen::Vector2d u = side / length;
+        const Eigen::Vector2d inward(-u.y(), u.x());
+        const Eigen::Vector2d& a = m_hull[i];
+        const double width = (m_hull[far] - a).dot(inward);
+        if (width < least) m_found.leastWidth = placedWidth(a, u, length, far, width);
+    }
+
+    /// A parallel opposite side: its other end is as far away. The caliper stands in the middle of what both share.
+    Caliper placedWidth(const Eigen::Vector2d& a, const Eigen::Vector2d& u, double length, std::size_t far, double width) const {
+        const Eigen::Vector2d inward(-u.y(), u.x());
+        double low = (m_hull[far] - a).dot(u), high = low;
+        for (const std::size_t other : {next(far, m_hull.size()), (far + m_hull.size() - 1) % m_hull.size()}) {
+            if ((m_hull[other] - a).dot(inward) >= width * (1.0 - 1e-12)) {
+                low = std::min(low, (m_hull[other] - a).dot(u));
+                high = std::max(high, (m_hull[other] - a).dot(u));
+            }
+        }
+        const double foot = 0.5 * (std::clamp(low, 0.0, length) + std::clamp(high, 0.0, length));
+        return {a + foot * u, a + foot * u + width * inward, width};
+    }
+
+    Points m_hull;
+    double m_longestSquare = 0.0;
+    Calipers m_found;
+};
+
+template <bool Longest, bool LeastWidth> Calipers calipersOfHull(ContourView contour) {
+    const auto hull = convexHull(contour);
+    if (hull.size() < 3) return {caliperOfLine(hull), {hull.front(), hull.front(), 0.0}};
+    return HullWalk(hull).walk<Longest, LeastWidth>();
 }
 
 } // namespace
@@ -128,63 +222,34 @@ bool contains(ContourView contour, const Eigen::Vector2d& point) {
 
 std::vector<Eigen::Vector2d> convexHull(std::span<const Eigen::Vector2d> points) {
     std::vector<Eigen::Vector2d> sorted(points.begin(), points.end());
-    std::sort(sorted.begin(), sorted.end(),
-              [](const auto& a, const auto& b) { return std::tuple(a.x(), a.y()) < std::tuple(b.x(), b.y()); });
+    sortRuns(sorted);
     sorted.erase(std::unique(sorted.begin(), sorted.end()), sorted.end());
     if (sorted.size() < 3) return sorted;
 
-    std::vector<Eigen::Vector2d> hull;
-    hull.reserve(sorted.size() + 1);
+    std::vector<Eigen::Vector2d> hull(2 * sorted.size());
+    std::size_t count = 0;
     for (const auto& p : sorted)
-        pushLeftTurning(hull, 0, p);
-    const std::size_t lower = hull.size() - 1;
+        count = pushLeftTurning(hull.data(), count, 0, p);
+    const std::size_t lower = count - 1;
     for (auto p = sorted.rbegin() + 1; p != sorted.rend(); ++p)
-        pushLeftTurning(hull, lower, *p);
-    hull.pop_back(); // the first vertex, reached again
+        count = pushLeftTurning(hull.data(), count, lower, *p);
+    hull.resize(count - 1); // without the first vertex, reached again
     return hull;
 }
 
 Caliper maximumCaliper(ContourView contour) {
     assert(contour.size() >= 3);
-    const auto hull = convexHull(contour);
-    if (hull.size() < 3) return caliperOfLine(hull);
-    Caliper best;
-    const auto consider = [&](std::size_t a, std::size_t b) {
-        const Caliper candidate = caliper(hull[a], hull[b]);
-        if (candidate.lengthMm > best.lengthMm) best = candidate;
-    };
-    std::size_t far = 1;
-    for (std::size_t i = 0; i < hull.size(); ++i) {
-        const std::size_t end = next(i, hull.size());
-        consider(i, far);
-        consider(end, far);
-        while (turn(hull[i], hull[end], hull[next(far, hull.size())]) > turn(hull[i], hull[end], hull[far])) {
-            far = next(far, hull.size());
-            consider(i, far);
-            consider(end, far);
-        }
-        // A parallel opposite side: its other end pairs with both ends of this side too.
-        consider(i, next(far, hull.size()));
-        consider(end, next(far, hull.size()));
-    }
-    return best;
+    return calipersOfHull<true, false>(contour).longest;
 }
 
 Caliper minimumCaliper(ContourView contour) {
     assert(contour.size() >= 3);
-    const auto hull = convexHull(contour);
-    if (hull.size() < 3) return {hull.front(), hull.front(), 0.0};
-    Caliper best;
-    best.lengthMm = std::numeric_limits<double>::infinity();
-    std::size_t far = 1;
-    for (std::size_t i = 0; i < hull.size(); ++i) {
-        const std::size_t end = next(i, hull.size());
-        while (turn(hull[i], hull[end], hull[next(far, hull.size())]) > turn(hull[i], hull[end], hull[far]))
-            far = next(far, hull.size());
-        const Caliper candidate = widthAcrossSide(hull, i, far);
-        if (candidate.lengthMm < best.lengthMm) best = candidate;
-    }
-    return best;
+    return calipersOfHull<false, true>(contour).leastWidth;
+}
+
+Calipers calipers(ContourView contour) {
+    assert(contour.size() >= 3);
+    return calipersOfHull<true, true>(contour);
 }
 
 Caliper extentAlong(ContourView contour, const Eigen::Vector2d& direction) {

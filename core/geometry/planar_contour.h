@@ -49,7 +49,8 @@ Eigen::Vector2d areaCentroid(ContourView contour);
 bool contains(ContourView contour, const Eigen::Vector2d& point);
 
 /// Vertices of the convex hull, counter-clockwise, none on the straight line between its neighbours; takes any
-/// number of points. Fewer than 3 come back when all points lie on a line. O(n log n), Andrew's monotone chain.
+/// number of points. Fewer than 3 come back when all points lie on a line. Andrew's monotone chain; points of a contour,
+/// which run to and fro along x few times, are sorted by merging those runs: O(n log runs).
 std::vector<Eigen::Vector2d> convexHull(std::span<const Eigen::Vector2d> points);
 
 /// Maximum caliper: the two vertices farthest apart. O(n log n), rotating calipers on the hull.
@@ -59,6 +60,12 @@ Caliper maximumCaliper(ContourView contour);
 /// width). One end is a vertex of the hull, the other its foot on the opposite side of the hull; where two sides
 /// are parallel, the middle of what they share. O(n log n).
 Caliper minimumCaliper(ContourView contour);
+
+/// Both at once, in one walk around the hull: the same values as from the two functions above.
+struct Calipers {
+    Caliper longest, leastWidth;
+};
+Calipers calipers(ContourView contour);
 
 /// Extent of the contour along the unit vector `direction`: the length of its projection on it. The segment is
 /// parallel to `direction`, reaches from one extreme to the other, and is drawn midway (across `direction`)

@@ -13,24 +13,43 @@ constexpr double kTwoPi = 2.0 * std::numbers::pi;
 constexpr int kLeastOrder = 2;
 constexpr int kOrdersWithoutGain = 5;
 
-/// Fourier coefficients of equally spaced points up to `order`; least squares, since the base is orthogonal.
-void project(std::span<const Eigen::Vector2d> points, int order, Eigen::Matrix2Xd& cosine, Eigen::Matrix2Xd& sine) {
+/// Fourier coefficients of equally spaced points for one order; least squares, since the base is orthogonal.
+void projectOrder(std::span<const Eigen::Vector2d> points, int m, Eigen::Matrix2Xd& cosine, Eigen::Matrix2Xd& sine) {
     const auto n = static_cast<double>(points.size());
+    const double weight = (m == 0 ? 1.0 : 2.0) / n;
+    // Rotation by recurrence: one sine and cosine per harmonic instead of per point.
+    const double step = kTwoPi * m / n;
+    const double c1 = std::cos(step), s1 = std::sin(step);
+    double c = 1.0, s = 0.0;
+    Eigen::Vector2d ofCosine = Eigen::Vector2d::Zero(), ofSine = ofCosine;
+    for (const auto& p : points) {
+        ofCosine += weight * c * p;
+        ofSine += weight * s * p;
+        const double next = c * c1 - s * s1;
+        s = s * c1 + c * s1;
+        c = next;
+    }
+    cosine.col(m) = ofCosine;
+    sine.col(m) = ofSine;
+}
+
+void project(std::span<const Eigen::Vector2d> points, int order, Eigen::Matrix2Xd& cosine, Eigen::Matrix2Xd& sine) {
     cosine.setZero(2, order + 1);
     sine.setZero(2, order + 1);
-    for (int m = 0; m <= order; ++m) {
-        const double weight = (m == 0 ? 1.0 : 2.0) / n;
-        // Rotation by recurrence: one sine and cosine per harmonic instead of per point.
-        const double step = kTwoPi * m / n;
-        const double c1 = std::cos(step), s1 = std::sin(step);
-        double c = 1.0, s = 0.0;
-        for (const auto& p : points) {
-            cosine.col(m) += weight * c * p;
-            sine.col(m) += weight * s * p;
-            const double next = c * c1 - s * s1;
-            s = s * c1 + c * s1;
-            c = next;
-        }
+    for (int m = 0; m <= order; ++m)
+        projectOrder(points, m, cosine, sine);
+}
+
+/// Adds one harmonic at equal steps of t.
+void addHarmonic(std::vector<Eigen::Vector2d>& points, int m, const Eigen::Vector2d& cosine, const Eigen::Vector2d& sine) {
+    const double step = kTwoPi * m / static_cast<double>(points.size());
+    const double c1 = std::cos(step), s1 = std::sin(step);
+    double c = 1.0, s = 0.0;
+    for (auto& p : points) {
+        p += c * cosine + s * sine;
+        const double next = c * c1 - s * s1;
+        s = s * c1 + c * s1;
+        c = next;
     }
 }
 
@@ -70,19 +89,21 @@ Eigen::Vector2d ClosedCurve::secondAt(double t) const {
     return d;
 }
 
+ClosedCurve::Derivatives ClosedCurve::derivativesAt(double t) const {
+    Derivatives d{Eigen::Vector2d::Zero(), Eigen::Vector2d::Zero()};
+    for (int m = 1; m <= m_order; ++m) {
+        const double a = kTwoPi * m * t, w = kTwoPi * m;
+        const double c = std::cos(a), s = std::sin(a);
+        d.tangent += w * (c * m_sine.col(m) - s * m_cosine.col(m));
+        d.second -= w * w * (c * m_cosine.col(m) + s * m_sine.col(m));
+    }
+    return d;
+}
+
 std::vector<Eigen::Vector2d> ClosedCurve::sample(std::size_t count) const {
     std::vector<Eigen::Vector2d> points(count, m_cosine.col(0));
-    for (int m = 1; m <= m_order; ++m) {
-        const double step = kTwoPi * m / static_cast<double>(count);
-        const double c1 = std::cos(step), s1 = std::sin(step);
-        double c = 1.0, s = 0.0;
-        for (auto& p : points) {
-            p += c * m_cosine.col(m) + s * m_sine.col(m);
-            const double next = c * c1 - s * s1;
-            s = s * c1 + c * s1;
-            c = next;
-        }
-    }
+    for (int m = 1; m <= m_order; ++m)
+        addHarmonic(points, m, m_cosine.col(m), m_sine.col(m));
     return points;
 }
 
@@ -96,8 +117,19 @@ ClosedCurve smoothClosedCurve(std::span<const Eigen::Vector2d> points, double no
     const int last = std::min(highest, static_cast<int>((points.size() - 1) / 2));
     double best = 0.0;
     int bestOrder = kLeastOrder;
+    // A harmonic is the same whatever the order: each order adds one to the curve before.
+    Eigen::Matrix2Xd cosine = Eigen::Matrix2Xd::Zero(2, last + 1), sine = cosine;
+    int known = 0;
+    projectOrder(points, 0, cosine, sine);
+    std::vector<Eigen::Vector2d> fitted(points.size(), cosine.col(0));
+    const auto know = [&](int order) {
+        while (known < order) {
+            projectOrder(points, ++known, cosine, sine);
+            addHarmonic(fitted, known, cosine.col(known), sine.col(known));
+        }
+    };
     for (int order = kLeastOrder; order <= last; ++order) {
-        const auto fitted = ClosedCurve::fit(points, order).sample(points.size());
+        know(order);
         double power = 0.0;
         for (std::size_t i = 0; i < points.size(); ++i)
             power += (points[i] - fitted[i]).squaredNorm();
@@ -116,7 +148,12 @@ ClosedCurve smoothClosedCurve(std::span<const Eigen::Vector2d> points, double no
     }
     // The criterion weighs error over the whole contour; two orders more keep the ends of the longest diameter, where
     // the curve bends most, from being drawn in (0.02 mm on oval necks).
-    return ClosedCurve::fit(points, std::min(bestOrder + 2, last));
+    ClosedCurve curve;
+    curve.m_order = std::min(bestOrder + 2, last);
+    know(curve.m_order);
+    curve.m_cosine = cosine.leftCols(curve.m_order + 1);
+    curve.m_sine = sine.leftCols(curve.m_order + 1);
+    return curve;
 }
 
 } // namespace gauge::core

@@ -19,11 +19,18 @@ public:
     /// Derivative by t; counter-clockwise curves have the outside on its right.
     Eigen::Vector2d tangentAt(double t) const;
     Eigen::Vector2d secondAt(double t) const;
+    /// Both at once.
+    struct Derivatives {
+        Eigen::Vector2d tangent, second;
+    };
+    Derivatives derivativesAt(double t) const;
     /// `count` points at equal steps of t.
     std::vector<Eigen::Vector2d> sample(std::size_t count) const;
     int order() const { return m_order; }
 
 private:
+    friend ClosedCurve smoothClosedCurve(std::span<const Eigen::Vector2d> points, double noiseLengthMm, double finestMm);
+
     int m_order = 0;
     Eigen::Matrix2Xd m_cosine; // column m: coefficient of cos(2 pi m t); column 0 the mean
     Eigen::Matrix2Xd m_sine;

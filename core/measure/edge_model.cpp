@@ -31,6 +31,15 @@ EdgeModel::EdgeModel(double sigmaMm)
         for (int r = 0; r < m_count; ++r)
             m_step(r, p) =
                 normalCdf((profileTime(m_first + r) - m_firstPlaceMm - kPlaceStepMm * static_cast<double>(p)) / sigmaMm);
+    m_stepSquares.resize(places);
+    for (Eigen::Index p = 0; p < places; ++p)
+        m_stepSquares(p) = m_step.col(p).squaredNorm();
+    for (const double edge : m_edges) {
+        Eigen::VectorXd products(places);
+        for (Eigen::Index p = 0; p < places; ++p)
+            products(p) = m_step.col(placeIndex(edge)).dot(m_step.col(p));
+        m_stepProducts.push_back(std::move(products));
+    }
 }
 
 Eigen::Index EdgeModel::placeIndex(double placeMm) const {
@@ -46,18 +55,24 @@ EdgeFit EdgeModel::fit(const Eigen::Ref<const Eigen::VectorXd>& profile, double 
     const double beyondWeight = (noiseHu / 1000.0) * (noiseHu / 1000.0);
     const double priorDrop = bloodHu - wallHu;
 
+    Eigen::VectorXd dropProducts(m_step.cols()); // of `drop` with each step
+    for (Eigen::Index p = 0; p < m_step.cols(); ++p)
+        dropProducts(p) = m_step.col(p).dot(drop);
+
     struct Candidate {
         double cost, drop;
     };
-    const auto solve = [&](double edge, double width) -> Candidate {
-        const auto f1 = m_step.col(placeIndex(edge));
-        const double a11 = f1.squaredNorm() + priorWeight, b1 = f1.dot(drop) + priorWeight * priorDrop;
+    const auto solve = [&](std::size_t edge, double width) -> Candidate {
+        const Eigen::Index p1 = placeIndex(m_edges[edge]);
+        const auto f1 = m_step.col(p1);
+        const double a11 = m_stepSquares(p1) + priorWeight, b1 = dropProducts(p1) + priorWeight * priorDrop;
         if (width >= kNoEndMm) {
             const double d = b1 / a11;
             return {(drop - d * f1).squaredNorm() + priorWeight * (d - priorDrop) * (d - priorDrop), d};
         }
-        const auto f2 = m_step.col(placeIndex(edge + width));
-        const double a12 = -f1.dot(f2), a22 = f2.squaredNorm() + beyondWeight, b2 = -f2.dot(drop);
+        const Eigen::Index p2 = placeIndex(m_edges[edge] + width);
+        const auto f2 = m_step.col(p2);
+        const double a12 = -m_stepProducts[edge](p2), a22 = m_stepSquares(p2) + beyondWeight, b2 = -dropProducts(p2);
         const double det = a11 * a22 - a12 * a12;
         const double d = (b1 * a22 - b2 * a12) / det, q = (a11 * b2 - a12 * b1) / det;
         return {(drop - d * f1 + q * f2).squaredNorm() + priorWeight * (d - priorDrop) * (d - priorDrop) +
@@ -68,11 +83,11 @@ EdgeFit EdgeModel::fit(const Eigen::Ref<const Eigen::VectorXd>& profile, double 
     EdgeFit best;
     double least = std::numeric_limits<double>::max();
     for (const double width : m_widths) {
-        for (const double edge : m_edges) {
+        for (std::size_t edge = 0; edge < m_edges.size(); ++edge) {
             const Candidate c = solve(edge, width);
             if (c.cost < least) {
                 least = c.cost;
-                best = {edge, bloodHu - c.drop, width, std::sqrt(c.cost / m_count)};
+                best = {m_edges[edge], bloodHu - c.drop, width, std::sqrt(c.cost / m_count)};
             }
         }
     }

@@ -41,6 +41,8 @@ private:
     std::vector<double> m_edges;  // grid of e
     std::vector<double> m_widths; // grid of w
     Eigen::MatrixXd m_step;       // column p: F((t - x_p)/s) for step places x_p
+    Eigen::VectorXd m_stepSquares;       // of each column
+    std::vector<Eigen::VectorXd> m_stepProducts; // of the column of each edge with every other
     double m_firstPlaceMm;
     Eigen::Index placeIndex(double placeMm) const;
 };

@@ -10,6 +10,7 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
+#include <numeric>
 #include <optional>
 
 namespace gauge::core {
@@ -49,11 +50,11 @@ std::vector<double> halfKernel(double sigma) {
     return k;
 }
 
-/// Circular Gaussian mean of the rows.
+/// Circular Gaussian mean of the rows at `places`.
 template <class Get, class Set>
-void averageAround(std::size_t n, double sigmaPoints, const Get& get, const Set& set) {
+void averageAt(std::span<const std::size_t> places, std::size_t n, double sigmaPoints, const Get& get, const Set& set) {
     const auto kernel = halfKernel(std::max(sigmaPoints, 0.3));
-    for (std::size_t i = 0; i < n; ++i) {
+    for (const std::size_t i : places) {
         auto sum = (kernel[0] * get(i)).eval();
         for (std::size_t d = 1; d < kernel.size(); ++d) {
             const auto step = static_cast<std::ptrdiff_t>(d), at = static_cast<std::ptrdiff_t>(i);
@@ -61,6 +62,14 @@ void averageAround(std::size_t n, double sigmaPoints, const Get& get, const Set&
         }
         set(i, sum);
     }
+}
+
+/// The same at every row.
+template <class Get, class Set>
+void averageAround(std::size_t n, double sigmaPoints, const Get& get, const Set& set) {
+    std::vector<std::size_t> all(n);
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    averageAt(all, n, sigmaPoints, get, set);
 }
 
 Profiles sampleProfiles(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline) {
@@ -114,13 +123,14 @@ std::vector<double> bloodLevels(const Profiles& profiles, const SectionGuide& gu
         return level; // too small to hold a plateau: the level of its surroundings stands
     const auto window = std::max(2.0, kLevelWindowMm / profiles.stepMm);
     std::vector<Eigen::Matrix<double, 1, 1>> inner(n);
+    std::vector<double> plateau;
     for (std::size_t i = 0; i < n; ++i) {
         // The median resists a neighbouring wall that a deep profile may touch.
-        std::vector<double> v;
+        plateau.clear();
         for (int c = from; c <= to; ++c)
-            v.push_back(profiles.values(c, static_cast<Eigen::Index>(i)));
-        std::nth_element(v.begin(), v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2), v.end());
-        inner[i](0) = v[v.size() / 2];
+            plateau.push_back(profiles.values(c, static_cast<Eigen::Index>(i)));
+        std::nth_element(plateau.begin(), plateau.begin() + static_cast<std::ptrdiff_t>(plateau.size() / 2), plateau.end());
+        inner[i](0) = plateau[plateau.size() / 2];
     }
     averageAround(
         n, window, [&](std::size_t i) -> const Eigen::Matrix<double, 1, 1>& { return inner[i]; },
@@ -137,24 +147,21 @@ struct SectorFit {
 SectorFit fitSectors(const Profiles& profiles, const std::vector<double>& blood, const SectionGuide& guide,
                      double sigmaMm) {
     const std::size_t n = profiles.points.size();
-    Eigen::MatrixXd wide(kProfileCount, static_cast<Eigen::Index>(n));
-    averageAround(
-        n, 0.5 * kLevelWindowMm / profiles.stepMm,
-        [&](std::size_t i) { return profiles.values.col(static_cast<Eigen::Index>(i)); },
-        [&](std::size_t i, const Eigen::VectorXd& v) { wide.col(static_cast<Eigen::Index>(i)) = v; });
     const auto sectors = std::max<std::size_t>(
         6, static_cast<std::size_t>(std::lround(static_cast<double>(n) * profiles.stepMm / kLevelWindowMm)));
     const EdgeModel model(sigmaMm);
     SectorFit result;
     const double share = static_cast<double>(n) / static_cast<double>(sectors);
-    for (std::size_t s = 0; s < sectors; ++s) {
-        const auto i = std::min(n - 1, static_cast<std::size_t>((static_cast<double>(s) + 0.5) * share));
-        // Noise left after averaging along the border, for the weight of the wall's prior.
-        const double noise = std::sqrt(guide.noiseLineDensity / (1.77 * kLevelWindowMm));
-        result.at.push_back(i);
-        result.fits.push_back(model.fit(wide.col(static_cast<Eigen::Index>(i)), blood[i], guide.wallHu,
-                                        guide.wallSdHu, std::max(noise, 2.0)));
-    }
+    for (std::size_t s = 0; s < sectors; ++s)
+        result.at.push_back(std::min(n - 1, static_cast<std::size_t>((static_cast<double>(s) + 0.5) * share)));
+    // Noise left after averaging along the border, for the weight of the wall's prior.
+    const double noise = std::sqrt(guide.noiseLineDensity / (1.77 * kLevelWindowMm));
+    averageAt(
+        result.at, n, 0.5 * kLevelWindowMm / profiles.stepMm,
+        [&](std::size_t i) { return profiles.values.col(static_cast<Eigen::Index>(i)); },
+        [&](std::size_t i, const Eigen::VectorXd& wide) {
+            result.fits.push_back(model.fit(wide, blood[i], guide.wallHu, guide.wallSdHu, std::max(noise, 2.0)));
+        });
     return result;
 }
 
@@ -193,8 +200,9 @@ std::vector<double> mended(const std::vector<std::optional<double>>& shifts, dou
     const std::size_t n = shifts.size();
     const auto reach = static_cast<std::ptrdiff_t>(std::max(2.0, 1.5 / stepMm));
     std::vector<double> result(n);
+    std::vector<double> near;
     for (std::size_t i = 0; i < n; ++i) {
-        std::vector<double> near;
+        near.clear();
         for (std::ptrdiff_t d = -reach; d <= reach; ++d)
             if (const auto& s = shifts[wrap(static_cast<std::ptrdiff_t>(i) + d, n)])
                 near.push_back(*s);

@@ -32,7 +32,7 @@ std::vector<Eigen::Vector2d> unbend(const ClosedCurve& curve, std::size_t count,
     std::vector<Eigen::Vector2d> points = curve.sample(count);
     for (std::size_t i = 0; i < count; ++i) {
         const double t = static_cast<double>(i) / static_cast<double>(count);
-        const Eigen::Vector2d d = curve.tangentAt(t), dd = curve.secondAt(t);
+        const auto [d, dd] = curve.derivativesAt(t);
         const double speed = d.norm();
         const double curvature = (d.x() * dd.y() - d.y() * dd.x()) / (speed * speed * speed);
         const double held = std::clamp(curvature, -1.0 / kTightestRadiusMm, 1.0 / kTightestRadiusMm);

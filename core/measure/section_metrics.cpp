@@ -26,14 +26,14 @@ template <class Metrics> auto& member(Metrics& m, Metric metric) {
 MetricValues metricValues(ContourView contour) {
     const double area = std::abs(signedAreaMm2(contour));
     const double perimeter = perimeterMm(contour);
-    const Caliper longest = maximumCaliper(contour);
+    const auto [longest, leastWidth] = calipers(contour);
     const Eigen::Vector2d along = (longest.to - longest.from).normalized();
     const double shortest = extentAlong(contour, {-along.y(), along.x()}).lengthMm;
     return {area,
             perimeter,
             longest.lengthMm,
             shortest,
-            minimumCaliper(contour).lengthMm,
+            leastWidth.lengthMm,
             0.5 * (longest.lengthMm + shortest),
             perimeter / std::numbers::pi,
             2.0 * std::sqrt(area / std::numbers::pi),

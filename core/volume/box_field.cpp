@@ -49,6 +49,17 @@ std::ptrdiff_t mirrored(std::ptrdiff_t i, std::ptrdiff_t size) {
     return i < size ? i : period - i;
 }
 
+/// One row that has `kernel.size() - 1` values more on each side; unit strides throughout.
+void convolveRow(const float* in, float* out, std::ptrdiff_t length, const std::vector<float>& kernel) {
+    for (std::ptrdiff_t i = 0; i < length; ++i)
+        out[i] = kernel[0] * in[i];
+    for (std::ptrdiff_t d = 1; d < static_cast<std::ptrdiff_t>(kernel.size()); ++d) {
+        const float w = kernel[static_cast<std::size_t>(d)];
+        for (std::ptrdiff_t i = 0; i < length; ++i)
+            out[i] += w * (in[i - d] + in[i + d]);
+    }
+}
+
 /// Convolves along one axis. A "line group" is a run of nodes that are neighbours in memory, so that every axis is
 /// filtered with unit-stride inner loops where possible.
 void convolveAxis(const BoxGrid& grid, const LargeVector<float>& in, LargeVector<float>& out, int axis,
@@ -61,17 +72,15 @@ void convolveAxis(const BoxGrid& grid, const LargeVector<float>& in, LargeVector
     const std::ptrdiff_t rowLength = grid.size.x();
 
     parallelFor(rows, 64, [&](std::size_t begin, std::size_t end) {
+        std::vector<float> framed(axis == 0 ? static_cast<std::size_t>(rowLength + 2 * reach) : 0);
         for (std::size_t r = begin; r < end; ++r) {
             const auto start = static_cast<std::ptrdiff_t>(r) * rowLength;
             float* o = out.data() + start;
             const float* c = in.data() + start;
             if (axis == 0) {
-                for (std::ptrdiff_t i = 0; i < rowLength; ++i) {
-                    float sum = kernel[0] * c[i];
-                    for (std::ptrdiff_t d = 1; d <= reach; ++d)
-                        sum += kernel[static_cast<std::size_t>(d)] * (c[mirrored(i - d, size)] + c[mirrored(i + d, size)]);
-                    o[i] = sum;
-                }
+                for (std::ptrdiff_t i = -reach; i < rowLength + reach; ++i)
+                    framed[static_cast<std::size_t>(i + reach)] = c[i >= 0 && i < size ? i : mirrored(i, size)];
+                convolveRow(framed.data() + reach, o, rowLength, kernel);
                 continue;
             }
             const std::ptrdiff_t place = axis == 1 ? static_cast<std::ptrdiff_t>(r) % grid.size.y()

@@ -63,6 +63,43 @@ TEST(FitEllipseDirect, FindsTheKnownDirectFitOfEightPoints) {
     EXPECT_NEAR(e->angleRad, -0.386120037886, kPrinted);
 }
 
+// The defining property, whatever way the eigenvector was found: among conics with 4 a c - b^2 = 1 none near the fit has
+// a smaller sum of squared algebraic distances.
+RC_GTEST_PROP(FitEllipseDirect, HasTheLeastAlgebraicSum, ()) {
+    std::mt19937 random(static_cast<unsigned>(*rc::gen::inRange(0, 1000000)));
+    const double flat = *reals(0.05, 1.0);
+    const Contour points = noisyEllipse({{3, -2}, 12, 12 * flat, *reals(-1.5, 1.5)}, 2 * kPi * *reals(0.4, 1.0),
+                                        *rc::gen::inRange(6, 80), *reals(0.0, 0.4) * flat, random);
+    const auto fit = fitEllipseDirect(points);
+    RC_PRE(fit.has_value());
+    // As a conic through centre and axes, scaled to 4 a c - b^2 = 1.
+    const auto conicOf = [](const Ellipse& e) {
+        const Eigen::Rotation2Dd turn(e.angleRad);
+        const Eigen::Vector2d inverse(1 / (e.semiMajorMm * e.semiMajorMm), 1 / (e.semiMinorMm * e.semiMinorMm));
+        Eigen::Matrix2d q = turn.toRotationMatrix() * inverse.asDiagonal() * turn.toRotationMatrix().transpose();
+        return std::tuple(e.center, q, 1.0 / (2.0 * std::sqrt(q.determinant())));
+    };
+    const auto sum = [&](const Ellipse& e) {
+        const auto [center, q, scale] = conicOf(e);
+        double total = 0.0;
+        for (const auto& p : points) {
+            const double value = scale * ((p - center).dot(q * (p - center)) - 1.0);
+            total += value * value;
+        }
+        return total;
+    };
+    const double least = sum(*fit);
+    for (int i = 0; i < 50; ++i) {
+        std::normal_distribution<double> step(0.0, 1e-3);
+        Ellipse other = *fit;
+        other.center += Eigen::Vector2d(step(random), step(random));
+        other.semiMajorMm *= 1.0 + step(random);
+        other.semiMinorMm *= 1.0 + step(random);
+        other.angleRad += step(random);
+        RC_ASSERT(sum(other) >= least * (1.0 - 1e-7) - 1e-16 * other.semiMajorMm * other.semiMajorMm);
+    }
+}
+
 RC_GTEST_PROP(FitEllipse, RecoversExactPoints, ()) {
     const Ellipse truth{{*reals(-200, 200), *reals(-200, 200)}, 20, 20 * *reals(0.2, 0.95), *reals(-1.5, 1.5)};
     Contour points;

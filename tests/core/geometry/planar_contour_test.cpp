@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 #include <limits>
 #include <numbers>
+#include <random>
 #include <rapidcheck/gtest.h>
 
 using namespace gauge::core;
@@ -50,6 +51,51 @@ double leastExtentAcrossVertexPairs(const Contour& c) {
             const Eigen::Vector2d u = (b - a).normalized();
             best = std::min(best, extentAlong(c, {-u.y(), u.x()}).lengthMm);
         }
+    return best;
+}
+
+/// Plain twins, root by root: every pair and every width that rotating calipers look at, on a hull from sorted points.
+Contour plainHull(Contour points) {
+    std::sort(points.begin(), points.end(),
+              [](const auto& a, const auto& b) { return a.x() != b.x() ? a.x() < b.x() : a.y() < b.y(); });
+    points.erase(std::unique(points.begin(), points.end()), points.end());
+    if (points.size() < 3) return points;
+    const auto turn = [](const auto& a, const auto& b, const auto& c) {
+        const Eigen::Vector2d p = b - a, q = c - a;
+        return p.x() * q.y() - p.y() * q.x();
+    };
+    Contour hull;
+    const auto push = [&](std::size_t floor, const Eigen::Vector2d& p) {
+        while (hull.size() >= floor + 2 && turn(hull[hull.size() - 2], hull.back(), p) <= 0.0)
+            hull.pop_back();
+        hull.push_back(p);
+    };
+    for (const auto& p : points)
+        push(0, p);
+    const std::size_t lower = hull.size() - 1;
+    for (auto p = points.rbegin() + 1; p != points.rend(); ++p)
+        push(lower, *p);
+    hull.pop_back();
+    return hull;
+}
+
+double plainLongest(const Contour& hull) {
+    double best = 0.0;
+    for (std::size_t i = 0; i < hull.size(); ++i)
+        for (std::size_t j = i + 1; j < hull.size(); ++j)
+            best = std::max(best, (hull[j] - hull[i]).norm());
+    return best;
+}
+
+double plainLeastWidth(const Contour& hull) {
+    double best = std::numeric_limits<double>::infinity();
+    for (std::size_t i = 0; i < hull.size(); ++i) {
+        const Eigen::Vector2d side = hull[(i + 1) % hull.size()] - hull[i], u = side / side.norm();
+        double width = 0.0;
+        for (const auto& p : hull)
+            width = std::max(width, (p - hull[i]).dot(Eigen::Vector2d(-u.y(), u.x())));
+        best = std::min(best, width);
+    }
     return best;
 }
 
@@ -231,6 +277,31 @@ RC_GTEST_PROP(Calipers, EqualTheirBruteForceTwins, ()) {
     const Contour c = anyMotion()(*starContours());
     RC_ASSERT(std::abs(maximumCaliper(c).lengthMm - greatestVertexDistance(c)) < kRoundingMm);
     RC_ASSERT(std::abs(minimumCaliper(c).lengthMm - leastExtentAcrossVertexPairs(c)) < kRoundingMm);
+}
+
+RC_GTEST_PROP(Calipers, EqualTheirPlainTwinsToTheLastBit, ()) {
+    const Contour c = anyMotion()(*starContours());
+    const Contour hull = plainHull(c);
+    RC_ASSERT(convexHull(c) == hull);
+    const Calipers both = calipers(c);
+    const Caliper longest = maximumCaliper(c), least = minimumCaliper(c);
+    RC_ASSERT(both.longest.from == longest.from && both.longest.to == longest.to && both.longest.lengthMm == longest.lengthMm);
+    RC_ASSERT(both.leastWidth.from == least.from && both.leastWidth.to == least.to && both.leastWidth.lengthMm == least.lengthMm);
+    RC_ASSERT(longest.lengthMm == plainLongest(hull));
+    // Two corners of a parallel side are equally far but for rounding, and the walk stops at the first.
+    RC_ASSERT(std::abs(least.lengthMm - plainLeastWidth(hull)) <= 1e-15 * longest.lengthMm + 1e-12 * least.lengthMm);
+}
+
+TEST(ConvexHull, SortsPointsInAnyOrder) {
+    std::mt19937 random(8);
+    for (const int count : {1, 2, 3, 10, 200})
+        for (int round = 0; round < 20; ++round) {
+            Contour points;
+            for (int i = 0; i < count; ++i)
+                points.emplace_back(static_cast<double>(random() % 12), static_cast<double>(random() % 12));
+            if (round % 2) std::sort(points.begin(), points.end(), [](const auto& a, const auto& b) { return a.x() > b.x(); });
+            EXPECT_EQ(convexHull(points), plainHull(points));
+        }
 }
 
 RC_GTEST_PROP(Calipers, EndOnTheHullAndKeepOrder, ()) {

@@ -54,7 +54,7 @@ BoxMask connectedTo(const BoxMask& mask, const std::vector<std::size_t>& seeds) 
     for (const std::size_t s : seeds)
         if (s != kNoNode)
             nodes.push_back(g.node(s));
-    const BitRows grown = grownFrom(bitsSet(mask.values.data(), g.size), nodes);
+    const BitRows grown = grownIn(mask.values.data(), g.size, nodes);
     BoxMask filled(g);
     writeBytes(grown, filled.values.data());
     return filled;

@@ -34,10 +34,16 @@ EdgeModel::EdgeModel(double sigmaMm)
     m_stepSquares.resize(places);
     for (Eigen::Index p = 0; p < places; ++p)
         m_stepSquares(p) = m_step.col(p).squaredNorm();
+    for (const double width : m_widths) {
+        m_endPlaces.emplace_back();
+        for (const double edge : m_edges)
+            m_endPlaces.back().push_back(placeIndex(edge + (width < kNoEndMm ? width : 0.0)));
+    }
     for (const double edge : m_edges) {
+        m_edgePlaces.push_back(placeIndex(edge));
         Eigen::VectorXd products(places);
         for (Eigen::Index p = 0; p < places; ++p)
-            products(p) = m_step.col(placeIndex(edge)).dot(m_step.col(p));
+            products(p) = m_step.col(m_edgePlaces.back()).dot(m_step.col(p));
         m_stepProducts.push_back(std::move(products));
     }
 }
@@ -62,15 +68,15 @@ EdgeFit EdgeModel::fit(const Eigen::Ref<const Eigen::VectorXd>& profile, double 
     struct Candidate {
         double cost, drop;
     };
-    const auto solve = [&](std::size_t edge, double width) -> Candidate {
-        const Eigen::Index p1 = placeIndex(m_edges[edge]);
+    const auto solve = [&](std::size_t edge, std::size_t width) -> Candidate {
+        const Eigen::Index p1 = m_edgePlaces[edge];
         const auto f1 = m_step.col(p1);
         const double a11 = m_stepSquares(p1) + priorWeight, b1 = dropProducts(p1) + priorWeight * priorDrop;
-        if (width >= kNoEndMm) {
+        if (m_widths[width] >= kNoEndMm) {
             const double d = b1 / a11;
             return {(drop - d * f1).squaredNorm() + priorWeight * (d - priorDrop) * (d - priorDrop), d};
         }
-        const Eigen::Index p2 = placeIndex(m_edges[edge] + width);
+        const Eigen::Index p2 = m_endPlaces[width][edge];
         const auto f2 = m_step.col(p2);
         const double a12 = -m_stepProducts[edge](p2), a22 = m_stepSquares(p2) + beyondWeight, b2 = -dropProducts(p2);
         const double det = a11 * a22 - a12 * a12;
@@ -82,12 +88,12 @@ EdgeFit EdgeModel::fit(const Eigen::Ref<const Eigen::VectorXd>& profile, double 
 
     EdgeFit best;
     double least = std::numeric_limits<double>::max();
-    for (const double width : m_widths) {
+    for (std::size_t width = 0; width < m_widths.size(); ++width) {
         for (std::size_t edge = 0; edge < m_edges.size(); ++edge) {
             const Candidate c = solve(edge, width);
             if (c.cost < least) {
                 least = c.cost;
-                best = {m_edges[edge], bloodHu - c.drop, width, std::sqrt(c.cost / m_count)};
+                best = {m_edges[edge], bloodHu - c.drop, m_widths[width], std::sqrt(c.cost / m_count)};
             }
         }
     }

@@ -43,6 +43,8 @@ private:
     Eigen::MatrixXd m_step;       // column p: F((t - x_p)/s) for step places x_p
     Eigen::VectorXd m_stepSquares;       // of each column
     std::vector<Eigen::VectorXd> m_stepProducts; // of the column of each edge with every other
+    std::vector<Eigen::Index> m_edgePlaces;                // of each edge
+    std::vector<std::vector<Eigen::Index>> m_endPlaces; // of the wall's end, for each width and edge
     double m_firstPlaceMm;
     Eigen::Index placeIndex(double placeMm) const;
 };

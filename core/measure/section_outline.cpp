@@ -30,22 +30,32 @@ struct Field {
 
 using Mask = std::vector<std::uint8_t>;
 
-/// 1-2-1 smoothing along both axes: enough to calm single voxels, too little to move a border.
+/// 1-2-1 mean of three rows of pixels, pixel by pixel; a place outside the volume keeps its mark.
+void mixRows(const float* before, const float* here, const float* after, float* out, int count) {
+    for (int x = 0; x < count; ++x) {
+        const float a = before[x], b = here[x], c = after[x];
+        const bool marked = (a == kOutsideVolume) | (b == kOutsideVolume) | (c == kOutsideVolume);
+        const float mixed = 0.25f * (a + 2.0f * b + c);
+        out[x] = marked ? b : mixed;
+    }
+}
+
+/// 1-2-1 smoothing along both axes: enough to calm single voxels, too little to move a border. The outermost pixels
+/// count twice at the field's border.
 void calm(Field& field) {
+    const int side = field.side;
     std::vector<float>& v = field.image.values;
-    std::vector<float> rowwise(v.size());
-    const auto mix = [](float a, float b, float c) {
-        // A place outside the volume keeps its mark.
-        return a == kOutsideVolume || b == kOutsideVolume || c == kOutsideVolume ? b : 0.25f * (a + 2.0f * b + c);
-    };
-    for (int y = 0; y < field.side; ++y)
-        for (int x = 0; x < field.side; ++x)
-            rowwise[field.index(x, y)] = mix(v[field.index(std::max(x - 1, 0), y)], v[field.index(x, y)],
-                                             v[field.index(std::min(x + 1, field.side - 1), y)]);
-    for (int y = 0; y < field.side; ++y)
-        for (int x = 0; x < field.side; ++x)
-            v[field.index(x, y)] = mix(rowwise[field.index(x, std::max(y - 1, 0))], rowwise[field.index(x, y)],
-                                       rowwise[field.index(x, std::min(y + 1, field.side - 1))]);
+    std::vector<float> rowwise(v.size()), framed(static_cast<std::size_t>(side) + 2);
+    for (int y = 0; y < side; ++y) {
+        const float* row = v.data() + field.index(0, y);
+        std::copy(row, row + side, framed.begin() + 1);
+        framed.front() = row[0];
+        framed.back() = row[side - 1];
+        mixRows(framed.data(), framed.data() + 1, framed.data() + 2, rowwise.data() + field.index(0, y), side);
+    }
+    const auto rowAt = [&](int y) { return rowwise.data() + field.index(0, std::clamp(y, 0, side - 1)); };
+    for (int y = 0; y < side; ++y)
+        mixRows(rowAt(y - 1), rowAt(y), rowAt(y + 1), v.data() + field.index(0, y), side);
 }
 
 Field fieldOf(const Volume& volume, const SectionFrame& frame, double reachMm) {

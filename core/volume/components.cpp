@@ -177,28 +177,111 @@ Components componentsOf(const BitRows& bits) {
     return components;
 }
 
-BitRows grownFrom(const BitRows& bits, std::span<const Eigen::Vector3i> seeds) {
-    const Components components = componentsOf(bits);
-    std::vector<std::uint8_t> kept(components.count(), 0);
-    for (const Eigen::Vector3i& seed : seeds) {
-        if ((seed.array() < 0).any() || (seed.array() >= bits.size().array()).any())
-            continue;
-        if (const std::uint32_t part = components.partAt(seed); part != Components::kNone)
-            kept[part] = 1;
+namespace {
+
+/// Grows row by row: what a row gained is offered to its four neighbours, which take the runs that it overlaps. The
+/// mask's rows are asked for when they are first needed, so that only those beside the region are ever made.
+template <class MakeRow> class RowFlood {
+public:
+    RowFlood(const Eigen::Vector3i& size, const MakeRow& makeRow)
+        : m_size(size), m_makeRow(makeRow), m_grown(size), m_waiting(rowCount(), 0), m_known(rowCount(), 0), m_mask(size) {
+        for (int k = 0; k < size.z(); ++k)
+            std::fill_n(m_grown.row(0, k), m_grown.words() * static_cast<std::size_t>(size.y()), Word{0});
     }
-    BitRows grown(bits.size());
-    const auto rows = static_cast<std::size_t>(bits.size().y());
-    parallelFor(rows * static_cast<std::size_t>(bits.size().z()), 512, [&](std::size_t begin, std::size_t end) {
-        for (std::size_t r = begin; r < end; ++r) {
-            const int j = static_cast<int>(r % rows), k = static_cast<int>(r / rows);
-            Word* out = grown.row(j, k);
-            std::fill_n(out, grown.words(), Word{0});
-            for (const Components::Run& run : components.row(j, k))
-                if (kept[run.part] != 0)
-                    setBits(out, run.begin, run.end);
+
+    void seed(const Eigen::Vector3i& at) {
+        if ((at.array() < 0).any() || (at.array() >= m_size.array()).any())
+            return;
+        std::vector<Word> offered(m_grown.words(), 0);
+        setBits(offered.data(), at.x(), at.x() + 1);
+        offer(offered.data(), at.y(), at.z());
+    }
+
+    BitRows run() {
+        while (!m_queue.empty()) {
+            const std::uint32_t row = m_queue.back();
+            m_queue.pop_back();
+            m_waiting[row] = 0;
+            const int j = static_cast<int>(row % static_cast<std::uint32_t>(m_size.y()));
+            const int k = static_cast<int>(row / static_cast<std::uint32_t>(m_size.y()));
+            const Word* gained = m_grown.row(j, k);
+            if (j > 0) offer(gained, j - 1, k);
+            if (j + 1 < m_size.y()) offer(gained, j + 1, k);
+            if (k > 0) offer(gained, j, k - 1);
+            if (k + 1 < m_size.z()) offer(gained, j, k + 1);
         }
+        return std::move(m_grown);
+    }
+
+private:
+    std::size_t rowCount() const { return static_cast<std::size_t>(m_size.y()) * static_cast<std::size_t>(m_size.z()); }
+
+    /// Takes the runs of the row's mask that hold an offered bit.
+    void offer(const Word* offered, int j, int k) {
+        const std::size_t row = static_cast<std::size_t>(j) + static_cast<std::size_t>(m_size.y()) * static_cast<std::size_t>(k);
+        Word* mask = m_mask.row(j, k);
+        if (m_known[row] == 0) {
+            m_makeRow(j, k, mask);
+            m_known[row] = 1;
+        }
+        Word* grown = m_grown.row(j, k);
+        const std::size_t words = m_grown.words();
+        bool gained = false;
+        for (std::size_t w = 0; w < words; ++w)
+            for (Word left = offered[w] & mask[w] & ~grown[w]; left != 0; left &= ~grown[w]) {
+                takeRun(mask, grown, w, std::countr_zero(left));
+                gained = true;
+            }
+        if (gained && m_waiting[row] == 0) {
+            m_waiting[row] = 1;
+            m_queue.push_back(static_cast<std::uint32_t>(row));
+        }
+    }
+
+    /// Sets in `grown` the whole run of `mask` around a bit of it.
+    void takeRun(const Word* mask, Word* grown, std::size_t word, int bit) const {
+        std::size_t first = word, last = word;
+        int begin = bit - std::countl_one(mask[word] << (63 - bit)) + 1;
+        for (; begin == 0 && first > 0 && mask[first - 1] >> 63 != 0; --first)
+            begin = 64 - std::countl_one(mask[first - 1]);
+        int end = bit + std::countr_one(mask[word] >> bit);
+        for (; end == 64 && last + 1 < m_grown.words() && (mask[last + 1] & 1) != 0; ++last)
+            end = std::countr_one(mask[last + 1]);
+        setBits(grown, static_cast<int>(64 * first) + begin, static_cast<int>(64 * last) + end);
+    }
+
+    const Eigen::Vector3i m_size;
+    const MakeRow& m_makeRow;
+    BitRows m_grown;
+    std::vector<std::uint8_t> m_waiting, m_known;
+    BitRows m_mask; ///< of the known rows
+    std::vector<std::uint32_t> m_queue;
+};
+
+template <class MakeRow>
+BitRows flooded(const Eigen::Vector3i& size, std::span<const Eigen::Vector3i> seeds, const MakeRow& makeRow) {
+    RowFlood<MakeRow> flood(size, makeRow);
+    for (const Eigen::Vector3i& seed : seeds)
+        flood.seed(seed);
+    return flood.run();
+}
+
+} // namespace
+
+BitRows grownFrom(const BitRows& bits, std::span<const Eigen::Vector3i> seeds) {
+    return flooded(bits.size(), seeds, [&](int j, int k, Word* row) { std::copy_n(bits.row(j, k), bits.words(), row); });
+}
+
+BitRows grownAbove(const ValueBlock& block, std::int16_t level, std::span<const Eigen::Vector3i> seeds) {
+    const std::ptrdiff_t rowLength = block.size.x(), sliceLength = rowLength * block.size.y();
+    return flooded(block.size, seeds, [&](int j, int k, Word* row) {
+        bitsAbove(block.values + j * rowLength + k * sliceLength, block.size.x(), level, row);
     });
-    return grown;
+}
+
+BitRows grownIn(const std::uint8_t* mask, const Eigen::Vector3i& size, std::span<const Eigen::Vector3i> seeds) {
+    const std::ptrdiff_t rowLength = size.x(), sliceLength = rowLength * size.y();
+    return flooded(size, seeds, [&](int j, int k, Word* row) { bitsSet(mask + j * rowLength + k * sliceLength, size.x(), row); });
 }
 
 } // namespace gauge::core

@@ -3,6 +3,7 @@
 // How it is fast: a row of bits (bit_rows.h) is a handful of runs. Runs of neighbouring rows that overlap belong
 // together; a union-find over runs, not voxels, says what is one part. Threads take ranges of slices and join them at
 // the seams; a part's number follows from its first run, so that the result does not depend on the number of threads.
+// Growing from seeds floods rows of bits and thresholds them on the way: what lies far from the region is never read.
 // Plain twins (a flood voxel by voxel): tests/core/volume/components_test.cpp.
 #pragma once
 
@@ -46,7 +47,11 @@ private:
 /// Every part. Precondition: fewer than 2^32 runs.
 Components componentsOf(const BitRows& bits);
 
-/// The parts that hold any of `seeds` (voxels; those in the background or beyond the block hold nothing).
+/// The parts that hold any of `seeds` (voxels; those in the background or beyond the block hold nothing). Looks only at
+/// rows beside what it finds.
 BitRows grownFrom(const BitRows& bits, std::span<const Eigen::Vector3i> seeds);
+/// The same of the voxels above a level, and of the bytes that are not 0 (i fastest).
+BitRows grownAbove(const ValueBlock& block, std::int16_t level, std::span<const Eigen::Vector3i> seeds);
+BitRows grownIn(const std::uint8_t* mask, const Eigen::Vector3i& size, std::span<const Eigen::Vector3i> seeds);
 
 } // namespace gauge::core

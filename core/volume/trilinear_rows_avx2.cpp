@@ -19,11 +19,13 @@ struct BlockLanes {
     __m256d low, high[3];
     __m128i lastPair, lastIndex[3];
     __m128i row, slice;
+    __m256d rowLength, sliceLength;
 
     BlockLanes(const VoxelBlock& block, double tolerance)
         : pairs(reinterpret_cast<const int*>(block.values)), low(_mm256_set1_pd(-tolerance)),
           lastPair(_mm_set1_epi32(block.size[0] - 2)), row(_mm_set1_epi32(block.size[0])),
-          slice(_mm_set1_epi32(block.size[0] * block.size[1])) {
+          slice(_mm_set1_epi32(block.size[0] * block.size[1])), rowLength(_mm256_set1_pd(block.size[0])),
+          sliceLength(_mm256_set1_pd(static_cast<double>(block.size[0]) * block.size[1])) {
         for (int a = 0; a < 3; ++a) {
             const double greatest = static_cast<double>(block.size[a] - 1);
             last[a] = _mm256_set1_pd(greatest);
@@ -55,6 +57,16 @@ __m256d insideLanes(const BlockLanes& block, const FourPlaces& p) {
         all = _mm256_and_pd(all, _mm256_cmp_pd(p.c[a], block.high[a], _CMP_LE_OQ));
     }
     return all;
+}
+
+/// All four places have a voxel on every side: nothing to hold, no neighbour to leave out.
+bool wellInside(const BlockLanes& block, const FourPlaces& p) {
+    __m256d all = _mm256_castsi256_pd(_mm256_set1_epi64x(-1));
+    for (int a = 0; a < 3; ++a) {
+        all = _mm256_and_pd(all, _mm256_cmp_pd(p.c[a], _mm256_setzero_pd(), _CMP_GE_OQ));
+        all = _mm256_and_pd(all, _mm256_cmp_pd(p.c[a], block.last[a], _CMP_LT_OQ));
+    }
+    return _mm256_movemask_pd(all) == 0xF;
 }
 
 /// Between a pair of neighbours along i: a + (b - a) t. The difference of two voxels is exact in either arithmetic.
@@ -91,6 +103,32 @@ __m256d heldValues(const BlockLanes& block, const FourPlaces& p) {
     return mixedLanes(near, far, t[2]);
 }
 
+/// The two values along i of rows `at` and `at` + one row, mixed; then mixed along j. Both rows in one gather.
+__m256d mixedRows(const BlockLanes& block, __m128i at, const __m256d* t) {
+    const __m256i both = _mm256_set_m128i(_mm_add_epi32(at, block.row), at);
+    const __m256i pairs = _mm256_i32gather_epi32(block.pairs, both, 2);
+    const __m256i first = _mm256_srai_epi32(_mm256_slli_epi32(pairs, 16), 16);
+    const __m256i step = _mm256_sub_epi32(_mm256_srai_epi32(pairs, 16), first);
+    const auto mixed = [&](__m128i a, __m128i d) {
+        return _mm256_add_pd(_mm256_cvtepi32_pd(a), _mm256_mul_pd(_mm256_cvtepi32_pd(d), t[0]));
+    };
+    return mixedLanes(mixed(_mm256_castsi256_si128(first), _mm256_castsi256_si128(step)),
+                      mixed(_mm256_extracti128_si256(first, 1), _mm256_extracti128_si256(step, 1)), t[1]);
+}
+
+/// The values of places that are well inside. Whole numbers of voxels are exact in doubles.
+__m256d innerValues(const BlockLanes& block, const FourPlaces& p) {
+    __m256d whole[3], t[3];
+    for (int a = 0; a < 3; ++a) {
+        whole[a] = _mm256_floor_pd(p.c[a]);
+        t[a] = _mm256_sub_pd(p.c[a], whole[a]);
+    }
+    const __m128i at = _mm256_cvttpd_epi32(
+        _mm256_add_pd(whole[0], _mm256_add_pd(_mm256_mul_pd(whole[1], block.rowLength),
+                                              _mm256_mul_pd(whole[2], block.sliceLength))));
+    return mixedLanes(mixedRows(block, at, t), mixedRows(block, _mm_add_epi32(at, block.slice), t), t[2]);
+}
+
 /// Writes as many of the four as there are left.
 void writeFloats(__m256d values, int left, float* out) {
     const __m128 rounded = _mm256_cvtpd_ps(values);
@@ -112,7 +150,8 @@ void heldRow(const VoxelBlock& block, const VoxelRow& row, int first, int end, d
     const BlockLanes lanes(block, 0.0);
     for (int n = first; n < end; n += 4) {
         double four[4];
-        _mm256_storeu_pd(four, heldValues(lanes, placesOnRow(row, n)));
+        const FourPlaces p = placesOnRow(row, n);
+        _mm256_storeu_pd(four, wellInside(lanes, p) ? innerValues(lanes, p) : heldValues(lanes, p));
         for (int i = 0; i < 4 && n + i < end; ++i)
             out[n - first + i] = four[i];
     }
@@ -128,6 +167,10 @@ void insideRow(const VoxelBlock& block, const VoxelRow& row, const OutsideRule& 
     const __m256d beyond = _mm256_set1_pd(outside.value);
     for (int n = first; n < end; n += 4) {
         const FourPlaces p = placesOnRow(row, n);
+        if (wellInside(lanes, p)) {
+            writeFloats(innerValues(lanes, p), end - n, out + (n - first));
+            continue;
+        }
         const __m256d inside = insideLanes(lanes, p);
         const __m256d values =
             _mm256_movemask_pd(inside) == 0 ? beyond : _mm256_blendv_pd(beyond, heldValues(lanes, p), inside);
@@ -145,11 +188,24 @@ void slabRow(const VoxelBlock& block, const VoxelRow& row, const SlabPlanes& pla
     const __m256d beyond = _mm256_set1_pd(outside.value), one = _mm256_set1_pd(1.0);
     for (int n = first; n < end; n += 4) {
         const FourPlaces middle = placesOnRow(row, n);
-        __m256d sum = _mm256_setzero_pd(), count = sum, greatest = beyond;
-        for (int k = -planes.half; k <= planes.half; ++k) {
+        const auto onPlane = [&](int k) {
             FourPlaces p;
             for (int a = 0; a < 3; ++a)
                 p.c[a] = _mm256_add_pd(middle.c[a], _mm256_set1_pd(static_cast<double>(k) * planes.step[a]));
+            return p;
+        };
+        __m256d sum = _mm256_setzero_pd(), count = sum, greatest = beyond;
+        // What both outer planes hold well inside, the planes between them do too.
+        const bool inner = wellInside(lanes, onPlane(-planes.half)) && wellInside(lanes, onPlane(planes.half));
+        for (int k = -planes.half; inner && k <= planes.half; ++k) {
+            const __m256d values = innerValues(lanes, onPlane(k));
+            sum = _mm256_add_pd(sum, values);
+            greatest = _mm256_max_pd(greatest, values);
+        }
+        if (inner)
+            count = _mm256_set1_pd(2 * planes.half + 1);
+        for (int k = -planes.half; !inner && k <= planes.half; ++k) {
+            const FourPlaces p = onPlane(k);
             const __m256d inside = insideLanes(lanes, p);
             if (_mm256_movemask_pd(inside) == 0)
                 continue;

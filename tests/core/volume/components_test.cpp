@@ -94,9 +94,18 @@ TEST(GrownFrom, KeepsThePartsOfItsSeeds) {
             for (int n = 0; n < 3; ++n)
                 seeds.emplace_back(random() % static_cast<unsigned>(size.x()), random() % static_cast<unsigned>(size.y()),
                                    random() % static_cast<unsigned>(size.z()));
-            const BitRows grown = grownFrom(mask.bits(), seeds);
-            std::vector<std::uint8_t> bytes(mask.values.size(), 9);
-            writeBytes(grown, bytes.data());
+            const auto bytesOf = [&](const BitRows& grown) {
+                std::vector<std::uint8_t> bytes(mask.values.size(), 9);
+                writeBytes(grown, bytes.data());
+                return bytes;
+            };
+            const auto bytes = bytesOf(grownFrom(mask.bits(), seeds));
+            const ValueBlock block{mask.values.data(), size, Eigen::Affine3d::Identity()};
+            EXPECT_EQ(bytesOf(grownAbove(block, 0, seeds)), bytes);
+            std::vector<std::uint8_t> positive;
+            for (const auto v : mask.values)
+                positive.push_back(v > 0 ? 200 : 0);
+            EXPECT_EQ(bytesOf(grownIn(positive.data(), size, seeds)), bytes);
             forEachVoxel(size, [&](const Eigen::Vector3i& at) {
                 const auto part = expected[mask.index(at)];
                 bool kept = false;

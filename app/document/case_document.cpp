@@ -13,7 +13,7 @@ CaseDocument::Part partOf(const core::Edit& edit) {
     constexpr Part parts[] = {Part::Images,   Part::Marks,    Part::Ostium, Part::Landing,   Part::Values,  Part::Evidence,
                               Part::Moments,  Part::Readings, Part::Drawings, Part::Contours, Part::Scales, Part::Landmarks,
                               Part::Release,  Part::Stasis,   Part::Sizing, Part::Scores,    Part::Patient, Part::Decision,
-                              Part::Septum,   Part::Septum};
+                              Part::Septum,   Part::Septum,   Part::Projection};
     static_assert(std::size(parts) == std::variant_size_v<core::Edit>);
     return parts[edit.index()];
 }

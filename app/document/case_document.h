@@ -24,7 +24,7 @@ public:
     /// What a change touched.
     enum class Part {
         Images, Marks, Ostium, Landing, Values, Evidence, Moments, Readings, Drawings, Contours, Scales, Landmarks,
-        Release, Stasis, Sizing, Scores, Patient, Decision, Septum, Everything
+        Release, Stasis, Sizing, Scores, Patient, Decision, Septum, Projection, Everything
     };
     Q_ENUM(Part)
 

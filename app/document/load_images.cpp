@@ -66,6 +66,7 @@ core::ImagesUsed imagesUsed(const dicomio::SeriesIndex& index, std::size_t serie
     images.phasePercent = entry.phases[phase].percent;
     images.phaseLabel = entry.phases[phase].label;
     images.frameOfReferenceUid = entry.frameOfReferenceUid;
+    images.patientPosition = entry.patientPosition;
     return images;
 }
 

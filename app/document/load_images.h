@@ -19,6 +19,8 @@ struct LoadedImages {
     std::filesystem::path folder{}; ///< that was looked through; empty when not known
 
     core::ImagesUsed used() const;
+    /// How the patient lay, (0018,5100) PatientPosition; empty when the series does not tell.
+    const std::string& patientPosition() const { return index->series[series].patientPosition; }
     /// Who the series is about, as its headers say.
     core::Patient patient() const;
 };

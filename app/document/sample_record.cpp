@@ -95,6 +95,7 @@ void Builder::images() {
     used.phasePercent = phase.percent;
     used.phaseLabel = std::to_string(std::lround(phase.percent)) + " %";
     used.frameOfReferenceUid = phase.imaging.frameOfReferenceUid;
+    used.patientPosition = "HFS"; // as the CT is written
     used.revision = next();
     edit(SetImages{used});
     Evidence ct;

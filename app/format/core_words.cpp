@@ -96,6 +96,10 @@ constexpr auto kParts = std::to_array<CorePattern>({
 });
 
 constexpr auto kWords = std::to_array<const char*>({
+    QT_TRANSLATE_NOOP("CoreSentences", "on the face"),
+    QT_TRANSLATE_NOOP("CoreSentences", "on the left side"),
+    QT_TRANSLATE_NOOP("CoreSentences", "on the right side"),
+    QT_TRANSLATE_NOOP("CoreSentences", "in an unusual position"),
     QT_TRANSLATE_NOOP("CoreSentences", "before the procedure"),
     QT_TRANSLATE_NOOP("CoreSentences", "before the repair"),
     QT_TRANSLATE_NOOP("CoreSentences", "after the repair"),

@@ -25,6 +25,7 @@ template <class Record, class Visitor> void forEachEntry(Record& record, Visitor
     visit("release", record.release);
     visit("stasis", record.stasis);
     visit("sizing", record.sizing);
+    visit("projection", record.projection);
     visit("scores", record.scores);
     visit("patient", record.patient);
     visit("decision", record.decision);

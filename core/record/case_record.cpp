@@ -91,7 +91,7 @@ bool operator==(const Mark& a, const Mark& b) {
 bool operator==(const ImagesUsed& a, const ImagesUsed& b) {
     return a.seriesUid == b.seriesUid && a.phasePercent == b.phasePercent && a.phaseLabel == b.phaseLabel &&
            a.frameOfReferenceUid == b.frameOfReferenceUid && a.revision == b.revision &&
-           a.unknown == b.unknown;
+           a.unknown == b.unknown && a.patientPosition == b.patientPosition;
 }
 
 bool operator==(const OstiumPlane& a, const OstiumPlane& b) {
@@ -110,7 +110,7 @@ bool operator==(const CaseRecord& a, const CaseRecord& b) {
            a.drawings == b.drawings && a.contours == b.contours && a.scales == b.scales &&
            a.landmarks == b.landmarks && a.release == b.release && a.stasis == b.stasis && a.sizing == b.sizing &&
            a.scores == b.scores && a.patient == b.patient && a.decision == b.decision &&
-           a.septumMarks == b.septumMarks && a.septumPlan == b.septumPlan && a.values == b.values &&
+           a.septumMarks == b.septumMarks && a.septumPlan == b.septumPlan && a.projection == b.projection && a.values == b.values &&
            a.unknown == b.unknown;
 }
 
@@ -130,7 +130,8 @@ Revision revisionOf(const CaseRecord& record, std::string_view inputId) {
     if (const auto revision = entryRevision<Evidence, Moment, TypedReading, Drawing, CorrectedContour, PictureScale,
                                             PoseLandmark, ReleaseState, StasisFinding>(record, inputId))
         return *revision;
-    if (const auto revision = singleRevision<SizingChoice, Scores, Patient, Decision, SeptumMarks, SeptumPlan>(record, inputId))
+    if (const auto revision = singleRevision<SizingChoice, Scores, Patient, Decision, SeptumMarks, SeptumPlan, ProjectionChoice>(
+            record, inputId))
         return *revision;
     if (!inputId.starts_with(kMarkPrefix)) return 0;
     const auto kind = markKindFrom(inputId.substr(kMarkPrefix.size()));

@@ -44,6 +44,7 @@ struct ImagesUsed {
     std::string frameOfReferenceUid;
     Revision revision = 0;
     UnknownFields unknown = UnknownFields::object();
+    std::string patientPosition{}; ///< how the patient lay, (0018,5100) PatientPosition: "HFS"…; empty when not told
 };
 
 /// An ostium plane that the person set.
@@ -78,6 +79,7 @@ struct CaseRecord {
     Entries<ReleaseState> release;
     Entries<StasisFinding> stasis;
     std::optional<Entry<SizingChoice>> sizing;
+    std::optional<Entry<ProjectionChoice>> projection;
     std::optional<Entry<Scores>> scores;
     std::optional<Entry<Patient>> patient;
     std::optional<Entry<Decision>> decision;
@@ -124,6 +126,7 @@ template <class Content> const Entries<Content>& entriesOf(const CaseRecord& rec
 /// What a record holds once: singleOf<SizingChoice>(record) is record.sizing.
 template <class Content> std::optional<Entry<Content>>& singleOf(CaseRecord& record);
 template <> inline std::optional<Entry<SizingChoice>>& singleOf(CaseRecord& record) { return record.sizing; }
+template <> inline std::optional<Entry<ProjectionChoice>>& singleOf(CaseRecord& record) { return record.projection; }
 template <> inline std::optional<Entry<Scores>>& singleOf(CaseRecord& record) { return record.scores; }
 template <> inline std::optional<Entry<Patient>>& singleOf(CaseRecord& record) { return record.patient; }
 template <> inline std::optional<Entry<Decision>>& singleOf(CaseRecord& record) { return record.decision; }

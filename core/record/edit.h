@@ -49,7 +49,8 @@ struct SetValues {
 using Edit = std::variant<SetImages, SetMark, SetOstium, SetLanding, SetValues, SetEntry<Evidence>, SetEntry<Moment>,
                           SetEntry<TypedReading>, SetEntry<Drawing>, SetEntry<CorrectedContour>, SetEntry<PictureScale>,
                           SetEntry<PoseLandmark>, SetEntry<ReleaseState>, SetEntry<StasisFinding>, SetSingle<SizingChoice>,
-                          SetSingle<Scores>, SetSingle<Patient>, SetSingle<Decision>, SetSingle<SeptumMarks>, SetSingle<SeptumPlan>>;
+                          SetSingle<Scores>, SetSingle<Patient>, SetSingle<Decision>, SetSingle<SeptumMarks>, SetSingle<SeptumPlan>,
+                          SetSingle<ProjectionChoice>>;
 
 /// Changes the record and returns the edit that takes it back: apply(r, apply(r, e)) leaves r as it was.
 /// (By value: a reference would lose against std::apply, which argument-dependent lookup finds for a

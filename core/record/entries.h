@@ -10,6 +10,7 @@
 #include "core/cine/echo_region.h"
 #include "core/cine/planar_scale.h"
 #include "core/echo/width_reading.h"
+#include "core/fluoro/working_views.h"
 #include "core/geometry/plane.h"
 #include "core/pressure/haemodynamics.h"
 #include "core/pressure/observation.h"
@@ -173,6 +174,26 @@ struct SizingChoice {
     bool operator==(const SizingChoice&) const = default;
 };
 
+/// A view of the C-arm that the person means to work with.
+struct ChosenView {
+    CArmAngles angles;           ///< as the arm shows them: the patient's turn is in them
+    std::optional<ViewAim> aim;  ///< what it was chosen for; nothing: picked by hand
+    std::string plane;           ///< input id of the plane it was chosen for (input::kOstium, "landing")
+    Revision planeRevision = 0;  ///< of input::placeOf(plane) when it was chosen
+    std::string label;           ///< in the words of the person, may be empty
+
+    bool operator==(const ChosenView&) const = default;
+};
+
+/// How the C-arm and the patient stand to each other on the day, and the views that were chosen.
+struct ProjectionChoice {
+    CArmReach reach;
+    std::optional<PatientTurn> turn; ///< against the CT; nothing: the patient will lie as at CT
+    std::vector<ChosenView> views;
+
+    bool operator==(const ProjectionChoice&) const = default;
+};
+
 struct Scores {
     std::optional<StrokeItems> stroke;
     std::optional<BleedingItems> bleeding;
@@ -222,6 +243,7 @@ template <> inline constexpr std::string_view kEntryName<PoseLandmark> = "landma
 template <> inline constexpr std::string_view kEntryName<ReleaseState> = "release/";
 template <> inline constexpr std::string_view kEntryName<StasisFinding> = "stasis/";
 template <> inline constexpr std::string_view kEntryName<SizingChoice> = "sizing";
+template <> inline constexpr std::string_view kEntryName<ProjectionChoice> = "projection";
 template <> inline constexpr std::string_view kEntryName<Scores> = "scores";
 template <> inline constexpr std::string_view kEntryName<Patient> = "patient";
 template <> inline constexpr std::string_view kEntryName<Decision> = "decision";

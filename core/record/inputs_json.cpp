@@ -12,11 +12,13 @@ Json written(const Mark& mark) {
 }
 
 Json written(const ImagesUsed& images) {
-    return over(images.unknown, {{"series_uid", images.seriesUid},
-                                 {"phase_percent", orNull(images.phasePercent)},
-                                 {"phase", images.phaseLabel},
-                                 {"frame_of_reference_uid", images.frameOfReferenceUid},
-                                 {"revision", images.revision}});
+    Json json = over(images.unknown, {{"series_uid", images.seriesUid},
+                                      {"phase_percent", orNull(images.phasePercent)},
+                                      {"phase", images.phaseLabel},
+                                      {"frame_of_reference_uid", images.frameOfReferenceUid},
+                                      {"revision", images.revision}});
+    if (!images.patientPosition.empty()) json["patient_position"] = images.patientPosition;
+    return json;
 }
 
 Json written(const OstiumPlane& ostium) {
@@ -61,6 +63,7 @@ ImagesUsed readImages(Object o) {
     images.phasePercent = o.optionalNumber("phase_percent");
     images.phaseLabel = o.text("phase", true);
     images.frameOfReferenceUid = o.text("frame_of_reference_uid", true);
+    images.patientPosition = o.text("patient_position", true);
     images.revision = o.count("revision");
     images.unknown = o.unknown();
     return images;

@@ -1,5 +1,5 @@
 // The parts of a case as JSON, one subject a source file: inputs_json.cpp, values_json.cpp, course_json.cpp,
-// drawing_json.cpp, choice_json.cpp, access_json.cpp. Put together in edit_json.cpp and case_json.cpp. Private to core/record.
+// drawing_json.cpp, choice_json.cpp, access_json.cpp, projection_json.cpp. Put together in edit_json.cpp and case_json.cpp. Private to core/record.
 // Readers throw json_reader::Finding.
 #pragma once
 
@@ -41,6 +41,7 @@ Json written(const CorrectedContour& contour);
 Json written(const PictureScale& scale);
 Json written(const PoseLandmark& landmark);
 Json written(const SizingChoice& choice);
+Json written(const ProjectionChoice& choice);
 Json written(const Scores& scores);
 Json written(const Patient& patient);
 Json written(const Decision& decision);
@@ -56,6 +57,7 @@ void read(Object& o, CorrectedContour& contour);
 void read(Object& o, PictureScale& scale);
 void read(Object& o, PoseLandmark& landmark);
 void read(Object& o, SizingChoice& choice);
+void read(Object& o, ProjectionChoice& choice);
 void read(Object& o, Scores& scores);
 void read(Object& o, Patient& patient);
 void read(Object& o, Decision& decision);

@@ -42,6 +42,7 @@ public:
         strip(record.release, out.release);
         strip(record.stasis, out.stasis);
         out.sizing = stripped(record.sizing);
+        out.projection = stripped(record.projection);
         out.scores = stripped(record.scores);
         out.patient = stripped(record.patient);
         out.decision = stripped(record.decision);
@@ -141,6 +142,10 @@ private:
     }
     void strip(StasisFinding& f) { f.seenBy = f.seenBy.empty() ? f.seenBy : kSomebody; }
     void strip(SizingChoice& c) { c.chartSource = c.chartSource.substr(c.chartSource.find_last_of("/\\") + 1); }
+    void strip(ProjectionChoice& c) {
+        for (ChosenView& view : c.views)
+            forget(view.label);
+    }
     void strip(Scores&) {}
     void strip(SeptumMarks&) {}
     void strip(SeptumPlan&) {}
@@ -196,7 +201,7 @@ public:
         if (r.ostium) add(r.ostium->revision, SetOstium{r.ostium});
         if (!(r.landing == LandingPlanes{})) add(r.landing.revision, SetLanding{r.landing});
         addAll(r.evidence, r.moments, r.readings, r.drawings, r.contours, r.scales, r.landmarks, r.release, r.stasis);
-        addOnce(r.sizing, r.scores, r.patient, r.decision, r.septumMarks, r.septumPlan);
+        addOnce(r.sizing, r.scores, r.patient, r.decision, r.septumMarks, r.septumPlan, r.projection);
         Revision next = m_entries.empty() ? 1 : m_entries.rbegin()->first + 1;
         for (std::size_t from = 0; from < r.values.size();) {
             std::size_t to = from;

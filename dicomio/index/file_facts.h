@@ -22,6 +22,7 @@ struct FileFacts {
     std::string issuerOfPatientId;
     std::string patientName; ///< UTF-8
     std::string patientBirthDate, patientSex;
+    std::string patientPosition; ///< (0018,5100) as in the file, or empty
     std::string modality;
     std::string kind;        ///< see SeriesEntry::kind
     std::string description; ///< UTF-8

@@ -321,6 +321,7 @@ void identify(const std::vector<FileFacts>& files, SeriesEntry& series) {
     series.patientName = first.patientName;
     series.patientBirthDate = first.patientBirthDate;
     series.patientSex = first.patientSex;
+    series.patientPosition = first.patientPosition;
     series.modality = first.modality;
     series.kind = first.kind;
     series.description = first.description;
@@ -329,6 +330,7 @@ void identify(const std::vector<FileFacts>& files, SeriesEntry& series) {
         if (file.acquired && (!series.acquired || secondsSince1970(*file.acquired, false) <
                                                       secondsSince1970(*series.acquired, false)))
             series.acquired = file.acquired;
+        if (file.patientPosition != first.patientPosition) series.patientPosition.clear();
         if (file.patientName != series.patientName)
             addMessage(series,
                        {"patient-name-differs",

@@ -72,6 +72,8 @@ struct SeriesEntry {
     std::vector<core::Notice> messages;
     std::string patientBirthDate{}; ///< YYYYMMDD, or empty
     std::string patientSex{};       ///< "F", "M", "O", or empty
+    /// (0018,5100) PatientPosition: "HFS", "FFS"…; empty when absent or when the images contradict each other.
+    std::string patientPosition{};
 };
 
 struct SkippedFile {

@@ -146,6 +146,9 @@ Code unitCode(std::string_view unit) {
 ValueConcept conceptOf(std::string_view id, std::string_view unit, std::optional<double> landingDepthMm) {
     for (const FixedConcept& fixed : fixedConcepts())
         if (fixed.id == id) return fixed.is;
+    // Views of the C-arm: PS3.16 annex D, 112011 and 112012 (pydicom's concept tables have them); RAO and caudal negative.
+    if (unit == "deg" && id.ends_with("/primary")) return {dcm("112011", "Positioner Primary Angle"), {}, {}};
+    if (unit == "deg" && id.ends_with("/secondary")) return {dcm("112012", "Positioner Secondary Angle"), {}, {}};
     const auto slash = id.find('/');
     const std::string_view where = slash == std::string_view::npos ? std::string_view{} : id.substr(0, slash);
     const std::string_view metric = slash == std::string_view::npos ? id : id.substr(slash + 1);

@@ -324,6 +324,46 @@ def plane_by_svd(points):
             "odr_normal": (tilted / np.linalg.norm(tilted)).tolist()}
 
 
+def edge_on_views(normals, primary):
+    """Edge-on secondary angle at each primary angle by root finding (scipy.optimize.brentq) on rotation matrices
+    (scipy.spatial.transform), and the en-face view by maximising |n . d| (scipy.optimize.minimize): no closed formula."""
+    from scipy.optimize import brentq, minimize
+    from scipy.spatial.transform import Rotation
+
+    def beam(a, b):
+        # The detector starts before the patient (-y), is tilted to the head about the left-right axis, then turned to the left.
+        return Rotation.from_euler("xz", [-b, a], degrees=True).apply([0.0, -1.0, 0.0])
+
+    answers = []
+    for n in normals:
+        n = np.array(n) / np.linalg.norm(n)
+        secondary = [brentq(lambda b: n @ beam(a, b), -90.0, 90.0, xtol=1e-12) for a in primary]
+        best = None
+        for a in (-60.0, 0.0, 60.0):
+            for b in (-60.0, 0.0, 60.0):
+                found = minimize(lambda v: -(n @ beam(*v)) ** 2, [a, b], method="Nelder-Mead",
+                                 options={"xatol": 1e-10, "fatol": 1e-16, "maxiter": 4000})
+                if best is None or found.fun < best.fun:
+                    best = found
+        answers.append({"secondary": secondary, "en_face": beam(*best.x).tolist()})
+    return answers
+
+
+def widths_in_views(points, normal, views):
+    """Extent of a contour across the projected normal, by rotating it into the picture with scipy's rotations."""
+    from scipy.spatial.transform import Rotation
+
+    points, normal = np.array(points), np.array(normal)
+    widths = []
+    for a, b in views:
+        # Undo the arm's turn: then the detector is before the patient and the picture's axes are +x and +z.
+        back = Rotation.from_euler("xz", [-b, a], degrees=True).inv()
+        seen, axis = back.apply(points)[:, [0, 2]], back.apply(normal)[[0, 2]]
+        across = np.array([-axis[1], axis[0]]) / np.linalg.norm(axis)
+        widths.append(float(np.ptp(seen @ across)))
+    return widths
+
+
 def main():
     function, arguments, answer = sys.argv[1:]
     with open(arguments, encoding="utf-8") as file:

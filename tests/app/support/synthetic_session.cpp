@@ -19,6 +19,7 @@ app::LoadedImages syntheticImages() {
     series.kind = "ct";
     series.description = "Left atrium, gated";
     series.frameOfReferenceUid = "2.25.1";
+    series.patientPosition = "HFS";
     series.imageCount = 360;
     series.spacingMm = Eigen::Vector3d(0.9, 0.9, 0.9);
     for (const double percent : {30.0, 45.0, 75.0}) {

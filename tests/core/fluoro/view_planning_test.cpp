@@ -5,6 +5,8 @@
 
 #include <cmath>
 #include <gmock/gmock.h>
+#include <limits>
+#include <rapidcheck/gtest.h>
 
 using namespace gauge::core;
 using namespace gauge::test;
@@ -17,6 +19,11 @@ namespace {
 constexpr double kPrintedDeg = 6e-5;
 const PatientVector kFirst{Vector3d(0.60402277, -0.71984631, 0.34202014)};   // en face LAO 40 CRA 20
 const PatientVector kSecond{Vector3d(0.78145041, -0.56775696, -0.25881905)}; // en face LAO 54 CAU 15
+
+/// A component of a normal, -1 … 1.
+double component() {
+    return *rc::gen::inRange(-1000000, 1000001) / 1e6;
+}
 
 } // namespace
 
@@ -57,6 +64,110 @@ TEST(EdgeOnCurve, LooksAlongThePlaneEverywhere) {
             EXPECT_NEAR(beamDirection(curve[i]).dot(beamDirection(curve[i - 1])),
                         std::cos(5.0 * M_PI / 180.0), 1e-9);
     }
+}
+
+// Xiong T-Y et al., EuroIntervention, doi 10.4244/EIJ-D-19-00618 (CT, n = 44): published mean en-face angles. The direction
+// formula of PS3.3 C.8.7.5 gives the normal; the way back must end at the published pair.
+TEST(EnFace, GivesThePublishedAnglesBack) {
+    const double published[][2] = {{54, -15}, {-10, -66}, {27, 59}, {-28, 19}, {-33, -33}, {13, -52},
+                                   {55, -15}, {-59, -54}, {-27, 19}, {5, 60}};
+    for (const auto& [primary, secondary] : published) {
+        const double a = primary * M_PI / 180.0, b = secondary * M_PI / 180.0;
+        for (const double length : {1.0, -1.0, 1e-200, -3e150}) {
+            const Vector3d n = length * Vector3d(std::sin(a) * std::cos(b), -std::cos(a) * std::cos(b), std::sin(b));
+            const auto found = enFace(valueOf(planeNormal(n)));
+            EXPECT_NEAR(found.primaryDeg, primary, 0.01);
+            EXPECT_NEAR(found.secondaryDeg, secondary, 0.01);
+        }
+    }
+}
+
+TEST(PlaneNormal, TakesAnyLengthAndRefusesNone) {
+    EXPECT_NEAR(valueOf(planeNormal({0, 0, 5e-324})).mm.z(), 1.0, 1e-12);
+    EXPECT_NEAR(valueOf(planeNormal({1e308, -1e308, 0})).norm(), 1.0, 1e-12);
+    EXPECT_EQ(errorOf(planeNormal({0, 0, 0})).code, ErrorCode::Degenerate);
+    EXPECT_THAT(errorOf(planeNormal({0, -0.0, 0})).message, HasSubstr("all its components are 0"));
+    EXPECT_EQ(errorOf(planeNormal({0, std::numeric_limits<double>::quiet_NaN(), 1})).code, ErrorCode::NonFinite);
+    EXPECT_EQ(errorOf(planeNormal({std::numeric_limits<double>::infinity(), 0, 1})).code, ErrorCode::NonFinite);
+}
+
+TEST(EdgeOnTable, HasEveryFifthPrimaryAngle) {
+    const auto table = edgeOnTable(kFirst);
+    ASSERT_EQ(table.size(), 37u);
+    for (int i = 0; i < 37; ++i)
+        EXPECT_EQ(table[static_cast<std::size_t>(i)].primaryDeg, -90.0 + 5.0 * i);
+    EXPECT_NEAR(table[6].secondaryDeg, 25.5056, kPrintedDeg); // RAO 60, as above
+    EXPECT_NEAR(table[18].secondaryDeg, -64.5862, kPrintedDeg);
+}
+
+TEST(EdgeOnTable, OfAnUprightPlaneRunsOverTheSecondaryAngle) {
+    const double normals[][3] = {{1, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, -1, 0}, {1, 1, 0}, {-3, 4, 0}};
+    const double primary[] = {0, 0, 90, 90, 45, -53.130102354155978};
+    for (int k = 0; k < 6; ++k) {
+        const auto table = edgeOnTable({Vector3d(normals[k][0], normals[k][1], normals[k][2])});
+        ASSERT_EQ(table.size(), 37u);
+        for (int i = 0; i < 37; ++i) {
+            EXPECT_NEAR(table[static_cast<std::size_t>(i)].primaryDeg, primary[k], 1e-12);
+            EXPECT_EQ(table[static_cast<std::size_t>(i)].secondaryDeg, -90.0 + 5.0 * i);
+        }
+    }
+}
+
+RC_GTEST_PROP(EdgeOnTable, LooksAlongThePlaneInEveryRow, ()) {
+    Vector3d n(component(), component(), *rc::gen::element(0, 1) ? component() : 0.0);
+    RC_PRE(n.norm() > 1e-3);
+    for (const auto& view : edgeOnTable({n}))
+        RC_ASSERT(std::abs(beamDirection(view).mm.dot(n.normalized())) < 1e-9);
+}
+
+RC_GTEST_PROP(EdgeOnWithin, IsTheReachablePartOfTheCircle, ()) {
+    const Vector3d n(component(), component(), component());
+    RC_PRE(n.norm() > 1e-3);
+    const CArmReach reach{*rc::gen::inRange(1, 90) * 1.0, *rc::gen::inRange(1, 90) * 1.0, *rc::gen::inRange(1, 80) * 1.0,
+                          *rc::gen::inRange(1, 80) * 1.0};
+    std::size_t inside = 0;
+    for (const auto& part : edgeOnWithin({n}, reach, 1.0)) {
+        RC_ASSERT(part.size() >= 2u);
+        inside += part.size();
+        for (const auto& view : part) {
+            RC_ASSERT(reach.contains(view));
+            RC_ASSERT(std::abs(beamDirection(view).mm.dot(n.normalized())) < 1e-7);
+        }
+        for (const auto& end : {part.front(), part.back()}) { // at the border
+            const double gap = std::min({std::abs(end.primaryDeg + reach.mostRaoDeg), std::abs(end.primaryDeg - reach.mostLaoDeg),
+                                         std::abs(end.secondaryDeg - reach.mostCraDeg), std::abs(end.secondaryDeg + reach.mostCauDeg)});
+            RC_ASSERT(gap < 0.1); // a steep curve runs far in primary angle within 0.0006 degrees of the circle
+        }
+    }
+    std::size_t expected = 0;
+    for (const auto& view : edgeOnCurve({n}, 360))
+        expected += reach.contains(view) ? 1 : 0;
+    RC_ASSERT(inside >= expected); // the ends come on top
+}
+
+TEST(EdgeOnWithin, IsEmptyWhereNoViewIsEdgeOnAndWholeWhereAllAre) {
+    EXPECT_TRUE(edgeOnWithin({Vector3d(0, -1, 0)}, {60, 60, 40, 40}).empty()); // en face from the front
+    const auto whole = edgeOnWithin({Vector3d(0, 0, 1)}, {180, 180, 90, 90});
+    ASSERT_EQ(whole.size(), 1u);
+    EXPECT_EQ(whole.front().size(), 360u);
+}
+
+TEST(WidthWithin, HoldsTheWidthsOfAllViewsNear) {
+    const auto contour = ellipseIn3d({3, 4, 5}, kSecond.mm, 13.0, 9.0, 90);
+    const auto views = valueOf(sectionViews(contour));
+    const auto range = valueOf(widthWithin(contour, views.showsShortest));
+    EXPECT_NEAR(range.lowestMm, 18.0, 0.02);
+    EXPECT_GT(range.highestMm, 18.02); // turned, it shows more than the shortest
+    for (double da = -5; da <= 5; da += 0.7)
+        for (double db = -5; db <= 5; db += 0.7) {
+            const CArmAngles near{views.showsShortest.primaryDeg + da, views.showsShortest.secondaryDeg + db};
+            const double width = *valueOf(projectedWidth(contour, near)).widthMm;
+            EXPECT_GE(width, range.lowestMm - 0.01);
+            EXPECT_LE(width, range.highestMm + 0.01);
+        }
+    EXPECT_NEAR(valueOf(widthWithin(contour, views.showsLongest, 0.0)).lowestMm, 26.0, 0.05);
+    EXPECT_THAT(errorOf(widthWithin(contour, views.enFace)).message, HasSubstr("shows no width"));
+    EXPECT_THAT(errorOf(widthWithin(contour, views.showsLongest, 45.0)).message, HasSubstr("within 0 to 30"));
 }
 
 TEST(EdgeOnAlong, LooksAlongTheGivenDirection) {

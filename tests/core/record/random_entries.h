@@ -80,6 +80,17 @@ inline void fill(StasisFinding& f, const std::string&) {
 inline void fill(SizingChoice& c, const std::string&) {
     c = {text(), text(), maybe(tenths), maybe(tenths), maybe(tenths), upTo(PressureChange::Unknown), flip(), text()};
 }
+inline void fill(ProjectionChoice& c, const std::string&) {
+    c.reach = {*rc::gen::inRange(1, 181) * 1.0, *rc::gen::inRange(0, 181) * 1.0, *rc::gen::inRange(0, 91) * 1.0,
+               *rc::gen::inRange(0, 91) * 1.0};
+    c.turn = maybe([] { return PatientTurn{*rc::gen::inRange(-900, 901) / 10.0, *rc::gen::inRange(-900, 901) / 10.0}; });
+    for (int n = *rc::gen::inRange(0, 3); n > 0; --n)
+        c.views.push_back({{*rc::gen::inRange(-1800, 1801) / 10.0, *rc::gen::inRange(-900, 901) / 10.0},
+                           maybe([] { return upTo(ViewAim::OneForAll); }),
+                           text(),
+                           static_cast<Revision>(*rc::gen::inRange(0, 9)),
+                           text()});
+}
 inline void fill(Scores& s, const std::string&) {
     s.stroke = maybe([] {
         return StrokeItems{tenths(), maybe([] { return upTo(Sex::Male); }), flip(), flip(), flip(), flip(), flip()};

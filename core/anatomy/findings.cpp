@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kShortestTurnMm = 15.0;
 constexpr double kDirectionMm = 6.0;  // of axis that a direction is taken over
-constexpr double kTipMm = 6.0;
+constexpr double kLastPartMm = 6.0;
 constexpr double kWeakShare = 0.6;    // of the atrium's height over wall; common practice, no source
 // Standard uncertainty of a direction over 6 mm of axis, degrees, from 0.3 mm of its course.
 constexpr double kDirectionDeg = 3.0;
@@ -90,7 +90,7 @@ Enhancement enhancementOf(const Volume& volume, const AppendageTrace& trace, con
     e.atriumHu = meanWithin(volume, marks.atrium, std::clamp(free, 1.0, 5.0));
     const double length = trace.lengthMm();
     e.appendageHu = meanAlong(volume, trace, std::min(2.0, 0.2 * length), 0.5 * length);
-    e.tipHu = meanAlong(volume, trace, std::max(0.0, length - kTipMm), length);
+    e.tipHu = meanAlong(volume, trace, std::max(0.0, length - kLastPartMm), length);
     if (marks.aorta && volume.contains(*marks.aorta)) {
         e.aortaHu = meanWithin(volume, *marks.aorta, 4.0);
         if (*e.aortaHu > 1.0)

@@ -12,7 +12,7 @@ namespace gauge::core {
 namespace {
 
 // A tile's voxels stay in the nearest cache while its rows pass over them, however the section slants.
-constexpr int kTileColumns = 64, kTileRows = 16;
+constexpr int kPatchColumns = 64, kPatchRows = 16;
 // Rounding may put a pixel on the volume's face this far beyond it.
 constexpr OutsideRule kSectionOutside{1e-9, kOutsideVolume};
 
@@ -24,14 +24,14 @@ template <class Cut> void cutTiles(const Volume& volume, SectionImage& image, co
     const Eigen::Vector3d start = toVoxel * grid.frame.patientFromSection(grid.sectionFromPixel(0, 0)).mm;
     const Eigen::Vector3d alongRow = toVoxel.linear() * grid.frame.u.mm * grid.pixelMm;
     const Eigen::Vector3d alongColumn = toVoxel.linear() * grid.frame.v.mm * grid.pixelMm;
-    const int across = (grid.columns + kTileColumns - 1) / kTileColumns, down = (grid.rows + kTileRows - 1) / kTileRows;
+    const int across = (grid.columns + kPatchColumns - 1) / kPatchColumns, down = (grid.rows + kPatchRows - 1) / kPatchRows;
     parallelFor(static_cast<std::size_t>(across) * static_cast<std::size_t>(down), 1, [&](std::size_t begin, std::size_t end) {
         for (std::size_t tile = begin; tile < end; ++tile) {
-            const int firstRow = kTileRows * static_cast<int>(tile / static_cast<std::size_t>(across));
-            const int first = kTileColumns * static_cast<int>(tile % static_cast<std::size_t>(across));
-            for (int row = firstRow; row < std::min(firstRow + kTileRows, grid.rows); ++row)
+            const int firstRow = kPatchRows * static_cast<int>(tile / static_cast<std::size_t>(across));
+            const int first = kPatchColumns * static_cast<int>(tile % static_cast<std::size_t>(across));
+            for (int row = firstRow; row < std::min(firstRow + kPatchRows, grid.rows); ++row)
                 cut(voxelRow(start + static_cast<double>(row) * alongColumn, alongRow), first,
-                    std::min(first + kTileColumns, grid.columns),
+                    std::min(first + kPatchColumns, grid.columns),
                     image.values.data() + static_cast<std::ptrdiff_t>(row) * grid.columns + first);
         }
     });

@@ -1,52 +1,13 @@
 #include "core/anatomy/mask_walks.h"
 
+#include "core/anatomy/way_search.h"
 #include "core/volume/components.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 #include <cstdint>
-#include <limits>
-#include <queue>
+#include <utility>
 
 namespace gauge::core {
-namespace {
-
-constexpr float kFar = std::numeric_limits<float>::max();
-
-/// The 26 neighbours of a node with their distances in steps.
-struct Neighbourhood {
-    struct Step {
-        int x, y, z;
-        std::ptrdiff_t offset;
-        float length;
-    };
-    std::array<Step, 26> steps{};
-
-    explicit Neighbourhood(const BoxGrid& g) {
-        std::size_t n = 0;
-        for (int z = -1; z <= 1; ++z)
-            for (int y = -1; y <= 1; ++y)
-                for (int x = -1; x <= 1; ++x)
-                    if (x != 0 || y != 0 || z != 0)
-                        steps[n++] = {x, y, z, x + y * g.strideY() + z * g.strideZ(),
-                                      static_cast<float>(std::sqrt(x * x + y * y + z * z) * g.stepMm)};
-    }
-};
-
-bool leaves(const BoxGrid& g, const Eigen::Vector3i& n, const Neighbourhood::Step& s) {
-    const int x = n.x() + s.x, y = n.y() + s.y, z = n.z() + s.z;
-    return x < 0 || y < 0 || z < 0 || x >= g.size.x() || y >= g.size.y() || z >= g.size.z();
-}
-
-struct Entry {
-    float cost;
-    std::uint32_t node;
-    bool operator>(const Entry& other) const { return cost > other.cost; }
-};
-using Frontier = std::priority_queue<Entry, std::vector<Entry>, std::greater<>>;
-
-} // namespace
 
 BoxMask connectedTo(const BoxMask& mask, const std::vector<std::size_t>& seeds) {
     const BoxGrid& g = mask.grid;
@@ -82,81 +43,32 @@ std::size_t nearestNode(const BoxMask& mask, const PatientPoint& p, double reach
 }
 
 BoxField<float> walkingDistanceMm(const BoxMask& mask, const std::vector<std::size_t>& seeds, float limitMm) {
-    BoxField<float> distance(mask.grid, kFar);
-    Frontier frontier;
-    for (const std::size_t s : seeds)
-        if (s != kNoNode && mask[s]) {
-            distance[s] = 0.0f;
-            frontier.push({0.0f, static_cast<std::uint32_t>(s)});
-        }
-    const Neighbourhood around(mask.grid);
-    while (!frontier.empty()) {
-        const Entry at = frontier.top();
-        frontier.pop();
-        if (at.cost > distance[at.node])
-            continue;
-        const Eigen::Vector3i n = mask.grid.node(at.node);
-        for (const auto& step : around.steps) {
-            if (leaves(mask.grid, n, step))
-                continue;
-            const auto next = static_cast<std::size_t>(static_cast<std::ptrdiff_t>(at.node) + step.offset);
-            const float cost = at.cost + step.length;
-            if (mask[next] && cost <= limitMm && cost < distance[next]) {
-                distance[next] = cost;
-                frontier.push({cost, static_cast<std::uint32_t>(next)});
-            }
-        }
-    }
+    WayCosts ways;
+    ways.cost.resize(mask.values.size());
+    std::transform(mask.values.begin(), mask.values.end(), ways.cost.begin(),
+                   [](std::uint8_t inside) { return inside ? kNotReached : kClosedNode; });
+    searchWays(mask.grid, seeds, {.limit = limitMm}, ways);
+    for (float& cost : ways.cost)
+        cost = cost == kClosedNode ? kNotReached : cost;
+    BoxField<float> distance;
+    distance.grid = mask.grid;
+    distance.values = std::move(ways.cost);
     return distance;
 }
 
 std::vector<std::size_t> middleWay(const BoxField<float>& depth, std::size_t from, std::size_t to) {
     constexpr float kReferenceMm = 3.0f; // only scales the cost
-    const auto price = [&](std::size_t n) {
+    WayCosts ways;
+    ways.cost.resize(depth.values.size());
+    LargeVector<float> price(depth.values.size());
+    for (std::size_t n = 0; n < price.size(); ++n) {
         const float d = std::max(depth[n], 0.2f);
-        return (kReferenceMm / d) * (kReferenceMm / d);
-    };
-    BoxField<float> cost(depth.grid, kFar);
-    BoxField<std::int8_t> cameBy(depth.grid, -1);
-    const Neighbourhood around(depth.grid);
-    Frontier frontier;
-    cost[from] = 0.0f;
-    frontier.push({0.0f, static_cast<std::uint32_t>(from)});
-    while (!frontier.empty()) {
-        const Entry at = frontier.top();
-        frontier.pop();
-        if (at.cost > cost[at.node])
-            continue;
-        if (at.node == to)
-            break;
-        const Eigen::Vector3i n = depth.grid.node(at.node);
-        const float priceHere = price(at.node);
-        for (std::size_t s = 0; s < around.steps.size(); ++s) {
-            if (leaves(depth.grid, n, around.steps[s]))
-                continue;
-            const auto next = static_cast<std::size_t>(static_cast<std::ptrdiff_t>(at.node) + around.steps[s].offset);
-            if (depth[next] <= 0.0f)
-                continue;
-            const float c = at.cost + around.steps[s].length * 0.5f * (priceHere + price(next));
-            if (c < cost[next]) {
-                cost[next] = c;
-                cameBy[next] = static_cast<std::int8_t>(s);
-                frontier.push({c, static_cast<std::uint32_t>(next)});
-            }
-        }
+        price[n] = (kReferenceMm / d) * (kReferenceMm / d);
+        ways.cost[n] = depth[n] > 0.0f ? kNotReached : kClosedNode;
     }
-    std::vector<std::size_t> way;
-    if (cost[to] == kFar)
-        return way;
-    for (std::size_t at = to;;) {
-        way.push_back(at);
-        if (at == from)
-            break;
-        at = static_cast<std::size_t>(static_cast<std::ptrdiff_t>(at) -
-                                      around.steps[static_cast<std::size_t>(cameBy[at])].offset);
-    }
-    std::reverse(way.begin(), way.end());
-    return way;
+    ways.cost[from] = kNotReached;
+    searchWays(depth.grid, {from}, {.price = price.data(), .target = to, .keepWays = true}, ways);
+    return wayFrom(depth.grid, ways, to);
 }
 
 } // namespace gauge::core

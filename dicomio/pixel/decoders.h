@@ -20,6 +20,15 @@ using DecodedWords = std::vector<std::int32_t>;
 core::Result<DecodedWords> decodeByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
                                            const PixelFormat& format);
 
+/// The same for one greyscale frame with 8 or 16 bits allocated, straight into `out` (rows x columns words).
+core::Result<void> decodeGreyByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
+                                       const PixelFormat& format, std::span<std::uint16_t> out);
+
+/// RLE of one greyscale frame with 8 or 16 bits allocated, by our own decoder, straight into `out`.
+/// @errors FileDamaged.
+core::Result<void> decodeGreyRle(std::span<const std::byte> frame, const PixelFormat& format,
+                                 std::span<std::uint16_t> out);
+
 /// JPEG 2000 by OpenJPEG. A transform of its components (YBR_RCT, YBR_ICT) is undone: the samples are RGB
 /// then.
 core::Result<DecodedWords> decodeJpeg2000(std::span<const std::byte> frame, const PixelFormat& format);

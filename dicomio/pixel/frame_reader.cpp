@@ -78,9 +78,7 @@ core::Result<FrameReader> FrameReader::open(const ScannedFile& scanned) {
                 "JPEG 2000 or RLE.",
             {{"tag", describe(tags::TransferSyntaxUid)}, {"value", scanned.syntax.uid}});
     if (auto checked = checkFormat(scanned); !checked) return tl::make_unexpected(checked.error());
-    auto file = RegularFile::open(scanned.path);
-    if (!file) return tl::make_unexpected(file.error());
-    FrameReader reader(scanned, std::move(*file));
+    FrameReader reader(scanned);
     if (auto prepared = reader.prepare(); !prepared) return tl::make_unexpected(prepared.error());
     return reader;
 }
@@ -93,7 +91,10 @@ core::Result<void> FrameReader::prepare() {
         m_colour = dicomio::codedColour(*m_scanned, {}, m_notices);
         return {};
     }
-    auto frames = fragmentsOfFrames(*m_scanned, m_file);
+    auto file = RegularFile::open(m_scanned->path);
+    if (!file) return tl::make_unexpected(file.error());
+    m_file.emplace(std::move(*file));
+    auto frames = fragmentsOfFrames(*m_scanned, *m_file);
     if (!frames) return tl::make_unexpected(frames.error());
     m_frames = std::move(*frames);
     if (m_scanned->format->samplesPerPixel == 1) return {};
@@ -113,7 +114,7 @@ core::Result<std::vector<std::byte>> FrameReader::compressedFrame(int frame) con
     std::size_t at = 0;
     for (std::size_t f = range.begin; f < range.end; ++f) {
         const auto length = static_cast<std::size_t>(fragments[f].length);
-        if (!m_file.read(fragments[f].offset, std::span(bytes).subspan(at, length)))
+        if (!m_file->read(fragments[f].offset, std::span(bytes).subspan(at, length)))
             return failure(ErrorCode::FileUnreadable,
                            describe(tags::PixelData) +
                                " cannot be read: the file changed or the disk failed.",
@@ -134,6 +135,22 @@ core::Result<std::vector<std::int32_t>> FrameReader::decode(int frame) const {
                : decodeByToolkit(*bytes, m_scanned->syntax, *m_scanned->format);
 }
 
+core::Result<void> FrameReader::decodeGrey(int frame, std::span<std::uint16_t> out) const {
+    const PixelCoding coding = m_scanned->syntax.coding;
+    if (coding == PixelCoding::Jpeg2000) {
+        const auto decoded = decode(frame);
+        if (!decoded) return tl::make_unexpected(decoded.error());
+        std::transform(decoded->begin(), decoded->end(), out.begin(),
+                       [](std::int32_t word) { return static_cast<std::uint16_t>(word); });
+        return {};
+    }
+    const auto bytes = compressedFrame(frame);
+    if (!bytes) return tl::make_unexpected(bytes.error());
+    if (auto checked = checkCodestream(*bytes, coding, *m_scanned->format); !checked) return checked;
+    return coding == PixelCoding::Rle ? decodeGreyRle(*bytes, *m_scanned->format, out)
+                                      : decodeGreyByToolkit(*bytes, m_scanned->syntax, *m_scanned->format, out);
+}
+
 core::Result<void> FrameReader::readWords(int frame, std::span<std::uint16_t> out) const {
     const PixelFormat& format = *m_scanned->format;
     const bool fits =
@@ -142,13 +159,7 @@ core::Result<void> FrameReader::readWords(int frame, std::span<std::uint16_t> ou
         return failure(ErrorCode::ObjectUnsupported,
                        "Its pixels are not greyscale in 8 or 16 bits, or frame " + std::to_string(frame + 1) +
                            " does not exist.");
-    if (!m_native) {
-        const auto decoded = decode(frame);
-        if (!decoded) return tl::make_unexpected(decoded.error());
-        std::transform(decoded->begin(), decoded->end(), out.begin(),
-                       [](std::int32_t word) { return static_cast<std::uint16_t>(word); });
-        return {};
-    }
+    if (!m_native) return decodeGrey(frame, out);
     const std::uint64_t offset = static_cast<std::uint64_t>(frame) * format.frameBytes();
     if (format.bitsAllocated == 16) return m_native->read(offset, std::as_writable_bytes(out));
     std::vector<std::byte> bytes(out.size());

@@ -48,18 +48,18 @@ public:
     const std::vector<core::Notice>& notices() const { return m_notices; }
 
 private:
-    FrameReader(const ScannedFile& scanned, RegularFile file)
-        : m_scanned(&scanned), m_file(std::move(file)) {}
+    explicit FrameReader(const ScannedFile& scanned) : m_scanned(&scanned) {}
     core::Result<void> prepare();
     core::Result<std::vector<std::byte>> compressedFrame(int frame) const;
     core::Result<std::vector<std::int32_t>> decode(int frame) const;
+    core::Result<void> decodeGrey(int frame, std::span<std::uint16_t> out) const;
     core::Result<std::vector<std::int32_t>> oneBitValues(int frame) const;
     core::Result<std::vector<std::int32_t>> nativeValues(int frame) const;
     core::Result<std::vector<std::int32_t>> compressedValues(int frame) const;
 
     const ScannedFile* m_scanned;
-    RegularFile m_file;
-    std::vector<FragmentRange> m_frames;  ///< of encapsulated pixels
+    std::optional<RegularFile> m_file;    ///< of encapsulated pixels
+    std::vector<FragmentRange> m_frames;  ///< likewise
     std::optional<NativePixels> m_native; ///< of the others
     CodedColour m_colour = CodedColour::None;
     std::vector<core::Notice> m_notices;

@@ -76,7 +76,14 @@ DecodedWords interleaved(const std::uint8_t* bytes, const PixelFormat& format, b
     return words;
 }
 
-core::Result<DecodedWords> samplesOf(DcmDataset& dataset, const PixelFormat& format) {
+/// What the codec left in the data set: enough samples of `bits` each.
+struct Samples {
+    const std::uint8_t* bytes = nullptr;
+    int bits = 0;
+    bool planes = false;
+};
+
+core::Result<Samples> samplesOf(DcmDataset& dataset, const PixelFormat& format) {
     const auto damaged = [](const std::string& finding) {
         return failure(core::ErrorCode::FileDamaged, "Decoding gave " + finding + ".",
                        {{"tag", describe(tags::PixelData)}});
@@ -91,41 +98,66 @@ core::Result<DecodedWords> samplesOf(DcmDataset& dataset, const PixelFormat& for
     if ((bits != 8 && bits != 16 && bits != 32) || found < wanted * bits / 8)
         return damaged(std::to_string(found) + " bytes in " + std::to_string(bits) + "-bit samples for " +
                        std::to_string(wanted) + " samples");
-    const bool planes = planar == 1 && format.samplesPerPixel > 1;
-    Uint8* bytes = nullptr;
+    Samples samples{nullptr, bits, planar == 1 && format.samplesPerPixel > 1};
     if (bits > 8) {
         Uint16* words = nullptr;
         element->getUint16Array(words);
-        bytes = reinterpret_cast<Uint8*>(words);
+        samples.bytes = reinterpret_cast<const std::uint8_t*>(words);
     } else {
+        Uint8* bytes = nullptr;
         element->getUint8Array(bytes);
+        samples.bytes = bytes;
     }
-    if (!bytes) return damaged("no pixels");
-    if (bits == 8) return interleaved<std::uint8_t>(bytes, format, planes);
-    return bits == 16 ? interleaved<std::uint16_t>(bytes, format, planes)
-                      : interleaved<std::uint32_t>(bytes, format, planes);
+    if (!samples.bytes) return damaged("no pixels");
+    return samples;
 }
 
-} // namespace
-
-core::Result<DecodedWords> decodeByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
-                                           const PixelFormat& format) {
+/// Decodes the frame within `dataset`.
+core::Result<Samples> decodeWithin(DcmDataset& dataset, std::span<const std::byte> frame,
+                                   const TransferSyntax& syntax, const PixelFormat& format) {
     initialiseToolkit();
     const bool deep = format.bitsAllocated == 32 && syntax.coding == PixelCoding::Rle;
     if (format.bitsAllocated != 8 && format.bitsAllocated != 16 && !deep)
         return failure(core::ErrorCode::ObjectUnsupported, "Compressed pixels in " +
                                                                std::to_string(format.bitsAllocated) +
                                                                " bits cannot be decoded.");
-    const E_TransferSyntax from = DcmXfer(syntax.uid.c_str()).getXfer();
-    DcmDataset dataset;
     OFCondition status = describeFrame(dataset, format);
-    if (status.good()) status = insertFragment(dataset, frame, from);
+    if (status.good()) status = insertFragment(dataset, frame, DcmXfer(syntax.uid.c_str()).getXfer());
     if (status.good()) status = dataset.chooseRepresentation(EXS_LittleEndianExplicit, nullptr);
     if (status.bad())
         return failure(core::ErrorCode::FileDamaged,
                        "Its " + syntax.name + " pixels cannot be decoded: " + status.text() + ".",
                        {{"tag", describe(tags::PixelData)}});
     return samplesOf(dataset, format);
+}
+
+} // namespace
+
+core::Result<DecodedWords> decodeByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
+                                           const PixelFormat& format) {
+    DcmDataset dataset;
+    const auto samples = decodeWithin(dataset, frame, syntax, format);
+    if (!samples) return tl::make_unexpected(samples.error());
+    if (samples->bits == 8) return interleaved<std::uint8_t>(samples->bytes, format, samples->planes);
+    return samples->bits == 16 ? interleaved<std::uint16_t>(samples->bytes, format, samples->planes)
+                               : interleaved<std::uint32_t>(samples->bytes, format, samples->planes);
+}
+
+core::Result<void> decodeGreyByToolkit(std::span<const std::byte> frame, const TransferSyntax& syntax,
+                                       const PixelFormat& format, std::span<std::uint16_t> out) {
+    DcmDataset dataset;
+    const auto samples = decodeWithin(dataset, frame, syntax, format);
+    if (!samples) return tl::make_unexpected(samples.error());
+    if (samples->bits == 16) {
+        std::memcpy(out.data(), samples->bytes, out.size_bytes());
+        return {};
+    }
+    const std::size_t size = static_cast<std::size_t>(samples->bits) / 8;
+    for (std::size_t i = 0; i < out.size(); ++i) {
+        out[i] = samples->bytes[i * size];
+        if (size > 1) out[i] = static_cast<std::uint16_t>(out[i] | samples->bytes[i * size + 1] << 8);
+    }
+    return {};
 }
 
 } // namespace gauge::dicomio

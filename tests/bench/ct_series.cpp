@@ -2,7 +2,11 @@
 
 #include <dcmtk/config/osconfig.h>
 
+#include <algorithm>
+#include <dcmtk/dcmdata/dcrleerg.h>
 #include <dcmtk/dcmdata/dctk.h>
+#include <dcmtk/dcmjpeg/djencode.h>
+#include <dcmtk/dcmjpls/djencode.h>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -44,6 +48,38 @@ void describe(DcmDataset& data, int slice) {
     data.putAndInsertUint16(DCM_PixelRepresentation, 0);
 }
 
+void setPixels(DcmDataset& data, const std::vector<Uint16>& pixels, int columns, int rows) {
+    data.putAndInsertUint16(DCM_Rows, static_cast<Uint16>(rows));
+    data.putAndInsertUint16(DCM_Columns, static_cast<Uint16>(columns));
+    data.putAndInsertUint16Array(DCM_PixelData, pixels.data(), static_cast<unsigned long>(pixels.size()));
+}
+
+E_TransferSyntax syntaxOf(Coding coding) {
+    switch (coding) {
+    case Coding::Rle:
+        return EXS_RLELossless;
+    case Coding::JpegLossless:
+        return EXS_JPEGProcess14SV1;
+    case Coding::JpegLs:
+        return EXS_JPEGLSLossless;
+    case Coding::None:
+        break;
+    }
+    return EXS_LittleEndianExplicit;
+}
+
+void save(DcmFileFormat& file, E_TransferSyntax syntax, const std::filesystem::path& path) {
+    if (file.getDataset()->chooseRepresentation(syntax, nullptr).bad() || file.saveFile(path.c_str(), syntax).bad())
+        throw std::runtime_error("cannot write " + path.string());
+}
+
+/// Stored values of slice k, HU + 1024 in 12 bits.
+void storedValues(const core::Volume& volume, int k, std::vector<Uint16>& pixels) {
+    const std::int16_t* from = volume.data() + static_cast<std::ptrdiff_t>(pixels.size()) * k;
+    std::transform(from, from + pixels.size(), pixels.begin(),
+                   [](std::int16_t hu) { return static_cast<Uint16>(std::clamp(hu + 1024, 0, 4095)); });
+}
+
 } // namespace
 
 void writeCtSeries(const std::filesystem::path& folder, const Eigen::Vector3i& size) {
@@ -56,13 +92,32 @@ void writeCtSeries(const std::filesystem::path& folder, const Eigen::Vector3i& s
         DcmFileFormat file;
         DcmDataset& data = *file.getDataset();
         describe(data, slice);
-        data.putAndInsertUint16(DCM_Rows, static_cast<Uint16>(size.y()));
-        data.putAndInsertUint16(DCM_Columns, static_cast<Uint16>(size.x()));
-        data.putAndInsertUint16Array(DCM_PixelData, pixels.data(), static_cast<unsigned long>(pixels.size()));
-        const auto path = folder / ("slice-" + std::to_string(slice) + ".dcm");
-        if (file.saveFile(path.c_str(), EXS_LittleEndianExplicit).bad())
-            throw std::runtime_error("cannot write " + path.string());
+        setPixels(data, pixels, size.x(), size.y());
+        save(file, EXS_LittleEndianExplicit, folder / ("slice-" + std::to_string(slice) + ".dcm"));
     }
+}
+
+void writeCtSeries(const std::filesystem::path& folder, const core::Volume& volume, const SeriesOptions& options) {
+    DcmRLEEncoderRegistration::registerCodecs();
+    DJEncoderRegistration::registerCodecs();
+    DJLSEncoderRegistration::registerCodecs();
+    std::filesystem::create_directories(folder);
+    const Eigen::Vector3i& size = volume.size();
+    std::vector<Uint16> pixels(static_cast<std::size_t>(size.x()) * static_cast<std::size_t>(size.y()));
+    for (int phase = 0; phase < options.phases; ++phase)
+        for (int slice = 0; slice < options.slices; ++slice) {
+            DcmFileFormat file;
+            DcmDataset& data = *file.getDataset();
+            describe(data, slice);
+            if (options.phases > 1) {
+                data.putAndInsertFloat32(DCM_NominalPercentageOfCardiacPhase, static_cast<Float32>(10 * phase));
+                put(data, DCM_SOPInstanceUID, kRoot + "3." + std::to_string(phase + 1) + "." + std::to_string(slice + 1));
+            }
+            storedValues(volume, (options.firstSlice + slice + 2 * phase) % size.z(), pixels);
+            setPixels(data, pixels, size.x(), size.y());
+            save(file, syntaxOf(options.coding),
+                 folder / ("phase-" + std::to_string(phase) + "-slice-" + std::to_string(slice) + ".dcm"));
+        }
 }
 
 } // namespace gauge::bench

@@ -53,7 +53,7 @@ void sayMoments(const core::CaseRecord& record, core::SizingAnswer& answer) {
 
 } // namespace
 
-Answers::Answers(Session& session, QObject* parent) : QObject(parent), m_session(session) {
+Answers::Answers(Session& session, QObject* parent) : QObject(parent), m_session(session), m_seats(new Seats(*this)) {
     m_delay.setSingleShot(true);
     m_delay.setInterval(kDelayMs);
     connect(&m_delay, &QTimer::timeout, this, &Answers::start);
@@ -314,6 +314,7 @@ void Answers::finishNow() {
     m_job.drop();
     if (auto outcome = workOut({m_readings, question(), decisionPressureMmHg(), livingRange()}, true))
         take(std::move(*outcome));
+    m_seats->finishNow();
     emit workChanged();
 }
 

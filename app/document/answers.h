@@ -5,6 +5,7 @@
 //   record ── caseReadings ──► readings, bands, carried values ──► (chart loaded) ──► SizingAnswer
 #pragma once
 
+#include "app/document/seats.h"
 #include "app/document/session.h"
 #include "core/agreement/published_limits.h"
 #include "core/pressure/carried_value.h"
@@ -91,6 +92,10 @@ public:
     const core::StasisJudgement& stasis() const { return m_stasis; }
     const ScoreAnswer& scores() const { return m_scores; }
 
+    /// How each size would sit.
+    const Seats& seats() const { return *m_seats; }
+    Seats& seats() { return *m_seats; }
+
     /// What forbids to sign the decision, as sentences; empty when it may be signed.
     QStringList whyNotSigned() const;
 
@@ -157,6 +162,7 @@ private:
     core::WhatNextOptions m_acts;
     QTimer m_delay;
     JobRunner m_job;
+    Seats* m_seats;
 };
 
 } // namespace gauge::app

@@ -217,6 +217,14 @@ Seat seatFrom(const SizeNumbers& n, const ChartSize& size, const SeatQuestion& q
     return seat;
 }
 
+/// As core/access has it: the chord of the axis over 10 mm from the ostium on.
+PatientVector proximalAxisOf(const AppendageMeasurement& measurement) {
+    constexpr double kChordMm = 10.0;
+    const double to = std::min(kChordMm, measurement.axis.lengthMm);
+    const PatientVector chord = axisPointAt(measurement, to) - axisPointAt(measurement, 0.0);
+    return chord.norm() > 0.0 ? chord.normalized() : axisDirectionAt(measurement, 0.0);
+}
+
 } // namespace
 
 const char* name(SheathBasis basis) {
@@ -243,6 +251,14 @@ const char* words(SheathBasis basis) {
     return "the ostium's normal, as no crossing is chosen";
 }
 
+bool asksTheSameOf(const SeatQuestion& a, const SeatQuestion& b) {
+    return a.landingCentre == b.landingCentre && a.landingDepthMm == b.landingDepthMm && a.direction == b.direction &&
+           a.basis == b.basis && a.axisAtLanding == b.axisAtLanding && a.spread.shiftMm == b.spread.shiftMm &&
+           a.spread.tiltDeg == b.spread.tiltDeg && a.ostium == b.ostium && a.ostiumEdgeMm == b.ostiumEdgeMm &&
+           a.circumflex == b.circumflex && a.neighbours == b.neighbours && a.markSdMm == b.markSdMm &&
+           a.widenedByMm == b.widenedByMm && a.tipUnfilled == b.tipUnfilled;
+}
+
 Result<SeatQuestion> seatQuestionOf(const AppendageMeasurement& measurement) {
     const auto landing = std::find_if(measurement.landingZones.begin(), measurement.landingZones.end(),
                                       [](const LandingZone& zone) { return zone.kind == LandingKind::Axis; });
@@ -252,7 +268,7 @@ Result<SeatQuestion> seatQuestionOf(const AppendageMeasurement& measurement) {
     q.landingCentre = landing->section.center;
     q.landingDepthMm = landing->depthMm;
     q.axisAtLanding = axisDirectionAt(measurement, landing->depthMm);
-    q.direction = q.axisAtLanding;
+    q.direction = proximalAxisOf(measurement);
     q.spread = measurement.ostium.proposed ? PlacementSpread::proposed() : PlacementSpread::confirmed();
     for (const Eigen::Vector2d& p : measurement.ostium.section.contour)
         q.ostium.push_back(measurement.ostium.section.frame.patientFromSection(p));

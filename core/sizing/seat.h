@@ -50,6 +50,7 @@ struct SeatNeighbour {
     Structure structure = Structure::CircumflexArtery;
     std::vector<PatientPoint> points; ///< places on it; a line (`closed`) or each for itself
     bool closed = false;              ///< at least 3 points around it, joined by straight pieces
+    bool operator==(const SeatNeighbour&) const = default;
 };
 
 struct SeatQuestion {
@@ -69,6 +70,8 @@ struct SeatQuestion {
     double widenedByMm = 0.0; ///< by how much diameters are larger at the pressure asked about than on this CT
     bool tipUnfilled = false; ///< the tip was not filled: no verdict on depth
 };
+/// Alike in everything but the chart.
+bool asksTheSameOf(const SeatQuestion& a, const SeatQuestion& b);
 
 /// What a measurement says of the question: everything but chart, direction, neighbours and pressure. Of its landing zones the first
 /// square (or tilted) one.
@@ -106,7 +109,7 @@ struct Seat {
     double neededMm = 0.0;    ///< the chart's least depth, counted likewise
     SeatEnd end = SeatEnd::Open;
     PatientPoint stoppedAt;   ///< where it touches; meaningless when open
-    std::optional<bool> reaches; ///< absent: the tip was not filled, or nothing stopped it before the needed depth was known
+    std::optional<bool> reaches; ///< absent: the tip was not filled, or the measured images end before the needed depth
     double standsBackMm = 0.0; ///< by how much it stands before its place
     SeatedBody seated;
     /// Share of the body's length beyond the plane through the circumflex mark square to the sheath, 0 to 100.

@@ -63,15 +63,19 @@ std::string sideWords(const PatientVector& direction) {
     const double length = direction.norm();
     if (!(length > 0.0)) return "near";
     const Eigen::Vector3d d = direction.mm / length;
-    std::string words;
-    const auto add = [&](double part, const char* plus, const char* minus) {
-        if (std::abs(part) < kPart) return;
-        words += (words.empty() ? "" : "-") + std::string(part > 0.0 ? plus : minus);
-    };
-    add(d.x(), "left", "right");
-    add(d.y(), "posterior", "anterior");
-    add(d.z(), "superior", "inferior");
-    return words;
+    // Left or right, posterior or anterior, superior or inferior: 0 where it is not among the two largest parts, or small.
+    int sign[3] = {0, 0, 0};
+    Eigen::Index least = 0;
+    d.cwiseAbs().minCoeff(&least);
+    for (Eigen::Index i = 0; i < 3; ++i)
+        if (i != least && std::abs(d(i)) >= kPart) sign[i] = d(i) > 0.0 ? 1 : -1;
+    static constexpr const char* kWords[3][3][3] = {
+        {{"", "right-anterior", ""}, {"right-inferior", "right", "right-superior"}, {"", "right-posterior", ""}},
+        {{"anterior-inferior", "anterior", "anterior-superior"},
+         {"inferior", "near", "superior"},
+         {"posterior-inferior", "posterior", "posterior-superior"}},
+        {{"", "left-anterior", ""}, {"left-inferior", "left", "left-superior"}, {"", "left-posterior", ""}}};
+    return kWords[sign[0] + 1][sign[1] + 1][sign[2] + 1];
 }
 
 std::vector<Notice> seatFacts(const Seat& seat, const SeatQuestion& q) {

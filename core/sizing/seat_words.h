@@ -13,8 +13,8 @@ std::vector<Notice> seatFacts(const Seat& seat, const SeatQuestion& question);
 std::vector<Notice> seatWarnings(const Seat& seat, const SeatQuestion& question);
 std::vector<Notice> seatNotices(const SeatAnswer& answer, const SeatQuestion& question);
 
-/// A direction in the patient's words: "superior", "posterior-inferior", "left-anterior-superior". The parts that make up more than
-/// 0.38 (sine of 22.5 degrees) of it.
+/// A direction in the patient's words: "superior", "posterior-inferior". Its two largest parts, those that make up at least 0.38 (sine
+/// of 22.5 degrees) of it.
 std::string sideWords(const PatientVector& direction);
 
 } // namespace gauge::core

@@ -364,6 +364,54 @@ def widths_in_views(points, normal, views):
     return widths
 
 
+def seat_reach(grid, values, line, radii):
+    """How far a disc slides along a line before scipy's interpolation finds a value of 0 or below at any of its points."""
+    from scipy.interpolate import RegularGridInterpolator
+
+    shape = grid["shape"]
+    block = np.array(values, dtype=float).reshape(shape[::-1])
+    look = RegularGridInterpolator([np.arange(n) for n in shape[::-1]], block, bounds_error=False, fill_value=1.0)
+    start, way = np.array(line)
+    first = np.cross(way, [1.0, 0.0, 0.0] if abs(way[0]) < 0.8 else [0.0, 1.0, 0.0])
+    first /= np.linalg.norm(first)
+    second = np.cross(way, first)
+    reach = []
+    for radius in radii:
+        ring = np.arange(0.0, 1.0, 0.125 / (np.pi * radius)) * 2 * np.pi
+        disc = [r * (np.cos(a) * first + np.sin(a) * second) for r in np.arange(radius, 0, -0.25) for a in ring]
+        disc = np.array(disc)
+        t = 0.0
+        while True:
+            nodes = (start + t * way + disc - np.array(grid["origin"])) @ np.array(grid["axes"]) / grid["step"]
+            if look(nodes[:, ::-1]).min() <= 0:
+                break
+            t += 0.02
+        reach.append(t)
+    return {"reach": reach}
+
+
+def seat_distances(frame, body, disc, places):
+    """Distances of places to the nearest of many points on two bodies of revolution with flat ends."""
+    from scipy.spatial import cKDTree
+
+    origin, first, second, way = np.array(frame)
+    points = []
+
+    def ring(t, radius):
+        a = np.linspace(0, 2 * np.pi, max(3, int(2 * np.pi * radius / 0.1)), endpoint=False)[:, None]
+        points.append(origin + t * way + radius * (np.cos(a) * first + np.sin(a) * second))
+
+    for profile in (body, disc):
+        for (t0, r0), (t1, r1) in zip(profile, profile[1:]):
+            for share in np.linspace(0, 1, int((t1 - t0) / 0.1) + 2):
+                ring(t0 + share * (t1 - t0), r0 + share * (r1 - r0))
+        for t, radius in (profile[0], profile[-1]):
+            for r in np.arange(0.0, radius, 0.1):
+                ring(t, r)
+    distances, _ = cKDTree(np.vstack(points)).query(np.array(places))
+    return distances.tolist()
+
+
 def main():
     function, arguments, answer = sys.argv[1:]
     with open(arguments, encoding="utf-8") as file:

@@ -378,7 +378,7 @@ TEST(AreaWithinCircle, EqualsTheLensOfTwoCirclesAndManyPoints) {
 TEST(SideWords, NameTheMainParts) {
     EXPECT_EQ(sideWords({{0, 0, 2}}), "superior");
     EXPECT_EQ(sideWords({{0.1, 1, -1}}), "posterior-inferior");
-    EXPECT_EQ(sideWords({{-1, -1, 1}}), "right-anterior-superior");
+    EXPECT_EQ(sideWords({{-1, -0.9, 1.1}}), "right-superior");
     EXPECT_EQ(sideWords({{1, -0.1, 0.1}}), "left");
     EXPECT_EQ(sideWords({{0, 0, 0}}), "near");
 }

@@ -165,6 +165,7 @@ std::vector<QRectF> drawLongSection(QPainter& painter, const QRectF& area, const
     drawOutline(painter, map, m);
     drawAxis(painter, map, m.axis);
     if (scene.cursorMm) drawCursor(painter, map, m, *scene.cursorMm);
+    const QPainterPath seat = scene.seat ? drawSeat(painter, map, scene.seat->seated) : QPainterPath();
 
     std::vector<Label> labels; // the first come first
     const auto addPlane = [&](const core::Section& section, Role role, const QString& text, bool fromAbove) {
@@ -185,6 +186,11 @@ std::vector<QRectF> drawLongSection(QPainter& painter, const QRectF& area, const
     const QPointF tip = map.fromPatient(core::axisPointAt(m, m.axis.lengthMm));
     drawMarker(painter, tip, Role::Tip);
     labels.push_back({wordOf(Role::Tip), Role::Tip, {{tip, {Right, Below, Above, Left}}}});
+    if (!seat.isEmpty()) {
+        const QRectF box = seat.boundingRect();
+        labels.push_back({seatLabel(*scene.seat), Role::Device,
+                          {{{box.center().x(), box.bottom()}, {Below}}, {{box.center().x(), box.top()}, {Above}}, {{box.right(), box.center().y()}, {Right}}}});
+    }
     if (auto axis = axisLabel(area, map, m)) labels.push_back(std::move(*axis));
     if (scene.marks) {
         if (scene.marks->circumflex) drawMarkOn(painter, map, *scene.marks->circumflex, Role::Circumflex);

@@ -10,6 +10,7 @@
 
 #include "app/drawing/grey_image.h"
 #include "core/anatomy/appendage.h"
+#include "core/sizing/seat.h"
 
 #include <QPainter>
 #include <optional>
@@ -37,6 +38,7 @@ struct LongSectionScene {
     std::vector<const core::LandingZone*> landings;
     std::optional<double> cursorMm; ///< depth of the shown cross-section, when neither ostium nor landing
     double titleEnd = 0.0;          ///< right end of a title in the upper left corner, pixels
+    const core::Seat* seat = nullptr; ///< the size that is drawn
     std::vector<QRectF> keepFree;   ///< no label is written here: handles
 };
 

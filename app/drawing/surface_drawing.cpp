@@ -157,7 +157,7 @@ void drawSurfaceOverlay(QPainter& painter, const QRectF& area, const SectionMap&
     using enum LabelSide;
     for (const SurfaceLine& line : overlay.lines) {
         if (line.points.size() < 2) continue;
-        drawLine(painter, line.points, true, penOf(line.role, 2.0), map, picture);
+        drawLine(painter, line.points, line.closed, penOf(line.role, line.closed ? 2.0 : 1.2), map, picture);
         if (!line.label.isEmpty())
             places.draw(painter, topOf(line.points, map), line.label, colourOf(line.role), {Above, Right, Left, Below}, area);
     }

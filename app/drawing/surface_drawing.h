@@ -11,11 +11,12 @@
 
 namespace gauge::app {
 
-/// A closed line in the patient, such as the outline of the chosen size, in the style of its role.
+/// A line in the patient, such as one of the chosen size, in the style of its role.
 struct SurfaceLine {
     Role role = Role::Device;
     std::vector<core::PatientPoint> points;
     QString label;
+    bool closed = true;
 };
 
 struct SurfaceOverlay {

@@ -13,7 +13,13 @@
 #include <QWidget>
 #include <optional>
 
+namespace gauge::core {
+struct Seat;
+}
+
 namespace gauge::app {
+
+class Seats;
 
 class ImageView : public QWidget, public DrawingHost {
     Q_OBJECT
@@ -24,6 +30,9 @@ public:
     virtual std::optional<SectionMap> map() const = 0;
 
     QSize minimumSizeHint() const override { return {160, 140}; }
+
+    /// The chosen size is drawn where it would sit, by the views that draw it.
+    void setSeats(const Seats& seats);
 
     std::optional<core::Drawing> blank(core::DrawingKind kind) const override;
     bool shows(const core::Drawing& drawing) const override;
@@ -67,6 +76,9 @@ protected:
     void mouseReleaseEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
 
+    /// The size to draw; null when there is none.
+    const core::Seat* seat() const;
+
     Session& m_session;
     ViewState& m_state;
 
@@ -85,6 +97,7 @@ private:
     };
     static bool same(const Key& a, const Key& b);
 
+    const Seats* m_seats = nullptr;
     QImage m_picture;
     core::SectionImage m_cut; ///< of m_key; the picture is this in m_shownWindow
     Key m_key;

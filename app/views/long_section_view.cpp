@@ -54,6 +54,7 @@ void LongSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     if (const auto* plug = m_session.plug()) scene.landings.push_back(plug);
     if (m_state.depthKind() == ViewState::Depth::Free)
         scene.cursorMm = shownSection(m_session, m_state)->depthMm;
+    scene.seat = seat();
     scene.titleEnd = titleEnd();
     const auto planes = planesIn(m_session, map);
     for (const auto& plane : planes)

@@ -1,5 +1,6 @@
 #include "app/document/answers.h"
 
+#include "app/document/seats.h"
 #include "app/format/moment_sentences.h"
 #include "core/release/stasis.h"
 #include "core/sizing/what_next.h"

@@ -5,7 +5,6 @@
 //   record ── caseReadings ──► readings, bands, carried values ──► (chart loaded) ──► SizingAnswer
 #pragma once
 
-#include "app/document/seats.h"
 #include "app/document/session.h"
 #include "core/agreement/published_limits.h"
 #include "core/pressure/carried_value.h"
@@ -22,6 +21,8 @@
 #include <vector>
 
 namespace gauge::app {
+
+class Seats;
 
 /// By how much diameters are larger than on the CT at three pressures: what the depth strip's bands and the surface are drawn
 /// from. A change is added to each width of the CT's profile.

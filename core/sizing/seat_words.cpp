@@ -4,7 +4,6 @@
 #include "core/sizing/wording.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace gauge::core {
@@ -13,12 +12,13 @@ namespace {
 constexpr double kTurnedDeg = 15.0;        // from here on the direction is worth a sentence; an assumption
 constexpr double kShareWantedPercent = 200.0 / 3.0; // core/release/release_check.h: common practice, no source
 
+/// Uncertainties are rounded up, as on screen, so that none is understated.
 std::string spreadText(const Estimate& e) {
-    return fixed(e.value, 1) + " ± " + fixed(e.standardUncertainty(), 1) + " mm";
+    return fixed(e.value, 1) + " ± " + fixed(std::ceil(10.0 * e.standardUncertainty() - 1e-9) / 10.0, 1) + " mm";
 }
 
 std::string sharePercent(const Estimate& e) {
-    return fixed(e.value, 0) + " ± " + fixed(e.standardUncertainty(), 0) + " %";
+    return fixed(e.value, 0) + " ± " + fixed(std::ceil(e.standardUncertainty() - 1e-9), 0) + " %";
 }
 
 std::string fromWhere(const SeatQuestion& q) {
@@ -49,11 +49,15 @@ Notice reachFact(const Seat& seat, const SeatQuestion& q) {
             {}};
 }
 
+Estimate mirrored(Estimate e) {
+    e.value = -e.value;
+    return e;
+}
+
 std::string gapText(const std::optional<Estimate>& gap) {
     if (!gap) return "not seen";
     return gap->value >= 0.0 ? spreadText(*gap) + " open"
-                             : "wall pressed out by " + fixed(-gap->value, 1) + " ± " +
-                                   fixed(gap->standardUncertainty(), 1) + " mm";
+                             : "wall pressed out by " + spreadText(mirrored(*gap));
 }
 
 } // namespace

@@ -1,0 +1,146 @@
+#include "app/panels/seat_panel.h"
+
+#include "app/drawing/palette.h"
+#include "app/format/core_sentences.h"
+#include "app/format/quantity.h"
+#include "app/format/rich_text.h"
+
+#include <QAction>
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QLabel>
+#include <QScrollArea>
+#include <QTextDocument>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace gauge::app {
+namespace {
+
+QString bold(const QString& text) {
+    return QStringLiteral("<p><b>%1</b></p>").arg(text.toHtmlEscaped());
+}
+
+QString warningParagraph(const QString& text) {
+    return QStringLiteral("<p style=\"color:%1\">%2 %3</p>").arg(tone::warning.name(), QString(QChar(0x26A0)), text.toHtmlEscaped());
+}
+
+/// A cell's lines, each of which may be broken before its uncertainty only.
+QString cellWords(const QString& text) {
+    QString words = text.toHtmlEscaped();
+    words.replace(QString(QChar(0x00A0)) + QChar(0x00B1), QStringLiteral(" ") + QChar(0x00B1));
+    return words.replace(QLatin1Char('\n'), QStringLiteral("<br>"));
+}
+
+} // namespace
+
+SeatPanel::SeatPanel(Answers& answers, QWidget* parent)
+    : QWidget(parent), m_answers(answers), m_model(this), m_words(new QLabel), m_copy(new QAction(tr("Copy the seats as a table"), this)) {
+    setAutoFillBackground(true);
+    m_words->setObjectName("seats");
+    m_words->setWordWrap(true);
+    m_words->setTextFormat(Qt::RichText);
+    m_words->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_copy->setToolTip(tr("Copy reach, cover, gaps and clearances of all sizes for a spreadsheet"));
+    connect(m_copy, &QAction::triggered, this, [this] { QGuiApplication::clipboard()->setText(plainSpaces(m_model.asText())); });
+    auto* copy = new QToolButton(this);
+    copy->setDefaultAction(m_copy);
+    copy->setFocusPolicy(Qt::TabFocus);
+
+    auto* inner = new QWidget;
+    inner->setAutoFillBackground(true);
+    auto* layout = new QVBoxLayout(inner);
+    layout->setContentsMargins(10, 4, 10, 8);
+    layout->addWidget(m_words);
+    layout->addWidget(copy, 0, Qt::AlignLeft);
+    layout->addStretch(1);
+    auto* scroll = new QScrollArea(this);
+    scroll->setWidget(inner);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scroll);
+
+    connect(&answers.seats(), &Seats::changed, this, &SeatPanel::refresh);
+    refresh();
+}
+
+/// The chosen size, else the one with the greatest fit chance, else none.
+QString SeatPanel::sizeWords() const {
+    const core::Seat* seat = m_answers.seats().chosen();
+    QString title = seat ? tr("Size %1, chosen").arg(QString::fromStdString(seat->name)) : QString();
+    if (!seat && m_answers.sizing() && m_answers.sizing()->leading) {
+        seat = m_answers.seats().seatOf(m_answers.sizing()->sizes[*m_answers.sizing()->leading].name);
+        if (seat) title = tr("Size %1, greatest fit chance").arg(QString::fromStdString(seat->name));
+    }
+    if (!seat) return {};
+    QString text = bold(title);
+    for (const core::Notice& warning : seat->warnings)
+        text += warningParagraph(sentence(warning));
+    for (const core::Notice& fact : seat->facts)
+        text += paragraph(sentence(fact));
+    return text;
+}
+
+QString SeatPanel::tableWords() const {
+    QString text = QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"4\"><tr>");
+    for (int column = 0; column < m_model.columnCount(); ++column)
+        if (m_model.isUsed(column))
+            text += QStringLiteral("<th align=\"left\" style=\"font-weight:normal;color:%1\">%2</th>")
+                        .arg(tone::soft.name(), m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().toHtmlEscaped());
+    text += QStringLiteral("</tr>");
+    for (int row = 0; row < m_model.rowCount(); ++row) {
+        const bool chosen = m_model.index(row, 0).data(SeatModel::IsChosenRole).toBool();
+        text += QStringLiteral("<tr%1>").arg(chosen ? QStringLiteral(" bgcolor=\"%1\"").arg(tone::raised.name()) : QString());
+        for (int column = 0; column < m_model.columnCount(); ++column) {
+            if (!m_model.isUsed(column)) continue;
+            const QModelIndex cell = m_model.index(row, column);
+            const QString words = cellWords(cell.data().toString());
+            const bool warning = cell.data(SeatModel::IsWarningRole).toBool();
+            text += QStringLiteral("<td valign=\"top\" style=\"border-top:1px solid %1\">%2</td>")
+                        .arg(tone::border.name(), warning ? QStringLiteral("<span style=\"color:%1\">%2 %3</span>")
+                                                                .arg(tone::warning.name(), QString(QChar(0x26A0)), words)
+                                                          : chosen && column == 0 ? QStringLiteral("<b>%1</b>").arg(words) : words);
+        }
+        text += QStringLiteral("</tr>");
+    }
+    return text + QStringLiteral("</table>");
+}
+
+void SeatPanel::refresh() {
+    const Seats& seats = m_answers.seats();
+    m_model.setAnswers(m_answers);
+    m_copy->setEnabled(seats.answer());
+    QString text;
+    if (const core::SeatAnswer* answer = seats.answer()) {
+        text = sizeWords() + bold(tr("All sizes")) + tableWords() + bold(tr("What this rests on"));
+        for (const core::Notice& notice : answer->notices)
+            text += paragraph(sentence(notice));
+        if (const double wider = seats.question().widenedByMm; wider != 0.0)
+            text += paragraph(wider > 0.0 ? tr("At the decision pressure the wall is taken to lie farther out than on the CT: diameters are "
+                                               "%1 larger.")
+                                                .arg(quantity(wider, Unit::Millimetre))
+                                          : tr("At the decision pressure the wall is taken to lie farther in than on the CT: diameters are "
+                                               "%1 smaller.")
+                                                .arg(quantity(-wider, Unit::Millimetre)));
+        text += paragraph(tr("A model of geometry: a straight, rigid body of revolution with the chart's dimensions slides into the blood "
+                             "that was measured. It knows no force, no turning on the way and no give beyond the chart's compression."));
+    } else if (!seats.problem().isEmpty()) {
+        text = paragraph(seats.problem());
+    } else if (!m_answers.chart()) {
+        text = paragraph(m_answers.missing().isEmpty() ? QString() : m_answers.missing().front());
+    } else {
+        text = paragraph(tr("The sizes are being seated …"));
+    }
+    m_words->setText(text);
+}
+
+QString SeatPanel::text() const {
+    QTextDocument document;
+    document.setHtml(m_words->text());
+    return document.toPlainText();
+}
+
+} // namespace gauge::app

@@ -1,6 +1,7 @@
 #include "app/drawing/long_section_drawing.h"
 
 #include "app/drawing/marks_drawing.h"
+#include "app/drawing/seat_drawing.h"
 #include "app/format/quantity.h"
 
 #include <QCoreApplication>

@@ -4,6 +4,7 @@
 #include "app/format/core_sentences.h"
 #include "app/format/quantity.h"
 #include "app/format/rich_text.h"
+#include "core/release/planned_seen.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -64,6 +65,7 @@ SeatPanel::SeatPanel(Answers& answers, QWidget* parent)
     whole->addWidget(scroll);
 
     connect(&answers.seats(), &Seats::changed, this, &SeatPanel::refresh);
+    connect(&answers, &Answers::sizingChanged, this, &SeatPanel::refresh);
     refresh();
 }
 
@@ -81,6 +83,14 @@ QString SeatPanel::sizeWords() const {
         text += warningParagraph(sentence(warning));
     for (const core::Notice& fact : seat->facts)
         text += paragraph(sentence(fact));
+    // The last look from the deployment on that the plan says something of.
+    const auto& looks = m_answers.releaseLooks();
+    for (auto look = looks.rbegin(); look != looks.rend(); ++look) {
+        const auto seen = core::plannedSeen(*seat, look->state);
+        for (const core::PlannedSeen& one : seen)
+            text += one.differ ? warningParagraph(sentence(one.sentence)) : paragraph(sentence(one.sentence));
+        if (!seen.empty()) break;
+    }
     return text;
 }
 

@@ -3,6 +3,7 @@
 #include "app/drawing/cross_section_drawing.h"
 #include "app/drawing/depth_strip_drawing.h"
 #include "app/drawing/marks_drawing.h"
+#include "app/drawing/seat_drawing.h"
 #include "app/drawing/scanner_section_drawing.h"
 #include "app/format/quantity.h"
 #include "app/format/words.h"
@@ -79,7 +80,7 @@ DepthScale fittingScale(const core::AppendageMeasurement& m, const QRectF& area)
 }
 
 QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasurement& m, const QString& title,
-                          PictureUse use) {
+                          PictureUse use, const core::Seat* seat) {
     Canvas canvas(1200, 760, title, use);
     const DepthScale scale = fittingScale(m, canvas.area);
     SectionMap map;
@@ -91,6 +92,7 @@ QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasu
     painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}, canvas.dots));
     LongSectionScene scene;
     scene.measurement = &m;
+    scene.seat = seat;
     for (const auto& landing : m.landingZones)
         scene.landings.push_back(&landing);
     drawLongSection(painter, canvas.area, map, scene);
@@ -98,12 +100,13 @@ QImage longSectionPicture(const core::Volume& volume, const core::AppendageMeasu
 }
 
 QImage sectionPicture(const core::Volume& volume, const core::Section& section, Role role,
-                      const QString& title, PictureUse use) {
+                      const QString& title, PictureUse use, const core::Seat* seat = nullptr) {
     Canvas canvas(760, 760 + kTitlePx, title, use);
     const SectionMap map = crossSectionMap(section, canvas.area, fittingHalfWidthMm(section));
     QPainter painter(&canvas.image);
     painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}, canvas.dots));
     drawCrossSection(painter, canvas.area, map, section, role, CrossSectionLabels::Key);
+    if (seat) drawSeatLabel(painter, drawSeat(painter, map, seat->seated), seatLabel(*seat), canvas.area);
     return canvas.image;
 }
 
@@ -192,13 +195,13 @@ QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std
 } // namespace
 
 std::vector<MeasurementPicture> measurementPictures(const core::Volume& volume, const core::AppendageMeasurement& m,
-                                                    PictureUse use) {
+                                                    PictureUse use, const core::Seat* seat) {
     std::vector<MeasurementPicture> all;
     const auto add = [&](std::string name, const QString& words, const auto& paint) {
         all.push_back({std::move(name), words, paint(words)});
     };
     add("long-section", QCoreApplication::translate("Pictures", "Long section through the axis of the appendage"),
-        [&](const QString& t) { return longSectionPicture(volume, m, t, use); });
+        [&](const QString& t) { return longSectionPicture(volume, m, t, use, seat); });
     add("ostium", ostiumTitle(m.ostium),
         [&](const QString& t) { return sectionPicture(volume, m.ostium.section, Role::Ostium, t, use); });
     int number = 1;
@@ -206,7 +209,7 @@ std::vector<MeasurementPicture> measurementPictures(const core::Volume& volume, 
         std::string name = "landing-zone";
         if (number > 1) name.append("-").append(std::to_string(number));
         add(std::move(name), landingTitle(landing),
-            [&](const QString& t) { return sectionPicture(volume, landing.section, Role::Landing, t, use); });
+            [&](const QString& t) { return sectionPicture(volume, landing.section, Role::Landing, t, use, seat); });
         ++number;
     }
     add("depth-strip", QCoreApplication::translate("Pictures", "Depth strip"), [&](const QString& t) { return stripPicture(m, t, use); });

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/anatomy/appendage.h"
+#include "core/sizing/seat.h"
 #include "core/result.h"
 #include "core/volume/volume.h"
 
@@ -27,8 +28,9 @@ struct MeasurementPicture {
 enum class PictureUse { Screen, Paper };
 
 /// Long section, ostium, landing zones, depth strip, in this order. Precondition: a GUI application exists.
+/// With `seat`, long section and landing zones show the size where it would sit.
 std::vector<MeasurementPicture> measurementPictures(const core::Volume& volume, const core::AppendageMeasurement& measurement,
-                                                    PictureUse use);
+                                                    PictureUse use, const core::Seat* seat = nullptr);
 
 /// Writes long-section.png, ostium.png, landing-zone.png (landing-zone-2.png… for more) and depth-strip.png
 /// into `folder`, which is made when absent; files of those names are replaced.

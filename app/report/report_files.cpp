@@ -1,5 +1,6 @@
 #include "app/report/report_files.h"
 
+#include "app/document/seats.h"
 #include "app/drawing/palette.h"
 #include "app/format/words.h"
 #include "app/models/comparison_model.h"
@@ -36,11 +37,12 @@ core::Result<void> writeBytes(const fs::path& file, const std::string& bytes) {
 }
 
 /// The measurement's pictures for the screen's language; none without images or measurement.
-std::vector<MeasurementPicture> keyPictures(Session& session, PictureUse use) {
+std::vector<MeasurementPicture> keyPictures(Answers& answers, PictureUse use) {
+    Session& session = answers.session();
     const core::Volume* volume = session.volume();
     const core::AppendageMeasurement* measurement = session.measurement();
     if (!volume || !measurement) return {};
-    return measurementPictures(*volume, *measurement, use);
+    return measurementPictures(*volume, *measurement, use, answers.seats().chosen());
 }
 
 std::vector<ReportPicture> forPaper(const std::vector<MeasurementPicture>& pictures) {
@@ -108,7 +110,7 @@ private:
     }
 
     core::Result<void> pictures() {
-        m_pictures = keyPictures(m_answers.session(), PictureUse::Screen);
+        m_pictures = keyPictures(m_answers, PictureUse::Screen);
         if (m_pictures.empty())
             m_files.notices.push_back({"report-without-images",
                                        "The images of the case are not at hand, or nothing is measured on them: the report has no "
@@ -259,7 +261,7 @@ PrintedReport printedReport(Answers& answers, bool namesHidden) {
     CaseReportSource source;
     source.answers = &answers;
     source.comparison = &comparison;
-    source.pictures = forPaper(keyPictures(answers.session(), PictureUse::Paper));
+    source.pictures = forPaper(keyPictures(answers, PictureUse::Paper));
     source.namesHidden = namesHidden;
     source.program = programName();
     source.time = currentTime();

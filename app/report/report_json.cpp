@@ -1,9 +1,11 @@
 #include "app/report/report_json.h"
 
 #include "app/cli/size_report.h"
+#include "app/document/seats.h"
 #include "app/format/words.h"
 #include "app/report/value_table.h"
 #include "core/release/release_json.h"
+#include "core/sizing/seat_json.h"
 
 #include <nlohmann/json.hpp>
 
@@ -41,6 +43,14 @@ Json noticesJson(const std::vector<core::Notice>& notices) {
     return all;
 }
 
+/// The seat of the chosen size; of all where none is chosen.
+Json seatsJson(const Answers& answers) {
+    const core::SeatAnswer* answer = answers.seats().answer();
+    if (!answer) return nullptr;
+    const core::Seat* chosen = answers.seats().chosen();
+    return core::seatJson(*answer, answers.seats().question(), chosen ? chosen->name : std::string());
+}
+
 } // namespace
 
 std::string reportJson(const Answers& answers, bool namesHidden, const QString& program, const QString& time) {
@@ -60,6 +70,7 @@ std::string reportJson(const Answers& answers, bool namesHidden, const QString& 
                    {"case", caseJson(answers, namesHidden)},
                    {"values", std::move(values)},
                    {"sizing", answers.sizing() ? Json::parse(sizeJson(answers.sizingQuestion(), *answers.sizing())) : Json(nullptr)},
+                   {"seat", seatsJson(answers)},
                    {"release", std::move(release)},
                    {"notices", noticesJson(answers.readings().notices)},
                    {"cautions", std::move(cautions)}};

@@ -8,6 +8,7 @@ namespace gauge::app {
 ReportSection decisionPart(const CaseReportSource& source);
 ReportSection comparisonPart(const CaseReportSource& source);
 ReportSection sizesPart(const CaseReportSource& source);
+ReportSection seatPart(const CaseReportSource& source);
 ReportSection pressurePart(const CaseReportSource& source);
 ReportSection picturesPart(const CaseReportSource& source);
 ReportSection releasePart(const CaseReportSource& source);

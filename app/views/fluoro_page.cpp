@@ -1,12 +1,15 @@
 #include "app/views/fluoro_page.h"
 
+#include "app/document/seats.h"
 #include "app/drawing/marks_drawing.h"
+#include "app/drawing/seat_drawing.h"
 #include "app/format/core_sentences.h"
 #include "app/format/evidence_words.h"
 #include "app/format/quantity.h"
 #include "app/format/rich_text.h"
 #include "app/models/echo_pass.h"
 #include "app/views/wrapping_row.h"
+#include "core/access/seat_shadow.h"
 #include "core/fluoro/projected_outline.h"
 #include "core/fluoro/projected_width.h"
 
@@ -44,7 +47,10 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     m_runs->setMinimumContentsLength(24); // the rest shows when the list is open
     m_runs->setAccessibleName(tr("X-ray run"));
     m_runs->setToolTip(tr("Choose the X-ray run that is shown"));
-    m_view->setOverlay([this](QPainter& painter, const QTransform& screen) { drawOutlines(painter, screen); });
+    m_view->setOverlay([this](QPainter& painter, const QTransform& screen) {
+        drawOutlines(painter, screen);
+        drawPlannedSize(painter, screen);
+    });
     makeActions();
     auto* tools = new QHBoxLayout;
     tools->setContentsMargins(10, 4, 10, 4);
@@ -226,6 +232,11 @@ void FluoroPage::refreshText() {
     if (const auto depth = drawn(core::DrawingRole::Depth, m_view->player().frame()))
         text += heading(tr("Depth")) + paragraph(tr("Drawn here: %1. Foreshortening can only make it shorter.")
                                                      .arg(estimate(depth->lengthMm, Unit::Millimetre)));
+    if (const core::Seat* seat = m_seats ? m_seats->chosen() : nullptr)
+        text += heading(tr("Planned size")) +
+                paragraph(tr("The outline of size %1, as it would sit by the CT, is laid over the frame by the line of the landing zone, "
+                             "or else of the ostium, that is drawn on it. A frame after release shows beside it how the implant lies.")
+                              .arg(QString::fromStdString(seat->name)));
     if (m_view->data())
         for (const core::Notice& notice : m_view->data()->notices)
             text += paragraph(sentence(notice));
@@ -236,6 +247,38 @@ QString FluoroPage::text() const {
     QTextDocument document;
     document.setHtml(m_words->text());
     return document.toPlainText();
+}
+
+void FluoroPage::setSeats(const Seats& seats) {
+    m_seats = &seats;
+    connect(&seats, &Seats::changed, m_view, qOverload<>(&QWidget::update));
+    connect(&seats, &Seats::changed, this, &FluoroPage::refreshText);
+}
+
+/// The chosen size where it would sit, laid as the CT's outlines are: by the landing zone's line, else by the ostium's.
+void FluoroPage::drawPlannedSize(QPainter& painter, const QTransform& screen) const {
+    const core::Seat* seat = m_seats ? m_seats->chosen() : nullptr;
+    const int frame = m_view->player().frame();
+    const auto angles = anglesOf(frame);
+    const core::AppendageMeasurement* measurement = m_session.measurement();
+    const core::LandingZone* landing = m_session.landing();
+    if (!seat || !angles || !measurement || !landing) return;
+    for (const auto role : {core::DrawingRole::LandingWidth, core::DrawingRole::OstiumWidth}) {
+        const auto measured = drawn(role, frame);
+        if (!measured || std::get<core::PictureSite>(measured->drawing->site).frame != frame || measured->drawing->points.size() != 2)
+            continue;
+        const Eigen::Vector2d ends = measured->drawing->points[1] - measured->drawing->points[0];
+        if (!(ends.norm() > 0.0)) continue;
+        core::PlanarScale scale;
+        scale.mmPerPixel = Eigen::Vector2d::Constant(measured->lengthMm.value / ends.norm());
+        const auto& section = role == core::DrawingRole::LandingWidth ? landing->section : measurement->ostium.section;
+        const auto shadows = core::shadowsOf(seat->seated, section.center, *angles, scale,
+                                             0.5 * (measured->drawing->points[0] + measured->drawing->points[1]));
+        if (!shadows) continue;
+        const QPainterPath body = drawSeatOutlines(painter, *shadows, screen);
+        drawSeatLabel(painter, body, tr("planned %1").arg(seatLabel(*seat)), QRectF(m_view->rect()));
+        return;
+    }
 }
 
 /// The CT's outlines laid onto the middle of what was drawn: the file does not tell where the isocentre lies in the CT.

@@ -17,10 +17,15 @@ class QLabel;
 
 namespace gauge::app {
 
+class Seats;
+
 class FluoroPage : public QWidget {
     Q_OBJECT
 public:
     FluoroPage(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent = nullptr);
+
+    /// Lays the chosen size, where it was planned, over the frame beside the CT's outlines.
+    void setSeats(const Seats& seats);
 
     QList<QAction*> actions() const { return m_actions; }
     CineView& view() { return *m_view; }
@@ -36,6 +41,7 @@ private:
     void refreshText();
     void goToPlace();
     void drawOutlines(QPainter& painter, const QTransform& screen) const;
+    void drawPlannedSize(QPainter& painter, const QTransform& screen) const;
     std::optional<core::CArmAngles> anglesOf(int frame) const;
     /// The drawing of this role on the frame shown, with its length.
     struct Drawn {
@@ -49,6 +55,7 @@ private:
 
     Session& m_session;
     ViewState& m_state;
+    const Seats* m_seats = nullptr;
     CineView* m_view;
     QComboBox* m_runs;
     QLabel* m_words;

@@ -1,5 +1,6 @@
 #include "app/views/image_view.h"
 
+#include "app/document/seats.h"
 #include "app/drawing/drawn_lines.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/format/quantity.h"
@@ -27,6 +28,15 @@ ImageView::ImageView(Session& session, ViewState& state, QWidget* parent)
     connect(&state, &ViewState::windowChanged, this, repaint);
     connect(&state, &ViewState::slabChanged, this, repaint);
     connect(&state, &ViewState::pointerChanged, this, repaint);
+}
+
+void ImageView::setSeats(const Seats& seats) {
+    m_seats = &seats;
+    connect(&seats, &Seats::changed, this, [this] { update(); });
+}
+
+const core::Seat* ImageView::seat() const {
+    return m_seats ? m_seats->chosen() : nullptr;
 }
 
 bool ImageView::same(const Key& a, const Key& b) {

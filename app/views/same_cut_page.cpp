@@ -1,8 +1,10 @@
 #include "app/views/same_cut_page.h"
 
 #include "app/commands/picture_commands.h"
+#include "app/document/seats.h"
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/marks_drawing.h"
+#include "app/drawing/seat_drawing.h"
 #include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/evidence_words.h"
@@ -119,6 +121,8 @@ protected:
         painter.setRenderHint(QPainter::Antialiasing);
         for (const auto& [id, entry] : m_page.m_session.record().landmarks)
             drawMarker(painter, map.fromPatient(entry.content.ct), Role::Drawing);
+        if (const core::Seat* seat = m_page.m_seats ? m_page.m_seats->chosen() : nullptr)
+            drawSeatLabel(painter, drawSeat(painter, map, seat->seated), seatLabel(*seat), QRectF(rect()));
         drawLabel(painter, QPointF(0, 16), SameCutPage::tr("CT in this plane"), tone::onImage, LabelSide::Right, QRectF(rect()));
         drawScaleBar(painter, QRectF(rect()), map.pixelsPerMm);
     }
@@ -200,6 +204,7 @@ SameCutPage::SameCutPage(Session& session, ViewState& state, EvidenceImages& ima
             drawLabel(painter, at, QString::fromStdString(entry.content.label), tone::onImage, LabelSide::Right,
                       QRectF(m_view->rect()), 11);
         }
+        drawPlannedSize(painter, screen);
     });
     connect(m_view, &CineView::opened, this, &SameCutPage::refresh);
     connect(m_view, &CineView::frameShown, m_cut, qOverload<>(&QWidget::update));
@@ -215,6 +220,26 @@ SameCutPage::SameCutPage(Session& session, ViewState& state, EvidenceImages& ima
     });
     connect(&state, &ViewState::placeChanged, this, &SameCutPage::goToPlace);
     refreshViews();
+}
+
+void SameCutPage::setSeats(const Seats& seats) {
+    m_seats = &seats;
+    connect(&seats, &Seats::changed, m_view, qOverload<>(&QWidget::update));
+    connect(&seats, &Seats::changed, m_cut, qOverload<>(&QWidget::update));
+}
+
+/// The chosen size where the plane of the echo frame cuts it, by the probe's pose.
+void SameCutPage::drawPlannedSize(QPainter& painter, const QTransform& screen) const {
+    const core::Seat* seat = m_seats ? m_seats->chosen() : nullptr;
+    const auto frame = seat ? cutFrame() : std::nullopt;
+    const auto where = coordinatesOf(m_view->evidence().toStdString());
+    if (!frame || !where) return;
+    auto outlines = core::outlinesIn(seat->seated, *frame);
+    for (auto& outline : outlines)
+        for (Eigen::Vector2d& p : outline)
+            p = where->pixelFromMm(p);
+    const QPainterPath body = drawSeatOutlines(painter, outlines, screen);
+    drawSeatLabel(painter, body, tr("planned %1").arg(seatLabel(*seat)), QRectF(m_view->rect()));
 }
 
 std::string SameCutPage::moment() const {

@@ -34,10 +34,15 @@ private:
     std::optional<core::DifferenceSplit> m_split;
 };
 
+class Seats;
+
 class SameCutPage : public QWidget {
     Q_OBJECT
 public:
     SameCutPage(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent = nullptr);
+
+    /// Lays the chosen size, where it was planned, over the echo frame and the CT.
+    void setSeats(const Seats& seats);
 
     QList<QAction*> actions() const { return m_actions; }
     CineView& view() { return *m_view; }
@@ -62,10 +67,12 @@ private:
     std::string moment() const;
     std::vector<core::EchoLine> landingLines() const;
     QString depthWords(const core::ProbePose& pose) const;
+    void drawPlannedSize(QPainter& painter, const QTransform& screen) const;
 
     Session& m_session;
     ViewState& m_state;
     EvidenceImages& m_images;
+    const Seats* m_seats = nullptr;
     QList<QAction*> m_actions;
     QComboBox* m_views;
     QComboBox* m_places;

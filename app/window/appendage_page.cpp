@@ -1,5 +1,7 @@
 #include "app/window/appendage_page.h"
 
+#include "app/document/seats.h"
+#include "app/drawing/seat_drawing.h"
 #include "app/panels/depth_readout.h"
 #include "app/settings/settings.h"
 #include "app/views/cross_section_view.h"
@@ -44,6 +46,14 @@ AppendagePage::AppendagePage(Session& session, ViewState& state, QWidget* parent
 void AppendagePage::setAnswers(Answers& answers) {
     m_strip->setAnswers(answers);
     m_readout->setAnswers(answers);
+    m_longSection->setSeats(answers.seats());
+    m_crossSection->setSeats(answers.seats());
+    const auto drawSeat = [this, &answers] {
+        const core::Seat* seat = answers.seats().chosen();
+        m_surface->setLines(seat ? seatSurfaceLines(*seat) : std::vector<SurfaceLine>());
+    };
+    connect(&answers.seats(), &Seats::changed, this, drawSeat);
+    drawSeat();
 }
 
 void AppendagePage::resetViews() {

@@ -22,7 +22,7 @@ class AppendagePage : public QWidget {
 public:
     AppendagePage(Session& session, ViewState& state, QWidget* parent = nullptr);
 
-    /// Gives depth strip and readout the widths at other pressures.
+    /// Gives depth strip and readout the widths at other pressures, and the pictures the chosen size where it would sit.
     void setAnswers(Answers& answers);
     void resetViews();
     LongSectionView& longSection() { return *m_longSection; }

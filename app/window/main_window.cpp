@@ -107,12 +107,16 @@ void MainWindow::makePages() {
     m_shelf->add(Page::Scanner, tr("Scanner axes"), tr("Axial, coronal and sagittal sections, for marking"),
                  QKeySequence(Qt::CTRL | Qt::Key_2), m_scanner);
     m_shelf->addBeside(Page::Appendage, new CrossSectionChoice(m_session, m_state));
+    auto* sameCut = new SameCutPage(m_session, m_state, m_images);
+    sameCut->setSeats(m_answers.seats());
+    auto* fluoroscopy = new FluoroPage(m_session, m_state, m_images);
+    fluoroscopy->setSeats(m_answers.seats());
     m_shelf->add(Page::Echo, tr("Echo"), tr("Echo views side by side, and the dial of their widths"),
                  QKeySequence(Qt::CTRL | Qt::Key_3), new EchoPage(m_session, m_state, m_images));
     m_shelf->add(Page::SameCut, tr("Same cut"), tr("An echo frame beside the CT cut in its own plane"),
-                 QKeySequence(Qt::CTRL | Qt::Key_4), new SameCutPage(m_session, m_state, m_images));
+                 QKeySequence(Qt::CTRL | Qt::Key_4), sameCut);
     m_shelf->add(Page::Fluoroscopy, tr("Fluoroscopy"), tr("X-ray frames, beside what the CT predicts"),
-                 QKeySequence(Qt::CTRL | Qt::Key_5), new FluoroPage(m_session, m_state, m_images));
+                 QKeySequence(Qt::CTRL | Qt::Key_5), fluoroscopy);
     // The last: it grows with what the evidence says, and ends in the decision.
     m_shelf->add(Page::Course, tr("Course"), tr("Pressures and stasis over time, release check, scores, decision"),
                  QKeySequence(Qt::CTRL | Qt::Key_7), new CoursePage(m_answers, m_state));

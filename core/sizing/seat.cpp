@@ -200,7 +200,10 @@ Seat seatFrom(const SizeNumbers& n, const ChartSize& size, const SeatQuestion& q
     seat.problem = whyNoBody(n.measures, size);
     if (!seat.problem.empty()) return seat;
     seat.seated = n.fine.seated;
-    seat.landingWidthMm = 2.0 * seat.seated.radiusMm(0.0);
+    const auto width = [](const SeatNumbers& at) { return std::optional(2.0 * at.seated.radiusMm(0.0)); };
+    const bool free = *width(n.fine) >= seat.freeMm;
+    seat.landingWidthMm = seatEstimate(*width(n.fine), free ? 0.0 : placeSdMm, spreadOf(n.coarse, n.changed, width), 0.0,
+                                       "width in place at the landing zone: that of the circle of equal area, within the compression band");
     addReach(n, q, placeSdMm, seat);
     if (n.fine.beyondCircumflexPercent) {
         const double length = n.measures.farMm - n.measures.nearMm;

@@ -104,7 +104,7 @@ struct Seat {
     std::string problem;      ///< not empty: why this size cannot be seated (a whole sentence); the rest is then not filled
     double freeMm = 0.0;      ///< free width
     double narrowestMm = 0.0; ///< at the chart's greatest compression: what the wall has to leave
-    double landingWidthMm = 0.0; ///< width in place at the landing zone
+    Estimate landingWidthMm;  ///< width in place at the landing zone
     Estimate reachMm;         ///< as the chart counts depth: from the ostium or the landing plane
     double neededMm = 0.0;    ///< the chart's least depth, counted likewise
     SeatEnd end = SeatEnd::Open;

@@ -97,7 +97,7 @@ std::vector<Notice> seatFacts(const Seat& seat, const SeatQuestion& q) {
                          {}});
     if (seat.gapSuperiorMm || seat.gapInferiorMm)
         facts.push_back({"seat-gaps",
-                         "At the landing zone, size " + seat.name + " being " + mmText(seat.landingWidthMm) +
+                         "At the landing zone, size " + seat.name + " being " + spreadText(seat.landingWidthMm) +
                              " wide in place: above " + gapText(seat.gapSuperiorMm) + "; below " +
                              gapText(seat.gapInferiorMm) + ".",
                          {}});

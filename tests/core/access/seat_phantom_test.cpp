@@ -77,7 +77,7 @@ TEST(SeatSizes, InScansOfInventedHeartsReachAsFarAsTheFormulasSay) {
         }
         // The circle of equal area, as the section itself says it (square to the axis, as no crossing is chosen).
         const double area = heart.measurement.landingZones.front().section.metrics.areaDerivedDiameterMm.value;
-        EXPECT_NEAR(answer->sizes.back().landingWidthMm, std::min(answer->sizes.back().freeMm, area), 0.2)
+        EXPECT_NEAR(answer->sizes.back().landingWidthMm.value, std::min(answer->sizes.back().freeMm, area), 0.2)
             << heart.phantom.description();
     }
 }

@@ -131,9 +131,9 @@ TEST(SeatSizes, TellWhenThereIsNoRoomAtAll) {
 
 TEST(SeatSizes, TakeTheWidthOfTheCircleOfEqualAreaWithinTheirBand) {
     std::mt19937 random(4);
-    EXPECT_NEAR(anywhere(ovalTube(9.0, 8.0, 30.0), random).seat().landingWidthMm, 2.0 * std::sqrt(72.0), kSeatMm);
-    EXPECT_NEAR(anywhere(cylinder(12.0, 30.0), random).seat().landingWidthMm, 20.0, 1e-9) << "no wider than free";
-    EXPECT_NEAR(anywhere(cylinder(6.9, 30.0), random).seat().landingWidthMm, 14.0, 1e-9) << "no narrower than its band";
+    EXPECT_NEAR(anywhere(ovalTube(9.0, 8.0, 30.0), random).seat().landingWidthMm.value, 2.0 * std::sqrt(72.0), kSeatMm);
+    EXPECT_NEAR(anywhere(cylinder(12.0, 30.0), random).seat().landingWidthMm.value, 20.0, 1e-9) << "no wider than free";
+    EXPECT_NEAR(anywhere(cylinder(6.9, 30.0), random).seat().landingWidthMm.value, 14.0, 1e-9) << "no narrower than its band";
 }
 
 TEST(SeatSizes, TellTheShareBeyondTheCircumflexArteryInClosedForm) {
@@ -241,7 +241,7 @@ TEST(SeatSizes, AreUnchangedByRigidMotion) {
     }
     for (const Seat& seat : seats) {
         EXPECT_NEAR(seat.reachMm.value, seats[0].reachMm.value, 0.1);
-        EXPECT_NEAR(seat.landingWidthMm, seats[0].landingWidthMm, kSeatMm);
+        EXPECT_NEAR(seat.landingWidthMm.value, seats[0].landingWidthMm.value, kSeatMm);
         EXPECT_NEAR(seat.beyondCircumflexPercent->value, seats[0].beyondCircumflexPercent->value, 1.0);
         EXPECT_NEAR(seat.disc->sharePercent.value, seats[0].disc->sharePercent.value, 0.01);
         EXPECT_NEAR(seat.clearances[0].mm.value, seats[0].clearances[0].mm.value, kSeatMm);
@@ -271,7 +271,7 @@ TEST(SeatSizes, MoveTheWallOutwardsAtAHigherPressure) {
     const double before = laid.seat().reachMm.value;
     laid.question.widenedByMm = 1.0; // half a millimetre outwards: 1 mm more of reach in this cone
     EXPECT_NEAR(laid.seat().reachMm.value - before, 1.0, kSeatMm);
-    EXPECT_NEAR(laid.seat().landingWidthMm, 19.0, 2 * kSeatMm);
+    EXPECT_NEAR(laid.seat().landingWidthMm.value, 19.0, 2 * kSeatMm);
 }
 
 TEST(SeatSizes, GiveNoVerdictOnDepthWhereTheTipWasNotFilled) {

@@ -1,0 +1,22 @@
+// Seats as JSON, for reports.
+//
+//   {"basis", "direction_lps": [x, y, z], "angle_to_axis_deg", "widened_by_mm", "notices": [{"code", "text"}],
+//    "sizes": [{"name", "problem"|null, "free_mm", "narrowest_mm", "landing_width_mm": {value}, "reach_mm": {value}, "needed_mm", "end":
+//      "wall|ahead|no-room|open", "reaches": true|false|null, "stands_back_mm", "beyond_circumflex_percent": {value}|null,
+//      "disc": {"share_percent": {value}, "overlap_mm": {value}, "least_at"}|null, "gap_superior_mm": {value}|null, "gap_inferior_mm":
+//      {value}|null, "clearances": [{"structure", "mm": {value}, "least_mm"|null}], "facts": […], "warnings": […]}]}
+//
+// A {value} is {"value", "standard_uncertainty"}. Numbers have all their digits.
+#pragma once
+
+#include "core/sizing/seat.h"
+
+#include <nlohmann/json.hpp>
+#include <string>
+
+namespace gauge::core {
+
+/// @param only  the size to tell of; empty: all.
+nlohmann::ordered_json seatJson(const SeatAnswer& answer, const SeatQuestion& question, const std::string& only = {});
+
+} // namespace gauge::core

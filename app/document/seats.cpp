@@ -1,6 +1,9 @@
 #include "app/document/seats.h"
 
 #include "app/document/answers.h"
+#include "core/access/access_target.h"
+#include "core/record/septum_values.h"
+#include "core/sizing/seat_inputs.h"
 
 #include <algorithm>
 
@@ -45,6 +48,15 @@ std::optional<core::SeatQuestion> Seats::present(QString& problem) const {
         question->neighbours.push_back({core::Structure::CircumflexArtery, {*circumflex}, false});
     }
     if (const auto ridge = mark(core::MarkKind::Ridge)) question->neighbours.push_back({core::Structure::Ridge, {*ridge}, false});
+    const core::SeptumPlan plan = core::septumPlan(session.record());
+    if (const auto annulus = core::annulusNeighbour(core::septumMarks(session.record()).annulus)) question->neighbours.push_back(*annulus);
+    if (plan.crossing)
+        if (const auto scene = core::crossingScene(session.record(), measurement))
+            if (const auto arrival = core::sheathArrival(*plan.crossing, core::accessTarget(*measurement), scene->face.frame.normal,
+                                                         plan.limits)) {
+                question->direction = arrival->direction;
+                question->basis = arrival->basis;
+            }
     if (const PressureBands* bands = m_answers.bands()) question->widenedByMm = bands->decision.changeMm;
     return std::move(*question);
 }

@@ -1,5 +1,5 @@
-// How each size of the case's chart would sit (core/sizing/seat.h), from the measurement, the marks, the landing zone, the chart and
-// the decision pressure as they stand. Computed anew in the background whenever one of them changes; nothing of it is recorded.
+// How each size of the case's chart would sit (core/sizing/seat.h), from the measurement, the marks, the landing zone, the chosen crossing
+// of the septum, the chart and the decision pressure as they stand. Computed anew in the background whenever one of them changes; nothing of it is recorded.
 // Views, panels and reports read the same results.
 #pragma once
 

@@ -244,6 +244,7 @@ constexpr auto kWords = std::to_array<const char*>({
     QT_TRANSLATE_NOOP("CoreSentences", "gap"),
     QT_TRANSLATE_NOOP("CoreSentences", "voxels above the local half value beyond the ostium"),
     QT_TRANSLATE_NOOP("CoreSentences", "the sheath from the chosen crossing"),
+    QT_TRANSLATE_NOOP("CoreSentences", "the steerable sheath from the chosen crossing"),
     QT_TRANSLATE_NOOP("CoreSentences", "the appendage's proximal axis, as no crossing is chosen"),
     QT_TRANSLATE_NOOP("CoreSentences", "the ostium's normal, as no crossing is chosen"),
     QT_TRANSLATE_NOOP("CoreSentences", "the wall ahead"),

@@ -1,6 +1,7 @@
 #include "core/sizing/seat.h"
 
-#include "core/anatomy/appendage_trace.h"
+#include "core/access/access_target.h"
+#include "core/geometry/polyline.h"
 #include "core/number_text.h"
 #include "core/parallel/cancelled.h"
 #include "core/parallel/parallel_for.h"
@@ -220,20 +221,14 @@ Seat seatFrom(const SizeNumbers& n, const ChartSize& size, const SeatQuestion& q
     return seat;
 }
 
-/// As core/access has it: the chord of the axis over 10 mm from the ostium on.
-PatientVector proximalAxisOf(const AppendageMeasurement& measurement) {
-    constexpr double kChordMm = 10.0;
-    const double to = std::min(kChordMm, measurement.axis.lengthMm);
-    const PatientVector chord = axisPointAt(measurement, to) - axisPointAt(measurement, 0.0);
-    return chord.norm() > 0.0 ? chord.normalized() : axisDirectionAt(measurement, 0.0);
-}
-
 } // namespace
 
 const char* name(SheathBasis basis) {
     switch (basis) {
     case SheathBasis::Crossing:
         return "crossing";
+    case SheathBasis::SteeredCrossing:
+        return "steered-crossing";
     case SheathBasis::ProximalAxis:
         return "proximal-axis";
     case SheathBasis::OstiumNormal:
@@ -246,6 +241,8 @@ const char* words(SheathBasis basis) {
     switch (basis) {
     case SheathBasis::Crossing:
         return "the sheath from the chosen crossing";
+    case SheathBasis::SteeredCrossing:
+        return "the steerable sheath from the chosen crossing";
     case SheathBasis::ProximalAxis:
         return "the appendage's proximal axis, as no crossing is chosen";
     case SheathBasis::OstiumNormal:
@@ -271,7 +268,7 @@ Result<SeatQuestion> seatQuestionOf(const AppendageMeasurement& measurement) {
     q.landingCentre = landing->section.center;
     q.landingDepthMm = landing->depthMm;
     q.axisAtLanding = axisDirectionAt(measurement, landing->depthMm);
-    q.direction = proximalAxisOf(measurement);
+    q.direction = accessTarget(measurement).axis;
     q.spread = measurement.ostium.proposed ? PlacementSpread::proposed() : PlacementSpread::confirmed();
     for (const Eigen::Vector2d& p : measurement.ostium.section.contour)
         q.ostium.push_back(measurement.ostium.section.frame.patientFromSection(p));

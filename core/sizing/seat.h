@@ -38,11 +38,12 @@ namespace gauge::core {
 
 /// From where the direction of the sheath is known.
 enum class SheathBasis {
-    Crossing,     ///< the arrival of the sheath from the chosen crossing of the septum
+    Crossing,     ///< the arrival of a straight sheath from the chosen crossing of the septum
+    SteeredCrossing, ///< that of a steerable sheath
     ProximalAxis, ///< no crossing is chosen: the appendage's proximal axis
     OstiumNormal, ///< no crossing is chosen: square to the ostium
 };
-const char* name(SheathBasis basis);  ///< "crossing", "proximal-axis", "ostium-normal"
+const char* name(SheathBasis basis);  ///< "crossing", "steered-crossing", "proximal-axis", "ostium-normal"
 const char* words(SheathBasis basis); ///< "the sheath from the chosen crossing", …
 
 /// A structure marked on the images.

@@ -1,3 +1,4 @@
+#include "core/access/seat_shadow.h"
 #include "core/access/seated_body.h"
 
 #include "core/geometry/planar_contour.h"
@@ -96,4 +97,31 @@ TEST(SeatedMesh, IsClosedTurnedOutwardsAndHoldsTheVolume) {
     for (const auto& line : seatedLines(seated))
         for (const PatientPoint& p : line)
             EXPECT_NEAR(distanceMm(seated, p), 0.0, 1e-6) << "lines lie on the surface";
+}
+
+TEST(ShadowsOf, AreCircleAndRectangleOfTheClosedForms) {
+    SeatedBody seated;
+    seated.origin = {Eigen::Vector3d(5, 6, 7)};
+    seated.direction = {Eigen::Vector3d::UnitX()}; // to the patient's left
+    seated.body = {{-4.0, 9.0}, {12.0, 9.0}};
+    PlanarScale scale;
+    scale.mmPerPixel = Eigen::Vector2d(0.5, 0.5);
+    // From the front the body lies across: 16 by 18 mm, its origin at the pixel, its far end to the right.
+    const auto front = shadowsOf(seated, seated.origin, {0.0, 0.0}, scale, {100.0, 200.0});
+    ASSERT_TRUE(front);
+    Eigen::Array2d low(1e9, 1e9), high = -low;
+    for (const auto& p : front->front()) {
+        low = low.min(p.array());
+        high = high.max(p.array());
+    }
+    EXPECT_NEAR(low.x(), 100.0 - 8.0, 1e-3);
+    EXPECT_NEAR(high.x(), 100.0 + 24.0, 1e-3);
+    EXPECT_NEAR(high.y() - low.y(), 36.0, 0.1);
+    // From the left it is a circle.
+    const auto left = shadowsOf(seated, seated.origin, {90.0, 0.0}, scale, {100.0, 200.0});
+    EXPECT_NEAR(signedAreaMm2(left->front()) / (324.0 * std::numbers::pi), 1.0, kSidesShare);
+    seated.disc = SeatedBody::Disc{-10.0, 16.0};
+    EXPECT_EQ(shadowsOf(seated, seated.origin, {0.0, 0.0}, scale, {0.0, 0.0})->size(), 2u);
+    EXPECT_EQ(shadowsOf(seated, {Eigen::Vector3d(std::nan(""), 0, 0)}, {0.0, 0.0}, scale, {0.0, 0.0}).error().message,
+              "Cannot project the size: a coordinate is not a number.");
 }

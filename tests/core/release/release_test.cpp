@@ -1,4 +1,5 @@
 #include "core/release/release_change.h"
+#include "core/release/planned_seen.h"
 #include "core/release/release_check.h"
 #include "core/release/release_json.h"
 #include "core/release/release_limits.h"
@@ -268,4 +269,39 @@ TEST(ReleaseLimits, ComeFromTheChartWhereItSpeaks) {
     EXPECT_THAT(textOf(report->notices, "clearance-small"), HasSubstr("at least 7.0 mm (the chart)"));
     EXPECT_EQ(l.pulmonaryArteryMm.basis, RangeBasis::Published); // the chart is silent
     EXPECT_FALSE(l.circumflexMm);
+}
+
+TEST(PlannedSeen, SetsFindingsBesideThePlanAndTellsWhatTheUncertaintiesDoNotAllow) {
+    const auto estimate = [](double value, double sd) {
+        gauge::core::Estimate e;
+        e.value = value;
+        e.components.plane = sd;
+        return e;
+    };
+    gauge::core::Seat seat;
+    seat.name = "A";
+    seat.landingWidthMm = estimate(20.0, 0.5);
+    seat.beyondCircumflexPercent = estimate(75.0, 10.0);
+    seat.clearances = {{gauge::core::Structure::Ridge, estimate(5.0, 1.0), std::nullopt}};
+    gauge::core::ReleaseState look;
+    look.stage = gauge::core::Stage::AfterRelease;
+    using Q = gauge::core::ReleaseQuantity;
+    const auto see = [&](Q quantity, double value, std::optional<double> sd) {
+        look.findings.push_back({quantity, value, sd, "45 degrees", "", "Reader A", ""});
+    };
+    see(Q::ImplantWidth, 22.0, 0.5);
+    see(Q::ShareBeyondCircumflex, 60.0, std::nullopt);
+    see(Q::JetWidth, 2.0, std::nullopt);
+    see(Q::ClearancePulmonaryArtery, 4.0, std::nullopt);
+    see(Q::ClearanceRidge, 4.5, 1.0);
+    const auto seen = gauge::core::plannedSeen(seat, look);
+    ASSERT_EQ(seen.size(), 3u) << "the plan says nothing of a jet, nor of what is not marked";
+    EXPECT_TRUE(seen[0].differ) << "2 mm, where 1.4 mm are twice the uncertainty";
+    EXPECT_EQ(seen[0].sentence.code, "planned-differs");
+    EXPECT_FALSE(seen[1].differ);
+    EXPECT_FALSE(seen[2].differ);
+    EXPECT_EQ(seen[1].sentence.text.find("Planned and seen, "), 0u);
+    EXPECT_NE(seen[1].sentence.text.find("75.0 % planned, 60.0 % seen."), std::string::npos);
+    look.stage = gauge::core::Stage::SheathInAppendage;
+    EXPECT_TRUE(gauge::core::plannedSeen(seat, look).empty()) << "no implant yet";
 }

@@ -1,6 +1,8 @@
 #include "core/sizing/seat.h"
 
 #include "core/geometry/planar_contour.h"
+#include "core/sizing/seat_inputs.h"
+#include "core/sizing/seat_json.h"
 #include "core/sizing/seat_numbers.h"
 #include "core/sizing/seat_words.h"
 #include "tests/core/access/analytic_walls.h"
@@ -381,4 +383,56 @@ TEST(SideWords, NameTheMainParts) {
     EXPECT_EQ(sideWords({{-1, -0.9, 1.1}}), "right-superior");
     EXPECT_EQ(sideWords({{1, -0.1, 0.1}}), "left");
     EXPECT_EQ(sideWords({{0, 0, 0}}), "near");
+}
+
+TEST(SheathArrival, IsStraightWhereThatServesElseSteered) {
+    // The ostium 60 mm before the septum, the axis 40 degrees off the straight line to it.
+    const double a = 40.0 * std::numbers::pi / 180.0;
+    const AppendageTarget target{{Eigen::Vector3d(60, 0, 0)}, {Eigen::Vector3d(std::cos(a), std::sin(a), 0)}};
+    const PatientVector leaving{Eigen::Vector3d::UnitX()};
+    CrossingLimits limits;
+    limits.mostAngleDeg = 45.0;
+    const auto straight = sheathArrival({Eigen::Vector3d::Zero()}, target, leaving, limits);
+    ASSERT_TRUE(straight);
+    EXPECT_EQ(straight->basis, SheathBasis::Crossing);
+    EXPECT_NEAR(straight->direction.mm.x(), 1.0, 1e-12);
+    limits.mostAngleDeg = 30.0;
+    const auto steered = sheathArrival({Eigen::Vector3d::Zero()}, target, leaving, limits);
+    EXPECT_EQ(steered->basis, SheathBasis::SteeredCrossing);
+    EXPECT_LT(angleBetweenDeg(steered->direction, target.axis), 40.0);
+    limits.steerableAtHand = false;
+    EXPECT_EQ(sheathArrival({Eigen::Vector3d::Zero()}, target, leaving, limits)->basis, SheathBasis::Crossing);
+    EXPECT_EQ(sheathArrival(target.ostiumCentre, target, leaving, limits).error().code, ErrorCode::Degenerate);
+}
+
+TEST(AnnulusNeighbour, IsARingInWhateverOrderItWasMarked) {
+    std::mt19937 random(16);
+    std::vector<PatientPoint> marks;
+    for (int i = 0; i < 8; ++i) {
+        const double angle = 2.0 * std::numbers::pi * i / 8;
+        marks.push_back({Eigen::Vector3d(15.0 * std::cos(angle), 15.0 * std::sin(angle), 3.0)});
+    }
+    std::shuffle(marks.begin(), marks.end(), random);
+    const auto ring = annulusNeighbour(marks);
+    ASSERT_TRUE(ring && ring->closed);
+    for (std::size_t i = 0; i < 8; ++i)
+        EXPECT_NEAR(distanceMm(ring->points[i], ring->points[(i + 1) % 8]), 30.0 * std::sin(std::numbers::pi / 8), 1e-9);
+    EXPECT_FALSE(annulusNeighbour({}));
+    EXPECT_FALSE(annulusNeighbour(std::span(marks).first(2))->closed);
+}
+
+TEST(SeatJson, HoldsTheNumbersAndNullsForWhatIsNotKnown) {
+    std::mt19937 random(17);
+    const Laid laid = anywhere(cylinder(9.0, 15.0), random);
+    const SeatAnswer answer = laid.answer();
+    const auto json = seatJson(answer, laid.question);
+    EXPECT_EQ(json["basis"], "proximal-axis");
+    const auto& size = json["sizes"][0];
+    EXPECT_EQ(size["reach_mm"]["value"].get<double>(), answer.sizes[0].reachMm.value);
+    EXPECT_EQ(size["end"], "ahead");
+    EXPECT_TRUE(size["reaches"].get<bool>());
+    EXPECT_TRUE(size["beyond_circumflex_percent"].is_null());
+    EXPECT_TRUE(size["disc"].is_null());
+    EXPECT_EQ(size["facts"][0]["code"], "seat-reach");
+    EXPECT_TRUE(seatJson(answer, laid.question, "another")["sizes"].empty());
 }

@@ -2488,6 +2488,210 @@
         <source>voxels above the local half value beyond the ostium</source>
         <translation>Voxel über dem örtlichen halben Wert jenseits des Ostiums</translation>
     </message>
+    <message>
+        <source>At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, more than the modality explains.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, as the modality explains.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sizes slide along %1.</source>
+        <translation>Die Größen gleiten entlang: %1.</translation>
+    </message>
+    <message>
+        <source>That direction lies %1 degrees off the appendage's axis at the landing zone: the wall is met earlier than along the axis.</source>
+        <translation>Diese Richtung weicht an der Landezone um %1 Grad von der Achse des Vorhofohrs ab: Die Wand wird früher erreicht als entlang der Achse.</translation>
+    </message>
+    <message>
+        <source>The tip was not filled: along the sheath the reach is a lower bound.</source>
+        <translation>Die Spitze war nicht gefüllt: Entlang der Schleuse ist die Reichweite eine untere Grenze.</translation>
+    </message>
+    <message>
+        <source>The sheath runs from head to foot: no side of the body lies above or below, so no gaps are told.</source>
+        <translation>Die Schleuse verläuft vom Kopf zu den Füßen: Keine Seite des Körpers liegt oben oder unten, deshalb werden keine Spalte genannt.</translation>
+    </message>
+    <message>
+        <source>Not marked, and so not judged: %1.</source>
+        <translation>Nicht markiert und deshalb nicht beurteilt: %1.</translation>
+    </message>
+    <message>
+        <source>Along the sheath size %1 reaches %2 from the ostium before %3 stops it; the chart asks for %4.</source>
+        <translation>Entlang der Schleuse reicht Größe %1 vom Ostium aus %2 weit; dort hält sie auf: %3. Die Tabelle verlangt %4.</translation>
+    </message>
+    <message>
+        <source>Along the sheath size %1 reaches %2 from the landing plane before %3 stops it; the chart asks for %4.</source>
+        <translation>Entlang der Schleuse reicht Größe %1 von der Landeebene aus %2 weit; dort hält sie auf: %3. Die Tabelle verlangt %4.</translation>
+    </message>
+    <message>
+        <source>Size %1 finds no room along the sheath: at the landing zone %2 is nearer to the middle than half its narrowest width of %3.</source>
+        <translation>Größe %1 findet entlang der Schleuse keinen Platz: An der Landezone liegt näher an der Mitte als die Hälfte ihrer kleinsten Weite von %3: %2.</translation>
+    </message>
+    <message>
+        <source>Along the sheath nothing stops size %1 within %2 from the ostium, where the measured images end; the chart asks for %3.</source>
+        <translation>Entlang der Schleuse hält Größe %1 innerhalb von %2 vom Ostium, wo die gemessenen Bilder enden, nichts auf; die Tabelle verlangt %3.</translation>
+    </message>
+    <message>
+        <source>Along the sheath nothing stops size %1 within %2 from the landing plane, where the measured images end; the chart asks for %3.</source>
+        <translation>Entlang der Schleuse hält Größe %1 innerhalb von %2 von der Landeebene, wo die gemessenen Bilder enden, nichts auf; die Tabelle verlangt %3.</translation>
+    </message>
+    <message>
+        <source>%1 of the body of size %2 lies beyond the circumflex artery.</source>
+        <translation>%1 des Körpers der Größe %2 liegen jenseits der Circumflexa.</translation>
+    </message>
+    <message>
+        <source>The disc of size %1 covers %2 of the ostium's area; its least overlap is %3, on the %4 side.</source>
+        <translation>Die Scheibe der Größe %1 deckt %2 der Fläche des Ostiums; ihre kleinste Überlappung beträgt %3, Seite: %4.</translation>
+    </message>
+    <message>
+        <source>At the landing zone, size %1 being %2 wide in place: above %3; below %4.</source>
+        <translation>An der Landezone, Größe %1 dort %2 weit: oben %3; unten %4.</translation>
+    </message>
+    <message>
+        <source>In place, size %1 lies %2 from the %3; at least %4 is wanted.</source>
+        <translation>Am Platz liegt Größe %1 %2 entfernt von: %3; mindestens %4 sind gewünscht.</translation>
+    </message>
+    <message>
+        <source>In place, size %1 lies %2 from the %3; the chart names no least.</source>
+        <translation>Am Platz liegt Größe %1 %2 entfernt von: %3; die Tabelle nennt kein Mindestmaß.</translation>
+    </message>
+    <message>
+        <source>Along the sheath size %1 is stopped by %2 %3 before its place, and would stand back by as much.</source>
+        <translation>Entlang der Schleuse wird Größe %1 %3 vor ihrem Platz aufgehalten und stünde um so viel zurück. Es hält sie auf: %2.</translation>
+    </message>
+    <message>
+        <source>The disc of size %1 leaves the ostium open on the %2 side, by %3 at most.</source>
+        <translation>Die Scheibe der Größe %1 lässt das Ostium um höchstens %3 offen, Seite: %2.</translation>
+    </message>
+    <message>
+        <source>Only %1 of the lobe of size %2 lies beyond the circumflex artery; two thirds are wanted (common practice, no source).</source>
+        <translation>Nur %1 des Lappens der Größe %2 liegen jenseits der Circumflexa; zwei Drittel sind gewünscht (übliche Praxis, ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>Planned and seen, %1: %2 planned, %3 seen.</source>
+        <translation>Geplant und gesehen, %1: %2 geplant, %3 gesehen.</translation>
+    </message>
+    <message>
+        <source>They differ by more than both uncertainties allow.</source>
+        <translation>Sie unterscheiden sich um mehr, als beide Unsicherheiten zulassen.</translation>
+    </message>
+    <message>
+        <source>%1 ± %2</source>
+        <translation>%1 ± %2</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 open</source>
+        <translation>%1 ± %2 offen</translation>
+    </message>
+    <message>
+        <source>wall pressed out by %1 ± %2</source>
+        <translation>Wand um %1 ± %2 hinausgedrückt</translation>
+    </message>
+    <message>
+        <source>the %1 wall</source>
+        <translation>die Wand, Seite: %1</translation>
+    </message>
+    <message>
+        <source>the sheath from the chosen crossing</source>
+        <translation>die Schleuse durch die gewählte Septumpunktion</translation>
+    </message>
+    <message>
+        <source>the steerable sheath from the chosen crossing</source>
+        <translation>die lenkbare Schleuse durch die gewählte Septumpunktion</translation>
+    </message>
+    <message>
+        <source>the appendage's proximal axis, as no crossing is chosen</source>
+        <translation>die proximale Achse des Vorhofohrs, da keine Septumpunktion gewählt ist</translation>
+    </message>
+    <message>
+        <source>the ostium's normal, as no crossing is chosen</source>
+        <translation>die Normale des Ostiums, da keine Septumpunktion gewählt ist</translation>
+    </message>
+    <message>
+        <source>the wall ahead</source>
+        <translation>die Wand voraus</translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation>nicht zu sehen</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>nahe</translation>
+    </message>
+    <message>
+        <source>superior</source>
+        <translation>superior</translation>
+    </message>
+    <message>
+        <source>inferior</source>
+        <translation>inferior</translation>
+    </message>
+    <message>
+        <source>anterior</source>
+        <translation>anterior</translation>
+    </message>
+    <message>
+        <source>posterior</source>
+        <translation>posterior</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>right-anterior</source>
+        <translation>rechts-anterior</translation>
+    </message>
+    <message>
+        <source>right-posterior</source>
+        <translation>rechts-posterior</translation>
+    </message>
+    <message>
+        <source>right-superior</source>
+        <translation>rechts-superior</translation>
+    </message>
+    <message>
+        <source>right-inferior</source>
+        <translation>rechts-inferior</translation>
+    </message>
+    <message>
+        <source>left-anterior</source>
+        <translation>links-anterior</translation>
+    </message>
+    <message>
+        <source>left-posterior</source>
+        <translation>links-posterior</translation>
+    </message>
+    <message>
+        <source>left-superior</source>
+        <translation>links-superior</translation>
+    </message>
+    <message>
+        <source>left-inferior</source>
+        <translation>links-inferior</translation>
+    </message>
+    <message>
+        <source>anterior-inferior</source>
+        <translation>anterior-inferior</translation>
+    </message>
+    <message>
+        <source>anterior-superior</source>
+        <translation>anterior-superior</translation>
+    </message>
+    <message>
+        <source>posterior-inferior</source>
+        <translation>posterior-inferior</translation>
+    </message>
+    <message>
+        <source>posterior-superior</source>
+        <translation>posterior-superior</translation>
+    </message>
 </context>
 <context>
     <name>CorrectContour</name>
@@ -2786,10 +2990,6 @@
 <context>
     <name>DecisionTabs</name>
     <message>
-        <source>Sizes, what next, card for the room</source>
-        <translation>Größen, nächste Schritte, Karte für den Eingriffsraum</translation>
-    </message>
-    <message>
         <source>Sizes</source>
         <translation>Größen</translation>
     </message>
@@ -2800,6 +3000,14 @@
     <message>
         <source>Card for the room</source>
         <translation>Karte für den Eingriffsraum</translation>
+    </message>
+    <message>
+        <source>Sizes, seat, what next, card for the room</source>
+        <translation>Größen, Sitz, wie weiter, Karte für den Saal</translation>
+    </message>
+    <message>
+        <source>Seat</source>
+        <translation>Sitz</translation>
     </message>
 </context>
 <context>
@@ -3020,6 +3228,10 @@
     <message>
         <source>%1 %2, tilted %3</source>
         <translation>%1 %2, um %3 gekippt</translation>
+    </message>
+    <message>
+        <source>size %1</source>
+        <translation>Größe %1</translation>
     </message>
 </context>
 <context>
@@ -3568,6 +3780,18 @@
     <message>
         <source>%1 of CT</source>
         <translation>%1 der CT</translation>
+    </message>
+    <message>
+        <source>Planned size</source>
+        <translation>Geplante Größe</translation>
+    </message>
+    <message>
+        <source>The outline of size %1, as it would sit by the CT, is laid over the frame by the line of the landing zone, or else of the ostium, that is drawn on it. A frame after release shows beside it how the implant lies.</source>
+        <translation>Der Umriss der Größe %1, wie sie nach dem CT säße, liegt über dem Bild, angelegt an der darauf gezeichneten Linie der Landezone, sonst des Ostiums. Ein Bild nach der Freisetzung zeigt daneben, wie das Implantat liegt.</translation>
+    </message>
+    <message>
+        <source>planned %1</source>
+        <translation>geplant: %1</translation>
     </message>
 </context>
 <context>
@@ -5085,7 +5309,9 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message numerus="yes">
         <source>%n number(s) of the report have no place in the comparison table.</source>
         <translation>
-            <numerusform>%n Zahl des Berichts hat keinen Platz in der Vergleichstabelle.</numerusform><numerusform>%n Zahlen des Berichts haben keinen Platz in der Vergleichstabelle.</numerusform></translation>
+            <numerusform>%n Zahl des Berichts hat keinen Platz in der Vergleichstabelle.</numerusform>
+            <numerusform>%n Zahlen des Berichts haben keinen Platz in der Vergleichstabelle.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5676,6 +5902,14 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <source>Fluoroscopy, %1</source>
         <translation>Durchleuchtung, %1</translation>
     </message>
+    <message>
+        <source>How the sizes would sit</source>
+        <translation>Wie die Größen säßen</translation>
+    </message>
+    <message>
+        <source>A model of geometry: a straight, rigid body of revolution with the chart's dimensions slides into the blood that was measured. It knows no force, no turning on the way and no give beyond the chart's compression.</source>
+        <translation>Ein Modell der Geometrie: Ein gerader, starrer Rotationskörper mit den Maßen der Tabelle gleitet in das gemessene Blut. Es kennt keine Kraft, kein Drehen unterwegs und kein Nachgeben über die Kompression der Tabelle hinaus.</translation>
+    </message>
 </context>
 <context>
     <name>RestoreContour</name>
@@ -5860,6 +6094,10 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <source>CT was read at %1, echo at %2: what the phase changes beyond its pressure lies in the unexplained part.</source>
         <translation>Das CT wurde bei %1 gelesen, das Echo bei %2: Was die Phase über ihren Druck hinaus ändert, liegt im ungeklärten Teil.</translation>
     </message>
+    <message>
+        <source>planned %1</source>
+        <translation>geplant: %1</translation>
+    </message>
 </context>
 <context>
     <name>ScannerPage</name>
@@ -6020,6 +6258,143 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Alcohol, eight drinks a week or more</source>
         <translation>Alkohol, acht Getränke pro Woche oder mehr</translation>
+    </message>
+</context>
+<context>
+    <name>SeatModel</name>
+    <message>
+        <source>not seen</source>
+        <translation>nicht zu sehen</translation>
+    </message>
+    <message>
+        <source>pressed out %1</source>
+        <translation>%1 hinausgedrückt</translation>
+    </message>
+    <message>
+        <source>no body to seat</source>
+        <translation>kein Körper zu setzen</translation>
+    </message>
+    <message>
+        <source>%1 needed</source>
+        <translation>%1 nötig</translation>
+    </message>
+    <message>
+        <source>no room</source>
+        <translation>kein Platz</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>not marked</source>
+        <translation>nicht markiert</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>overlap %1</source>
+        <translation>Überlappung %1</translation>
+    </message>
+    <message>
+        <source>above: %1</source>
+        <translation>oben: %1</translation>
+    </message>
+    <message>
+        <source>below: %1</source>
+        <translation>unten: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>nothing marked</source>
+        <translation>nichts markiert</translation>
+    </message>
+    <message>
+        <source>Size %1, %2: %3</source>
+        <translation>Größe %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Reach from the ostium</source>
+        <translation>Reichweite ab Ostium</translation>
+    </message>
+    <message>
+        <source>Reach from the landing plane</source>
+        <translation>Reichweite ab Landeebene</translation>
+    </message>
+    <message>
+        <source>Beyond the artery</source>
+        <translation>Jenseits der Arterie</translation>
+    </message>
+    <message>
+        <source>Disc over the ostium</source>
+        <translation>Scheibe über dem Ostium</translation>
+    </message>
+    <message>
+        <source>Gaps</source>
+        <translation>Spalte</translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <translation>Abstände</translation>
+    </message>
+</context>
+<context>
+    <name>SeatPanel</name>
+    <message>
+        <source>Copy the seats as a table</source>
+        <translation>Sitze als Tabelle kopieren</translation>
+    </message>
+    <message>
+        <source>Copy reach, cover, gaps and clearances of all sizes for a spreadsheet</source>
+        <translation>Reichweite, Deckung, Spalte und Abstände aller Größen für eine Tabellenkalkulation kopieren</translation>
+    </message>
+    <message>
+        <source>Size %1, chosen</source>
+        <translation>Größe %1, gewählt</translation>
+    </message>
+    <message>
+        <source>Size %1, greatest fit chance</source>
+        <translation>Größe %1, höchste Passchance</translation>
+    </message>
+    <message>
+        <source>All sizes</source>
+        <translation>Alle Größen</translation>
+    </message>
+    <message>
+        <source>What this rests on</source>
+        <translation>Worauf das beruht</translation>
+    </message>
+    <message>
+        <source>At the decision pressure the wall is taken to lie farther out than on the CT: diameters are %1 larger.</source>
+        <translation>Beim Entscheidungsdruck wird die Wand weiter außen angenommen als im CT: Durchmesser sind um %1 größer.</translation>
+    </message>
+    <message>
+        <source>At the decision pressure the wall is taken to lie farther in than on the CT: diameters are %1 smaller.</source>
+        <translation>Beim Entscheidungsdruck wird die Wand weiter innen angenommen als im CT: Durchmesser sind um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>A model of geometry: a straight, rigid body of revolution with the chart's dimensions slides into the blood that was measured. It knows no force, no turning on the way and no give beyond the chart's compression.</source>
+        <translation>Ein Modell der Geometrie: Ein gerader, starrer Rotationskörper mit den Maßen der Tabelle gleitet in das gemessene Blut. Es kennt keine Kraft, kein Drehen unterwegs und kein Nachgeben über die Kompression der Tabelle hinaus.</translation>
+    </message>
+    <message>
+        <source>The sizes are being seated …</source>
+        <translation>Die Größen werden gesetzt …</translation>
+    </message>
+</context>
+<context>
+    <name>Seats</name>
+    <message>
+        <source>How the sizes would sit is told once the appendage is measured on CT.</source>
+        <translation>Wie die Größen säßen, wird gesagt, sobald das Vorhofohr im CT gemessen ist.</translation>
     </message>
 </context>
 <context>

@@ -2488,6 +2488,210 @@
         <source>voxels above the local half value beyond the ostium</source>
         <translation>voxels au-dessus de la demi-valeur locale au-delà de l’ostium</translation>
     </message>
+    <message>
+        <source>At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, more than the modality explains.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, as the modality explains.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sizes slide along %1.</source>
+        <translation>Les tailles glissent le long de : %1.</translation>
+    </message>
+    <message>
+        <source>That direction lies %1 degrees off the appendage's axis at the landing zone: the wall is met earlier than along the axis.</source>
+        <translation>Cette direction s’écarte de %1 degrés de l’axe de l’auricule à la zone d’ancrage : la paroi est rencontrée plus tôt que le long de l’axe.</translation>
+    </message>
+    <message>
+        <source>The tip was not filled: along the sheath the reach is a lower bound.</source>
+        <translation>La pointe n’était pas remplie : le long de la gaine, la portée est une borne inférieure.</translation>
+    </message>
+    <message>
+        <source>The sheath runs from head to foot: no side of the body lies above or below, so no gaps are told.</source>
+        <translation>La gaine va de la tête aux pieds : aucun côté du corps n’est au-dessus ou au-dessous, aucun espace n’est donc indiqué.</translation>
+    </message>
+    <message>
+        <source>Not marked, and so not judged: %1.</source>
+        <translation>Non marqués, donc non jugés : %1.</translation>
+    </message>
+    <message>
+        <source>Along the sheath size %1 reaches %2 from the ostium before %3 stops it; the chart asks for %4.</source>
+        <translation>Le long de la gaine, la taille %1 va à %2 de l’ostium ; là, elle est arrêtée par : %3. Le tableau demande %4.</translation>
+    </message>
+    <message>
+        <source>Along the sheath size %1 reaches %2 from the landing plane before %3 stops it; the chart asks for %4.</source>
+        <translation>Le long de la gaine, la taille %1 va à %2 du plan d’atterrissage ; là, elle est arrêtée par : %3. Le tableau demande %4.</translation>
+    </message>
+    <message>
+        <source>Size %1 finds no room along the sheath: at the landing zone %2 is nearer to the middle than half its narrowest width of %3.</source>
+        <translation>La taille %1 ne trouve pas de place le long de la gaine : à la zone d’ancrage se trouve plus près du milieu que la moitié de sa plus petite largeur de %3 : %2.</translation>
+    </message>
+    <message>
+        <source>Along the sheath nothing stops size %1 within %2 from the ostium, where the measured images end; the chart asks for %3.</source>
+        <translation>Le long de la gaine, rien n’arrête la taille %1 jusqu’à %2 de l’ostium, où finissent les images mesurées ; le tableau demande %3.</translation>
+    </message>
+    <message>
+        <source>Along the sheath nothing stops size %1 within %2 from the landing plane, where the measured images end; the chart asks for %3.</source>
+        <translation>Le long de la gaine, rien n’arrête la taille %1 jusqu’à %2 du plan d’atterrissage, où finissent les images mesurées ; le tableau demande %3.</translation>
+    </message>
+    <message>
+        <source>%1 of the body of size %2 lies beyond the circumflex artery.</source>
+        <translation>%1 du corps de la taille %2 se trouvent au-delà de l’artère circonflexe.</translation>
+    </message>
+    <message>
+        <source>The disc of size %1 covers %2 of the ostium's area; its least overlap is %3, on the %4 side.</source>
+        <translation>Le disque de la taille %1 couvre %2 de l’aire de l’ostium ; son plus petit débord est de %3, côté : %4.</translation>
+    </message>
+    <message>
+        <source>At the landing zone, size %1 being %2 wide in place: above %3; below %4.</source>
+        <translation>À la zone d’ancrage, la taille %1 ayant %2 de large en place : au-dessus %3 ; au-dessous %4.</translation>
+    </message>
+    <message>
+        <source>In place, size %1 lies %2 from the %3; at least %4 is wanted.</source>
+        <translation>En place, la taille %1 est à %2 de : %3 ; au moins %4 sont souhaités.</translation>
+    </message>
+    <message>
+        <source>In place, size %1 lies %2 from the %3; the chart names no least.</source>
+        <translation>En place, la taille %1 est à %2 de : %3 ; le tableau ne donne pas de minimum.</translation>
+    </message>
+    <message>
+        <source>Along the sheath size %1 is stopped by %2 %3 before its place, and would stand back by as much.</source>
+        <translation>Le long de la gaine, la taille %1 est arrêtée %3 avant sa place et resterait d’autant en retrait. Elle est arrêtée par : %2.</translation>
+    </message>
+    <message>
+        <source>The disc of size %1 leaves the ostium open on the %2 side, by %3 at most.</source>
+        <translation>Le disque de la taille %1 laisse l’ostium ouvert de %3 au plus, côté : %2.</translation>
+    </message>
+    <message>
+        <source>Only %1 of the lobe of size %2 lies beyond the circumflex artery; two thirds are wanted (common practice, no source).</source>
+        <translation>Seulement %1 du lobe de la taille %2 se trouvent au-delà de l’artère circonflexe ; deux tiers sont souhaités (pratique courante, sans source).</translation>
+    </message>
+    <message>
+        <source>Planned and seen, %1: %2 planned, %3 seen.</source>
+        <translation>Prévu et vu, %1 : %2 prévu, %3 vu.</translation>
+    </message>
+    <message>
+        <source>They differ by more than both uncertainties allow.</source>
+        <translation>Ils diffèrent de plus que les deux incertitudes ne le permettent.</translation>
+    </message>
+    <message>
+        <source>%1 ± %2</source>
+        <translation>%1 ± %2</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 open</source>
+        <translation>%1 ± %2 d’espace</translation>
+    </message>
+    <message>
+        <source>wall pressed out by %1 ± %2</source>
+        <translation>paroi repoussée de %1 ± %2</translation>
+    </message>
+    <message>
+        <source>the %1 wall</source>
+        <translation>la paroi, côté : %1</translation>
+    </message>
+    <message>
+        <source>the sheath from the chosen crossing</source>
+        <translation>la gaine venant de la ponction choisie</translation>
+    </message>
+    <message>
+        <source>the steerable sheath from the chosen crossing</source>
+        <translation>la gaine orientable venant de la ponction choisie</translation>
+    </message>
+    <message>
+        <source>the appendage's proximal axis, as no crossing is chosen</source>
+        <translation>l’axe proximal de l’auricule, aucune ponction n’étant choisie</translation>
+    </message>
+    <message>
+        <source>the ostium's normal, as no crossing is chosen</source>
+        <translation>la normale de l’ostium, aucune ponction n’étant choisie</translation>
+    </message>
+    <message>
+        <source>the wall ahead</source>
+        <translation>la paroi en face</translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation>non vu</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>proche</translation>
+    </message>
+    <message>
+        <source>superior</source>
+        <translation>supérieur</translation>
+    </message>
+    <message>
+        <source>inferior</source>
+        <translation>inférieur</translation>
+    </message>
+    <message>
+        <source>anterior</source>
+        <translation>antérieur</translation>
+    </message>
+    <message>
+        <source>posterior</source>
+        <translation>postérieur</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>droit</translation>
+    </message>
+    <message>
+        <source>right-anterior</source>
+        <translation>droit-antérieur</translation>
+    </message>
+    <message>
+        <source>right-posterior</source>
+        <translation>droit-postérieur</translation>
+    </message>
+    <message>
+        <source>right-superior</source>
+        <translation>droit-supérieur</translation>
+    </message>
+    <message>
+        <source>right-inferior</source>
+        <translation>droit-inférieur</translation>
+    </message>
+    <message>
+        <source>left-anterior</source>
+        <translation>gauche-antérieur</translation>
+    </message>
+    <message>
+        <source>left-posterior</source>
+        <translation>gauche-postérieur</translation>
+    </message>
+    <message>
+        <source>left-superior</source>
+        <translation>gauche-supérieur</translation>
+    </message>
+    <message>
+        <source>left-inferior</source>
+        <translation>gauche-inférieur</translation>
+    </message>
+    <message>
+        <source>anterior-inferior</source>
+        <translation>antérieur-inférieur</translation>
+    </message>
+    <message>
+        <source>anterior-superior</source>
+        <translation>antérieur-supérieur</translation>
+    </message>
+    <message>
+        <source>posterior-inferior</source>
+        <translation>postérieur-inférieur</translation>
+    </message>
+    <message>
+        <source>posterior-superior</source>
+        <translation>postérieur-supérieur</translation>
+    </message>
 </context>
 <context>
     <name>CorrectContour</name>
@@ -2786,10 +2990,6 @@
 <context>
     <name>DecisionTabs</name>
     <message>
-        <source>Sizes, what next, card for the room</source>
-        <translation>Tailles, suite, fiche pour la salle</translation>
-    </message>
-    <message>
         <source>Sizes</source>
         <translation>Tailles</translation>
     </message>
@@ -2800,6 +3000,14 @@
     <message>
         <source>Card for the room</source>
         <translation>Fiche pour la salle</translation>
+    </message>
+    <message>
+        <source>Sizes, seat, what next, card for the room</source>
+        <translation>Tailles, assise, suite, fiche pour la salle</translation>
+    </message>
+    <message>
+        <source>Seat</source>
+        <translation>Assise</translation>
     </message>
 </context>
 <context>
@@ -3020,6 +3228,10 @@
     <message>
         <source>%1 %2, tilted %3</source>
         <translation>%1 %2, inclinée de %3</translation>
+    </message>
+    <message>
+        <source>size %1</source>
+        <translation>taille %1</translation>
     </message>
 </context>
 <context>
@@ -3568,6 +3780,18 @@
     <message>
         <source>%1 of CT</source>
         <translation>%1 du CT</translation>
+    </message>
+    <message>
+        <source>Planned size</source>
+        <translation>Taille prévue</translation>
+    </message>
+    <message>
+        <source>The outline of size %1, as it would sit by the CT, is laid over the frame by the line of the landing zone, or else of the ostium, that is drawn on it. A frame after release shows beside it how the implant lies.</source>
+        <translation>Le contour de la taille %1, telle qu’elle se placerait d’après le scanner, est posé sur l’image selon la ligne tracée de la zone d’ancrage, ou sinon de l’ostium. Une image après largage montre à côté comment se trouve l’implant.</translation>
+    </message>
+    <message>
+        <source>planned %1</source>
+        <translation>prévu : %1</translation>
     </message>
 </context>
 <context>
@@ -5085,7 +5309,9 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message numerus="yes">
         <source>%n number(s) of the report have no place in the comparison table.</source>
         <translation>
-            <numerusform>%n nombre du compte rendu n’a pas de place dans le tableau comparatif.</numerusform><numerusform>%n nombres du compte rendu n’ont pas de place dans le tableau comparatif.</numerusform></translation>
+            <numerusform>%n nombre du compte rendu n’a pas de place dans le tableau comparatif.</numerusform>
+            <numerusform>%n nombres du compte rendu n’ont pas de place dans le tableau comparatif.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5676,6 +5902,14 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <source>Fluoroscopy, %1</source>
         <translation>Radioscopie, %1</translation>
     </message>
+    <message>
+        <source>How the sizes would sit</source>
+        <translation>Comment les tailles se placeraient</translation>
+    </message>
+    <message>
+        <source>A model of geometry: a straight, rigid body of revolution with the chart's dimensions slides into the blood that was measured. It knows no force, no turning on the way and no give beyond the chart's compression.</source>
+        <translation>Un modèle géométrique : un corps de révolution droit et rigide, aux dimensions du tableau, glisse dans le sang mesuré. Il ne connaît ni force, ni rotation en chemin, ni souplesse au-delà de la compression du tableau.</translation>
+    </message>
 </context>
 <context>
     <name>RestoreContour</name>
@@ -5860,6 +6094,10 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <source>CT was read at %1, echo at %2: what the phase changes beyond its pressure lies in the unexplained part.</source>
         <translation>Le CT a été lu à %1, l’écho à %2 : ce que la phase change au-delà de sa pression est dans la part inexpliquée.</translation>
     </message>
+    <message>
+        <source>planned %1</source>
+        <translation>prévu : %1</translation>
+    </message>
 </context>
 <context>
     <name>ScannerPage</name>
@@ -6020,6 +6258,143 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Alcohol, eight drinks a week or more</source>
         <translation>Alcool, huit verres par semaine ou plus</translation>
+    </message>
+</context>
+<context>
+    <name>SeatModel</name>
+    <message>
+        <source>not seen</source>
+        <translation>non vu</translation>
+    </message>
+    <message>
+        <source>pressed out %1</source>
+        <translation>repoussée de %1</translation>
+    </message>
+    <message>
+        <source>no body to seat</source>
+        <translation>aucun corps à placer</translation>
+    </message>
+    <message>
+        <source>%1 needed</source>
+        <translation>%1 nécessaires</translation>
+    </message>
+    <message>
+        <source>no room</source>
+        <translation>pas de place</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>au moins %1</translation>
+    </message>
+    <message>
+        <source>not marked</source>
+        <translation>non marquée</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>overlap %1</source>
+        <translation>débord %1</translation>
+    </message>
+    <message>
+        <source>above: %1</source>
+        <translation>au-dessus : %1</translation>
+    </message>
+    <message>
+        <source>below: %1</source>
+        <translation>au-dessous : %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>nothing marked</source>
+        <translation>rien de marqué</translation>
+    </message>
+    <message>
+        <source>Size %1, %2: %3</source>
+        <translation>Taille %1, %2 : %3</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Taille</translation>
+    </message>
+    <message>
+        <source>Reach from the ostium</source>
+        <translation>Portée depuis l’ostium</translation>
+    </message>
+    <message>
+        <source>Reach from the landing plane</source>
+        <translation>Portée depuis le plan d’atterrissage</translation>
+    </message>
+    <message>
+        <source>Beyond the artery</source>
+        <translation>Au-delà de l’artère</translation>
+    </message>
+    <message>
+        <source>Disc over the ostium</source>
+        <translation>Disque sur l’ostium</translation>
+    </message>
+    <message>
+        <source>Gaps</source>
+        <translation>Espaces</translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <translation>Distances</translation>
+    </message>
+</context>
+<context>
+    <name>SeatPanel</name>
+    <message>
+        <source>Copy the seats as a table</source>
+        <translation>Copier les assises en tableau</translation>
+    </message>
+    <message>
+        <source>Copy reach, cover, gaps and clearances of all sizes for a spreadsheet</source>
+        <translation>Copier portée, couverture, espaces et distances de toutes les tailles pour un tableur</translation>
+    </message>
+    <message>
+        <source>Size %1, chosen</source>
+        <translation>Taille %1, choisie</translation>
+    </message>
+    <message>
+        <source>Size %1, greatest fit chance</source>
+        <translation>Taille %1, plus grande chance d’ajustement</translation>
+    </message>
+    <message>
+        <source>All sizes</source>
+        <translation>Toutes les tailles</translation>
+    </message>
+    <message>
+        <source>What this rests on</source>
+        <translation>Sur quoi cela repose</translation>
+    </message>
+    <message>
+        <source>At the decision pressure the wall is taken to lie farther out than on the CT: diameters are %1 larger.</source>
+        <translation>À la pression de décision, la paroi est supposée plus en dehors que sur le scanner : les diamètres sont plus grands de %1.</translation>
+    </message>
+    <message>
+        <source>At the decision pressure the wall is taken to lie farther in than on the CT: diameters are %1 smaller.</source>
+        <translation>À la pression de décision, la paroi est supposée plus en dedans que sur le scanner : les diamètres sont plus petits de %1.</translation>
+    </message>
+    <message>
+        <source>A model of geometry: a straight, rigid body of revolution with the chart's dimensions slides into the blood that was measured. It knows no force, no turning on the way and no give beyond the chart's compression.</source>
+        <translation>Un modèle géométrique : un corps de révolution droit et rigide, aux dimensions du tableau, glisse dans le sang mesuré. Il ne connaît ni force, ni rotation en chemin, ni souplesse au-delà de la compression du tableau.</translation>
+    </message>
+    <message>
+        <source>The sizes are being seated …</source>
+        <translation>Les tailles sont en cours de placement …</translation>
+    </message>
+</context>
+<context>
+    <name>Seats</name>
+    <message>
+        <source>How the sizes would sit is told once the appendage is measured on CT.</source>
+        <translation>La manière dont les tailles se placeraient est indiquée dès que l’auricule est mesurée au scanner.</translation>
     </message>
 </context>
 <context>

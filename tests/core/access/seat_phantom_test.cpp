@@ -35,6 +35,7 @@ SeatedHeart seatedHeart(Shape shape, std::uint64_t seed) {
         measureAppendage(volume, {marks.atrium, marks.tip, marks.circumflex, marks.ridge, {}, {}}, options).value();
     heart.wall = seatWallOf(heart.measurement).value();
     heart.question = seatQuestionOf(heart.measurement).value();
+    heart.question.direction = heart.question.axisAtLanding; // square to the landing zone, whose area is known
     const SectionMetrics& landing = heart.measurement.landingZones.front().section.metrics;
     heart.question.chart.depthFrom = DepthFrom::LandingZone;
     for (const double share : {0.75, 0.85, 0.95}) {

@@ -285,7 +285,6 @@ TEST(PlannedSeen, SetsFindingsBesideThePlanAndTellsWhatTheUncertaintiesDoNotAllo
     seat.clearances = {{gauge::core::Structure::Ridge, estimate(5.0, 1.0), std::nullopt}};
     gauge::core::ReleaseState look;
     look.stage = gauge::core::Stage::AfterRelease;
-    using Q = gauge::core::ReleaseQuantity;
     const auto see = [&](Q quantity, double value, std::optional<double> sd) {
         look.findings.push_back({quantity, value, sd, "45 degrees", "", "Reader A", ""});
     };

@@ -1,6 +1,7 @@
 #include "core/sizing/seat.h"
 
 #include "core/geometry/planar_contour.h"
+#include "core/geometry/polyline.h"
 #include "core/sizing/seat_inputs.h"
 #include "core/sizing/seat_json.h"
 #include "core/sizing/seat_numbers.h"

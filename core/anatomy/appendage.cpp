@@ -422,6 +422,28 @@ Result<LandingZone> landingZoneAt(const Volume& volume, const AppendageMeasureme
     return axisLanding(volume, *measurement.trace, depthMm, normal);
 }
 
+Result<void> checkLandingPlane(const AppendageMeasurement& measurement, double depthMm, const std::optional<PatientVector>& normal) {
+    return checkAxisLanding(*measurement.trace, depthMm, normal);
+}
+
+std::optional<LandingZone> unmeasuredLanding(const AppendageMeasurement& measurement, double depthMm,
+                                             const std::optional<PatientVector>& normal) {
+    const auto& profile = measurement.profile;
+    const auto nearest = std::min_element(profile.begin(), profile.end(), [&](const auto& a, const auto& b) {
+        return std::abs(a.sMm - depthMm) < std::abs(b.sMm - depthMm);
+    });
+    if (nearest == profile.end()) return std::nullopt;
+    LandingZone zone;
+    zone.depthMm = depthMm;
+    zone.section = nearest->section;
+    const PatientVector along = axisDirectionAt(measurement, depthMm);
+    const SectionFrame& neighbour = nearest->section.frame;
+    zone.section.frame = frameOf({axisPointAt(measurement, depthMm), normal.value_or(along)}, neighbour.u);
+    zone.section.center = zone.section.frame.patientFromSection(neighbour.sectionFromPatient(nearest->section.center));
+    if (normal) zone.tiltDeg = angleBetweenDeg(*normal, along);
+    return zone;
+}
+
 Result<Section> sectionOnPlane(const Volume& volume, const AppendageMeasurement& measurement, const Plane& plane) {
     SectionOptions options;
     options.placement.reset();

@@ -108,12 +108,21 @@ Result<AppendageMeasurement> measureAppendage(const std::shared_ptr<const Volume
 /// Farther from square to the axis a landing plane is no cross-section of the appendage any more.
 inline constexpr double kMostLandingTiltDeg = 60.0;
 
+/// Whether a landing plane may lie there, before it is measured. @errors those of landingZoneAt but SectionNotFound.
+Result<void> checkLandingPlane(const AppendageMeasurement& measurement, double depthMm, const std::optional<PatientVector>& normal);
+
 /// One more landing plane of a finished measurement, with all its uncertainties (a few milliseconds: fit for dragging):
 /// through the axis, square to it or with another unit `normal` towards the tip.
 /// @errors LandingOutsideAppendage when `depthMm` is not within (0, axis length); InvalidArgument when `normal` is farther than
 /// kMostLandingTiltDeg from the axis; SectionNotFound.
 Result<LandingZone> landingZoneAt(const Volume& volume, const AppendageMeasurement& measurement, double depthMm,
                                   const std::optional<PatientVector>& normal = std::nullopt);
+
+/// A landing plane before it is measured, for a picture that follows a hand without waiting: the profile's section nearest in
+/// depth, laid onto the plane. Its outline is good to about the profile's step; its metrics are those of the neighbour and must
+/// not be told as the plane's own, its straight depth is unknown. Nothing while there is no profile.
+std::optional<LandingZone> unmeasuredLanding(const AppendageMeasurement& measurement, double depthMm,
+                                             const std::optional<PatientVector>& normal = std::nullopt);
 
 /// The section of the appendage's blood on any plane, without uncertainties (a few milliseconds: fit for dragging a plane).
 /// @errors SectionNotFound when the plane's point lies in no blood; SectionOpen.

@@ -93,8 +93,7 @@ Result<Section> sectionAt(const Volume& volume, const AppendageTrace& trace, dou
     return sectionIn(volume, trace, frameAt(trace, sMm));
 }
 
-Result<LandingZone> axisLanding(const Volume& volume, const AppendageTrace& trace, double depthMm,
-                                const std::optional<PatientVector>& normal) {
+Result<void> checkAxisLanding(const AppendageTrace& trace, double depthMm, const std::optional<PatientVector>& normal) {
     if (!(depthMm > 0.0) || depthMm >= trace.lengthMm())
         return failure(ErrorCode::LandingOutsideAppendage,
                        "Cannot measure a landing zone " + fixed(depthMm, 1) + " mm beyond the ostium: the axis of the appendage is " +
@@ -105,12 +104,18 @@ Result<LandingZone> axisLanding(const Volume& volume, const AppendageTrace& trac
                        "Cannot measure the landing zone " + fixed(depthMm, 1) + " mm beyond the ostium: its plane is tilted " +
                            fixed(tiltDeg, 0) + " degrees from square to the axis; at most " + fixed(kMostLandingTiltDeg, 0) +
                            " can be used. Tilt it back, or make it square again.");
+    return {};
+}
+
+Result<LandingZone> axisLanding(const Volume& volume, const AppendageTrace& trace, double depthMm,
+                                const std::optional<PatientVector>& normal) {
+    if (const auto usable = checkAxisLanding(trace, depthMm, normal); !usable) return tl::make_unexpected(usable.error());
     auto section = normal ? sectionIn(volume, trace, frameOf({trace.pointAt(depthMm), *normal})) : sectionAt(volume, trace, depthMm);
     if (!section)
         return failure(section.error().code, "Cannot measure the landing zone " + fixed(depthMm, 1) + " mm beyond the ostium. " + section.error().message,
                        section.error());
     LandingZone zone = zoneOf(trace, LandingKind::Axis, depthMm, std::move(*section));
-    if (normal) zone.tiltDeg = tiltDeg;
+    if (normal) zone.tiltDeg = angleBetweenDeg(*normal, trace.directionAt(depthMm));
     return zone;
 }
 

@@ -5,6 +5,9 @@
 
 namespace gauge::core {
 
+/// Whether axisLanding may cut there. @errors LandingOutsideAppendage, InvalidArgument (tilted too far).
+Result<void> checkAxisLanding(const AppendageTrace& trace, double depthMm, const std::optional<PatientVector>& normal);
+
 /// Through the axis `depthMm` beyond the ostium, square to it or with another unit `normal`.
 /// @errors LandingOutsideAppendage, InvalidArgument (tilted too far), SectionNotFound, SectionOpen.
 Result<LandingZone> axisLanding(const Volume& volume, const AppendageTrace& trace, double depthMm,

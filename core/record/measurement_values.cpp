@@ -3,6 +3,8 @@
 #include "core/echo/drawn_contour.h"
 #include "core/record/metric_names.h"
 
+#include <algorithm>
+
 namespace gauge::core {
 namespace {
 
@@ -60,15 +62,34 @@ private:
     std::vector<RecordedValue> m_values;
 };
 
+/// The number of each landing plane: its place among the record's depths, the plug plane after them, so that a plane that could
+/// not be measured leaves the others their names. Planes of which the record does not know are counted on.
+std::vector<std::size_t> landingNumbers(const std::vector<LandingZone>& zones, const LandingPlanes& asked) {
+    const auto& depths = asked.depthsMm;
+    std::vector<std::size_t> numbers;
+    const auto isFree = [&](std::size_t number) { return std::find(numbers.begin(), numbers.end(), number) == numbers.end(); };
+    for (const LandingZone& zone : zones) {
+        std::size_t number = zone.kind == LandingKind::Plug && asked.plugMm ? depths.size() + 1 : 0;
+        for (std::size_t i = 0; i < depths.size() && number == 0 && zone.kind == LandingKind::Axis; ++i)
+            if (depths[i] == zone.depthMm && isFree(i + 1)) number = i + 1;
+        if (number == 0) number = numbers.size() + 1;
+        while (!isFree(number))
+            ++number;
+        numbers.push_back(number);
+    }
+    return numbers;
+}
+
 } // namespace
 
 std::vector<RecordedValue> recordedValues(const AppendageMeasurement& measurement, const CaseRecord& record,
                                           std::shared_ptr<const Provenance> provenance) {
     ValueList values(record, std::move(provenance));
     values.addSection("ostium", measurement.ostium.section);
-    int number = 1;
-    for (const auto& landing : measurement.landingZones) {
-        const std::string where = "landing-" + std::to_string(number++);
+    const auto numbers = landingNumbers(measurement.landingZones, record.landing);
+    for (std::size_t i = 0; i < numbers.size(); ++i) {
+        const LandingZone& landing = measurement.landingZones[i];
+        const std::string where = "landing-" + std::to_string(numbers[i]);
         values.addSection(where, landing.section, values.inputOf(input::kLanding));
         values.add(where + "/straight-depth", "mm", landing.straightDepthMm, values.inputOf(input::kLanding));
     }

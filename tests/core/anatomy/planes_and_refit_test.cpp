@@ -100,6 +100,37 @@ TEST(LandingZoneAt, SquareToTheAxisIsTheSameWithAndWithoutANormal) {
     EXPECT_FALSE(without->tiltDeg);
 }
 
+TEST(LandingZoneAt, IsKnownRoughlyFromTheProfileBeforeItIsMeasured) {
+    const Case& one = caseOf(1);
+    constexpr double kStepMm = 0.5; // of the profile: the neighbour lies within half of it
+    for (const double depthMm : {4.2, 10.0, 13.7}) {
+        const auto rough = unmeasuredLanding(one.measurement, depthMm);
+        const auto exact = landingZoneAt(*one.volume, one.measurement, depthMm);
+        ASSERT_TRUE(rough && exact) << depthMm;
+        EXPECT_EQ(rough->depthMm, depthMm);
+        EXPECT_LT(distanceMm(rough->section.frame.origin, exact->section.frame.origin), 1e-9);
+        EXPECT_LT(angleBetweenDeg(rough->section.frame.normal, exact->section.frame.normal), 1e-6);
+        EXPECT_LT(distanceMm(rough->section.center, exact->section.center), kStepMm);
+        EXPECT_FALSE(rough->tiltDeg);
+    }
+    const auto straight = landingZoneAt(*one.volume, one.measurement, 10.0)->section.frame;
+    const auto tiltedRough = unmeasuredLanding(one.measurement, 10.0, tilted(straight.plane(), straight.u, 12.0).normal);
+    EXPECT_NEAR(tiltedRough->tiltDeg.value(), 12.0, 0.1);
+    AppendageMeasurement bare = one.measurement;
+    bare.profile.clear();
+    EXPECT_FALSE(unmeasuredLanding(bare, 10.0));
+}
+
+TEST(LandingZoneAt, IsCheckedWithoutMeasuring) {
+    const Case& one = caseOf(1);
+    const auto straight = landingZoneAt(*one.volume, one.measurement, 10.0)->section.frame;
+    const auto steep = tilted(straight.plane(), straight.u, 70.0).normal;
+    EXPECT_TRUE(checkLandingPlane(one.measurement, 10.0, std::nullopt));
+    EXPECT_EQ(checkLandingPlane(one.measurement, 10.0, steep).error().message,
+              landingZoneAt(*one.volume, one.measurement, 10.0, steep).error().message);
+    EXPECT_EQ(checkLandingPlane(one.measurement, 500.0, std::nullopt).error().code, ErrorCode::LandingOutsideAppendage);
+}
+
 TEST(LandingZoneAt, RefusesAPlaneThatIsNoCrossSectionAnyMore) {
     const Case& one = caseOf(1);
     const Section& straight = one.measurement.landingZones.front().section;

@@ -45,6 +45,23 @@ TEST(RecordedValues, NamesEveryValueOnce) {
     find(values, "landing-2/straight-depth");
 }
 
+TEST(RecordedValues, APlaneThatWasNotMeasuredLeavesTheOthersTheirNumbers) {
+    CaseRecord record = markedRecord();
+    record.landing.depthsMm = {10.0, 14.0};
+    record.landing.plugMm = 12.0;
+    AppendageMeasurement m = measurement();
+    m.landingZones.front().depthMm = 14.0; // the one at 10 mm is missing
+    m.landingZones.front().straightDepthMm.value = 8.5;
+    m.landingZones.back().kind = LandingKind::Plug;
+    m.landingZones.back().depthMm = 12.0;
+    m.landingZones.back().straightDepthMm.value = 3.5;
+    const auto values = recordedValues(m, record, std::make_shared<const Provenance>());
+    EXPECT_EQ(find(values, "landing-2/straight-depth").estimate.value, 8.5);
+    EXPECT_EQ(find(values, "landing-3/straight-depth").estimate.value, 3.5);
+    EXPECT_TRUE(std::none_of(values.begin(), values.end(), [](const auto& v) { return v.id.starts_with("landing-1/"); }))
+        << "no other plane stands for the landing zone";
+}
+
 TEST(RecordedValues, RestOnTheInputsThatTheyCameFrom) {
     CaseRecord record = markedRecord();
     record.values = recordedValues(measurement(), record, std::make_shared<const Provenance>());

@@ -1,4 +1,5 @@
 #include "dicomio/ct/ct_reader.h"
+#include "dicomio/ct/first_slice.h"
 
 #include "tests/dicomio/support/dicom_bytes.h"
 #include "tests/dicomio/support/result_of.h"
@@ -245,4 +246,37 @@ TEST(ChoosePhase, TakesTheNearestPercentAndFortyFiveByDefault) {
     ungated.phases.push_back({std::nullopt, {}, "ungated", {}});
     EXPECT_EQ(valueOf(choosePhase(ungated, std::nullopt)), 0u);
     EXPECT_EQ(errorOf(choosePhase(ungated, 45.0)).code, ErrorCode::NotFound);
+}
+
+TEST(ReadMiddleSlice, IsTheMiddleSliceOfTheVolumeReadAlone) {
+    const TempFolder folder;
+    auto slices = ctStack(7, 0.5);
+    std::swap(slices[0], slices[3]); // file names tell nothing
+    for (auto& slice : slices)
+        slice.pixels[2] = 63536; // padding, as a signed word
+    slices[1].slope = "0.5";
+    writeStack(folder, slices);
+    const SeriesIndex index = listed(folder);
+    const FirstSlice one = valueOf(readMiddleSlice(index.series.front(), 0));
+    const CtVolume all = valueOf(readCtPhase(index.series.front(), 0));
+    EXPECT_EQ(one.number, 4u);
+    EXPECT_EQ(one.count, 7u);
+    ASSERT_EQ(Eigen::Vector2i(one.columns, one.rows), all.volume->size().head<2>());
+    for (int j = 0; j < one.rows; ++j)
+        for (int i = 0; i < one.columns; ++i)
+            EXPECT_EQ(one.hounsfield[static_cast<std::size_t>(j * one.columns + i)], all.volume->at(i, j, 3)) << i << " " << j;
+    EXPECT_EQ(one.alongRowMm, all.spacingMm.x());
+    EXPECT_EQ(one.alongColumnMm, all.spacingMm.y());
+}
+
+TEST(ReadMiddleSlice, SaysWhyThereIsNone) {
+    EXPECT_EQ(readMiddleSlice(SeriesEntry{}, 0).error().message, "Cannot show a slice of series : its phase 1 holds no images.");
+    const TempFolder folder;
+    writeStack(folder, ctStack(3, 1.0));
+    SeriesIndex index = listed(folder);
+    std::filesystem::remove(index.series.front().phases.front().images[1].file);
+    const auto none = readMiddleSlice(index.series.front(), 0);
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().code, ErrorCode::FileUnreadable);
+    EXPECT_THAT(none.error().message, HasSubstr("Cannot read "));
 }

@@ -12,6 +12,7 @@ namespace {
 
 namespace fs = std::filesystem;
 using namespace core;
+using sample_case::EchoPlane;
 using sample_case::EchoSet;
 using sample_case::FluoroRun;
 using sample_case::Heart;
@@ -44,6 +45,7 @@ public:
     void marks();
     void moments(const Procedure& procedure);
     void echo(const Procedure& procedure);
+    void sharedPlaces(const Procedure& procedure);
     void fluoroscopy(const Procedure& procedure);
     void looks();
     void choice(const Procedure& procedure, const std::string& chartText);
@@ -68,6 +70,7 @@ private:
                    const Eigen::Vector2d& to, const std::string& label);
     void drawView(const Procedure& procedure, const EchoSet& set, std::size_t view);
     void drawDepth(const Procedure& procedure, const EchoSet& set);
+    void markShared(const std::string& label, const PatientPoint& ct, const std::string& image, int frame, const Eigen::Vector2d& pixel);
 
     const SampleCase& m_sample;
     CaseRecord m_record;
@@ -213,6 +216,41 @@ void Builder::echo(const Procedure& procedure) {
     }
 }
 
+void Builder::markShared(const std::string& label, const PatientPoint& ct, const std::string& image, int frame,
+                         const Eigen::Vector2d& pixel) {
+    PoseLandmark place;
+    place.ct = ct;
+    place.echo = {image, frame};
+    place.echoPoint = pixel;
+    place.label = label;
+    set(freshId<PoseLandmark>(m_record), place);
+}
+
+/// Places seen in CT and on the echo views of each moment: both walls of the ostium at 0 and 90 degrees, and the tip where a view
+/// passes near it. Each is the same place of the heart, on CT as full as it was there and on echo as full as it was then, so
+/// they do not lie on each other exactly.
+void Builder::sharedPlaces(const Procedure& procedure) {
+    constexpr double kSeenMm = 2.0; // farther off a view's plane nobody sees a place in it
+    const Heart inCt = procedure.heartIn(0).at(procedure.law.percent);
+    for (const EchoSet& images : procedure.echo) {
+        const int frame = images.times.frameNearest(procedure.law.percent);
+        const Heart now = procedure.heartIn(images.state).at(images.times.percentAt(frame));
+        for (std::size_t i = 0; i < images.views.size(); ++i) {
+            const EchoPlane& view = images.views[i];
+            const std::string image = images.facts[i].sopInstanceUid();
+            const std::string angle = std::to_string(std::lround(view.angleDeg)) + "°";
+            if (std::lround(view.angleDeg) % 90 == 0) {
+                const auto ct = viewChord(inCt, view, ostiumPlane(inCt).plane), echo = viewChord(now, view, ostiumPlane(now).plane);
+                if (!ct || !echo) continue;
+                markShared("Ostium, left wall at " + angle, ct->chord.first, image, frame, echo->firstPixel);
+                markShared("Ostium, right wall at " + angle, ct->chord.second, image, frame, echo->secondPixel);
+            }
+            if (std::abs(view.outOfPlaneMm(now.marks.tip)) < kSeenMm)
+                markShared("Tip at " + angle, inCt.marks.tip, image, frame, view.pixelFromPatient(now.marks.tip));
+        }
+    }
+}
+
 /// A width at the end-systolic frame with a full appendage, and the catheter's scale before the contrast arrives.
 void Builder::fluoroscopy(const Procedure& procedure) {
     for (const FluoroRun& run : procedure.fluoro) {
@@ -324,6 +362,7 @@ CaseFile sampleRecord(const SampleCase& sample, const std::string& chartText) {
     if (sample.procedure) {
         builder.moments(*sample.procedure);
         builder.echo(*sample.procedure);
+        builder.sharedPlaces(*sample.procedure);
         builder.fluoroscopy(*sample.procedure);
         builder.looks();
         builder.choice(*sample.procedure, chartText);

@@ -1,6 +1,7 @@
 #include "app/document/sample_record.h"
 #include "app/document/session.h"
 #include "app/models/demo_charts.h"
+#include "core/echo/probe_pose.h"
 #include "tests/app/support/synthetic_case.h"
 #include "tests/app/support/synthetic_session.h"
 
@@ -10,6 +11,7 @@
 #include <QTemporaryDir>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <iostream>
 
 using namespace gauge;
 using app::Message;
@@ -118,6 +120,7 @@ TEST(SampleRecord, HasTheWholeCase) {
     EXPECT_EQ(r.marks.size(), core::kMarkKinds.size());
     EXPECT_EQ(r.moments.size(), description().procedure->law.states.size());
     EXPECT_EQ(r.scales.size(), 1u);
+    EXPECT_FALSE(r.landmarks.empty());
     EXPECT_FALSE(r.release.empty() || r.stasis.empty());
     ASSERT_TRUE(r.sizing && r.decision && r.patient && r.scores);
     EXPECT_NE(r.sizing->content.size, "") << "no size holds the true landing zone";
@@ -152,4 +155,30 @@ TEST(SampleRecord, DrawsTheTrueWidthsOfEveryEchoView) {
             }
     }
     EXPECT_GE(checked, 6);
+}
+
+/// The places marked in both put the probe where the sample case has it, as well as places of a heart that fills differently can.
+TEST(SampleRecord, ItsPlacesInCtAndEchoFindTheProbeOfEveryMoment) {
+    constexpr double kFillingMm = 2.5, kTurnDeg = 6.0; // walls move by about a millimetre between the pressures
+    const auto& procedure = *description().procedure;
+    for (const auto& set : procedure.echo) {
+        std::vector<core::SharedLandmark> places;
+        for (const auto& [id, entry] : sample().record.landmarks)
+            for (std::size_t i = 0; i < set.views.size(); ++i) {
+                if (entry.content.echo.sopInstanceUid != set.facts[i].sopInstanceUid()) continue;
+                const auto& fan = set.views[i].fan;
+                places.push_back({entry.content.label, set.views[i].angleDeg, (entry.content.echoPoint - fan.apexPixel) * fan.mmPerPixel,
+                                  entry.content.ct});
+            }
+        EXPECT_GE(places.size(), 4u);
+        const auto pose = core::fitProbePose(places);
+        ASSERT_TRUE(pose) << pose.error().message;
+        const auto& probe = set.views.front().probe;
+        EXPECT_LT(core::distanceMm(pose->probe(), probe.apex), kFillingMm);
+        EXPECT_LT(core::angleBetweenDeg(pose->beam(), probe.beam), kTurnDeg);
+        EXPECT_LT(core::angleBetweenDeg(pose->lateral0(), probe.left), kTurnDeg);
+        EXPECT_LT(pose->rmsResidualMm, kFillingMm);
+        std::cout << set.facts.front().seriesDescription << ": " << places.size() << " places, probe "
+                  << core::distanceMm(pose->probe(), probe.apex) << " mm off, residual " << pose->rmsResidualMm << " mm\n";
+    }
 }

@@ -58,7 +58,7 @@ SettingsDialog::SettingsDialog(Settings& settings, ViewState& state, QWidget* pa
     addPerson(addPart(tr("Person")));
     QFormLayout& cases = addPart(tr("Cases"));
     addCases(cases);
-    addLibrarySettings(cases, *this);
+    new LibrarySettingsPart(cases, this);
     addReports(addPart(tr("Reports")));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::accept);

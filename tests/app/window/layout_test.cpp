@@ -19,6 +19,7 @@
 #include <QLayout>
 #include <QLineEdit>
 #include <QRegularExpression>
+#include <QSettings>
 #include <QSplitterHandle>
 #include <QStackedWidget>
 #include <QTabBar>
@@ -149,6 +150,12 @@ TEST_P(Layout, OfTheSettingsHolds) {
         QCoreApplication::processEvents();
         EXPECT_TRUE(faultsOf(dialog).isEmpty()) << said(faultsOf(dialog));
     }
+    // The server's rows in place of the file's.
+    dialog.findChild<QComboBox*>("libraryKind")->setCurrentIndex(1);
+    dialog.parts().setCurrentIndex(2);
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(faultsOf(dialog).isEmpty()) << said(faultsOf(dialog));
+    QSettings().clear();
 }
 
 TEST_P(Layout, OfTheMeetingHoldsAndItsSmallestTextIsAFortiethOfTheHeight) {

@@ -8,6 +8,7 @@
 #include "app/models/recent_cases.h"
 #include "app/panels/message_line.h"
 #include "app/panels/start_page.h"
+#include "app/settings/library_settings.h"
 #include "app/window/help_pages.h"
 #include "app/window/main_window.h"
 #include "app/window/meeting_view.h"
@@ -28,6 +29,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMenuBar>
+#include <QPushButton>
 #include <QScrollBar>
 #include <QSpinBox>
 #include <QTemporaryDir>
@@ -330,6 +332,59 @@ TEST(WithMomentWords, LeavesASentenceThatCanBeTranslated) {
     const auto known = knownSentence(shown);
     ASSERT_TRUE(known) << shown;
     EXPECT_FALSE(known->contains(QLatin1String("was read"))) << known->toStdString();
+}
+
+TEST(SettingsDialog, SetsAServerOfTheTeamAndKeepsNoPassword) {
+    Settings settings;
+    ViewState state;
+    {
+        SettingsDialog dialog(settings, state);
+        dialog.show();
+        auto* kind = dialog.findChild<QComboBox*>("libraryKind");
+        auto* host = dialog.findChild<QLineEdit*>("libraryHost");
+        ASSERT_TRUE(kind && host);
+        dialog.parts().setCurrentIndex(2);
+        EXPECT_FALSE(host->isVisible()) << "a file of one's own has none";
+        kind->setCurrentIndex(1);
+        EXPECT_TRUE(host->isVisible());
+        EXPECT_FALSE(dialog.findChild<QLineEdit*>("libraryFile")->isVisible());
+        for (const QLineEdit* line : dialog.findChildren<QLineEdit*>())
+            EXPECT_EQ(line->echoMode(), QLineEdit::Normal) << "no field takes a password";
+        auto* attempt = dialog.findChild<QPushButton*>("tryLibrary");
+        auto* outcome = dialog.findChild<QLabel*>("libraryOutcome");
+        attempt->click();
+        EXPECT_TRUE(outcome->text().startsWith("Name the server's host first")) << outcome->text().toStdString();
+        const auto type = [&](const char* name, const QString& text) {
+            auto* line = dialog.findChild<QLineEdit*>(name);
+            line->setText(text);
+            emit line->editingFinished();
+        };
+        type("libraryHost", "127.0.0.1");
+        type("libraryDatabase", "team");
+        type("libraryUser", "reader");
+        dialog.findChild<QSpinBox*>("libraryPort")->setValue(1); // nobody listens there
+        auto* tls = dialog.findChild<QComboBox*>("libraryTls");
+        tls->setCurrentIndex(tls->findData("verify-full"));
+        attempt->click();
+        ASSERT_TRUE(waitUntil([&] { return outcome->text().startsWith("Cannot open the case library at team on 127.0.0.1"); }))
+            << outcome->text().toStdString();
+    }
+    LibraryPlace expected;
+    expected.kind = LibraryPlace::Kind::Postgres;
+    expected.host = "127.0.0.1";
+    expected.port = 1;
+    expected.database = "team";
+    expected.user = "reader";
+    expected.tlsMode = "verify-full";
+    EXPECT_EQ(libraryPlaceOfSettings(), expected);
+    { // and the dialog shows what is kept, and goes back to a file
+        SettingsDialog dialog(settings, state);
+        EXPECT_EQ(dialog.findChild<QLineEdit*>("libraryHost")->text(), "127.0.0.1");
+        EXPECT_EQ(dialog.findChild<QSpinBox*>("libraryPort")->value(), 1);
+        dialog.findChild<QComboBox*>("libraryKind")->setCurrentIndex(0);
+        EXPECT_EQ(libraryPlaceOfSettings().kind, LibraryPlace::Kind::Sqlite);
+    }
+    QSettings().clear();
 }
 
 TEST(SettingsDialog, KeepsEveryChoice) {

@@ -188,6 +188,27 @@ template <class Make> QString kept(const char* kind, const std::string& text, Ma
     return *cache.insert(key, make(QString::fromStdString(text)));
 }
 
+/// A moment named after its stage is named once: neither 'After the repair (after the repair)' nor
+/// '(after the repair, state "After the repair")', in whatever language.
+QString saidOnce(QString text) {
+    static const QRegularExpression inBrackets(QStringLiteral("\\(([^(),]+), [^(),\"“„«]*[\"“„«]\\s?([^\"”“»]+?)\\s?[\"”“»]\\)"));
+    static const QRegularExpression before(QStringLiteral("([\"“„«]\\s?([^\"”“»]+?)\\s?[\"”“»]) \\(([^()]+)\\)"));
+    const auto shorten = [&](const QRegularExpression& pattern, int one, int other, const auto& kept) {
+        for (qsizetype from = 0;;) {
+            const auto match = pattern.match(text, from);
+            if (!match.hasMatch()) return;
+            from = match.capturedEnd();
+            if (match.captured(one).compare(match.captured(other), Qt::CaseInsensitive) != 0) continue;
+            const QString once = kept(match);
+            text.replace(match.capturedStart(), match.capturedLength(), once);
+            from = match.capturedStart() + once.size();
+        }
+    };
+    shorten(inBrackets, 1, 2, [](const auto& match) { return QStringLiteral("(%1)").arg(match.captured(1)); });
+    shorten(before, 2, 3, [](const auto& match) { return match.captured(1); });
+    return text;
+}
+
 } // namespace
 
 std::optional<QString> knownSentence(const std::string& text) {
@@ -195,7 +216,7 @@ std::optional<QString> knownSentence(const std::string& text) {
 }
 
 QString sentence(const std::string& text) {
-    return kept("s", text, [](const QString& english) { return patterns().sentences(english).value_or(english); });
+    return kept("s", text, [](const QString& english) { return saidOnce(patterns().sentences(english).value_or(english)); });
 }
 
 QString sentence(const core::Notice& notice) {

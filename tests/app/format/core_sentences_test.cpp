@@ -304,3 +304,12 @@ TEST(Sentence, IsInTheLanguageOfTheScreen) {
                     .toStdString(),
                 HasSubstr("Stase dans l’auricule (après la réparation (vu par Ada)) : boue"));
 }
+
+TEST(CoreSentences, SayAMomentThatIsNamedAfterItsStageOnce) {
+    EXPECT_EQ(sentence(std::string("A heart rate of 300 1/min (after the repair, state \"After the repair\") lies outside 20 to 250.")).toStdString(),
+              "A heart rate of 300 1/min (after the repair) lies outside 20 to 250.");
+    EXPECT_EQ(sentence(std::string("A heart rate of 300 1/min (after the repair, state \"second look\") lies outside 20 to 250.")).toStdString(),
+              "A heart rate of 300 1/min (after the repair, state \"second look\") lies outside 20 to 250.");
+    EXPECT_EQ(sentence(std::string("x of the state \"After the repair\" (after the repair) was not measured (twice).")).toStdString(),
+              "x of the state \"After the repair\" was not measured (twice).");
+}

@@ -3,12 +3,14 @@
 #include "app/document/case_document.h"
 
 #include <QCoreApplication>
+#include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace gauge::app {
 namespace {
 
-constexpr int kFirstPlane = 1, kPlug = 3; // ids of commands that may merge
+constexpr int kFirstPlane = 1, kSecondPlane = 2, kPlug = 3; // ids of commands that may merge
 
 core::LandingPlanes moved(const CaseDocument& document, double depthMm) {
     core::LandingPlanes landing = document.record().landing;
@@ -20,6 +22,14 @@ core::LandingPlanes moved(const CaseDocument& document, double depthMm) {
 core::LandingPlanes tilted(const CaseDocument& document, const std::optional<core::PatientVector>& normal) {
     core::LandingPlanes landing = document.record().landing;
     landing.normal = normal ? std::optional(normal->normalized()) : std::nullopt;
+    return landing;
+}
+
+core::LandingPlanes withSecond(const CaseDocument& document, std::optional<double> depthMm) {
+    core::LandingPlanes landing = document.record().landing;
+    if (landing.depthsMm.empty()) return landing; // nothing that it could follow
+    landing.depthsMm.erase(landing.depthsMm.begin() + 1, landing.depthsMm.begin() + std::min<std::ptrdiff_t>(2, std::ssize(landing.depthsMm)));
+    if (depthMm) landing.depthsMm.insert(landing.depthsMm.begin() + 1, *depthMm);
     return landing;
 }
 
@@ -57,6 +67,10 @@ TiltLanding::TiltLanding(CaseDocument& document, const core::PatientVector& norm
 SquareLanding::SquareLanding(CaseDocument& document)
     : LandingCommand(document, QCoreApplication::translate("Commands", "Set the landing plane square to the axis"),
                      tilted(document, std::nullopt), kFirstPlane, 0) {}
+
+SetSecondLanding::SetSecondLanding(CaseDocument& document, std::optional<double> depthMm, int gesture)
+    : LandingCommand(document, QCoreApplication::translate("Commands", "Set the second landing plane"), withSecond(document, depthMm),
+                     kSecondPlane, gesture) {}
 
 SetPlugPlane::SetPlugPlane(CaseDocument& document, std::optional<double> beyondRidgeMm, int gesture)
     : LandingCommand(document, QCoreApplication::translate("Commands", "Set the plug plane"), plugged(document, beyondRidgeMm),

@@ -38,6 +38,13 @@ public:
     explicit SquareLanding(CaseDocument& document);
 };
 
+/// A second landing plane along the axis, mm beyond the ostium, or none. Further ones stay. Changes of one gesture become one step
+/// of undo.
+class SetSecondLanding : public LandingCommand {
+public:
+    SetSecondLanding(CaseDocument& document, std::optional<double> depthMm, int gesture);
+};
+
 /// The plug plane's distance beyond the ridge tip, or none. Changes of one gesture become one step of undo.
 class SetPlugPlane : public LandingCommand {
 public:

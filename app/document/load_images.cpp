@@ -18,7 +18,11 @@ core::WorkContext part(const core::WorkContext& work, double from, double to) {
 }
 
 core::Result<LoadedImages> read(std::shared_ptr<const dicomio::SeriesIndex> index, std::size_t series,
-                                std::size_t phase, const core::WorkContext& work) {
+                                std::size_t phase, const core::WorkContext& work, const TellFirst& tellFirst = {}) {
+    // What is wrong with the slice is wrong with the phase, which says so.
+    if (tellFirst && !work.stopped())
+        if (auto slice = dicomio::readMiddleSlice(index->series[series], phase))
+            tellFirst({std::move(*slice), index->series[series].description, index->series[series].phases[phase].label});
     auto ct = dicomio::readCtPhase(index->series[series], phase, work);
     if (!ct) return tl::unexpected(ct.error());
     return LoadedImages{std::move(index), series, phase, std::move(*ct), {}};
@@ -86,7 +90,7 @@ core::Result<LoadedImages> loadFolder(const std::filesystem::path& folder, const
 
 core::Result<LoadedImages> loadImagesOf(const core::ImagesUsed& images,
                                         const std::vector<std::filesystem::path>& folders,
-                                        const core::WorkContext& work) {
+                                        const core::WorkContext& work, const TellFirst& tellFirst) {
     std::string places;
     for (const auto& folder : folders) {
         places += (places.empty() ? "" : " or ") + folder.string();
@@ -96,7 +100,7 @@ core::Result<LoadedImages> loadImagesOf(const core::ImagesUsed& images,
         const auto index = std::make_shared<const dicomio::SeriesIndex>(std::move(*found));
         const auto place = find(*index, images);
         if (!place) continue;
-        auto loaded = read(index, place->first, place->second, part(work, kIndexShare, 1.0));
+        auto loaded = read(index, place->first, place->second, part(work, kIndexShare, 1.0), tellFirst);
         if (loaded) loaded->folder = folder;
         return loaded;
     }
@@ -129,7 +133,7 @@ core::Result<FoundPictures> findPictures(const std::vector<core::Evidence>& evid
                              "measure them again.");
 }
 
-core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const core::WorkContext& work) {
+core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const core::WorkContext& work, const TellFirst& tellFirst) {
     auto found = dicomio::indexFolder(folder, {}, part(work, 0.0, kIndexShare));
     if (!found && found.error().code == core::ErrorCode::NothingUsable) {
         // Without a CT there may still be pictures to measure on.
@@ -151,7 +155,7 @@ core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const
     const auto phase = dicomio::choosePhase(**series, std::nullopt);
     if (!phase) return tl::unexpected(phase.error());
     const auto at = static_cast<std::size_t>(*series - opened.index->series.data());
-    auto images = read(opened.index, at, *phase, part(work, kIndexShare, 1.0));
+    auto images = read(opened.index, at, *phase, part(work, kIndexShare, 1.0), tellFirst);
     if (!images) return tl::unexpected(images.error());
     images->folder = folder;
     opened.images = std::move(*images);
@@ -159,11 +163,11 @@ core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const
 }
 
 core::Result<LoadedImages> loadPhase(std::shared_ptr<const dicomio::SeriesIndex> index, std::size_t series,
-                                     std::size_t phase, const core::WorkContext& work) {
+                                     std::size_t phase, const core::WorkContext& work, const TellFirst& tellFirst) {
     if (!index || series >= index->series.size() || phase >= index->series[series].phases.size())
         return core::failure(core::ErrorCode::InvalidArgument,
                              "Cannot load the phase: the folder has no such series or phase.");
-    return read(std::move(index), series, phase, work);
+    return read(std::move(index), series, phase, work, tellFirst);
 }
 
 std::optional<std::pair<std::size_t, std::size_t>> find(const dicomio::SeriesIndex& index,

@@ -3,9 +3,11 @@
 
 #include "core/record/case_record.h"
 #include "dicomio/ct/ct_reader.h"
+#include "dicomio/ct/first_slice.h"
 #include "dicomio/index/series_index.h"
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 
 namespace gauge::app {
@@ -25,6 +27,16 @@ struct LoadedImages {
     core::Patient patient() const;
 };
 
+/// Something to look at while the rest is loaded; never measured on.
+struct FirstPicture {
+    dicomio::FirstSlice slice;
+    std::string description; ///< of the series
+    std::string phaseLabel;
+    bool ofNewCase = false; ///< what is open belongs to something else
+};
+/// Called on the loading thread, at most once, before the slices are read.
+using TellFirst = std::function<void(FirstPicture)>;
+
 /// Looks through the folder, chooses the series with most slices and the phase nearest 45 %, and loads it.
 /// Progress: looking through counts for the first fifth. @errors those of indexFolder, chooseCtSeries,
 /// readCtPhase.
@@ -40,17 +52,18 @@ struct OpenedFolder {
 };
 
 /// As loadFolder. @errors those of indexFolder when nothing at all can be shown; those of reading the CT.
-core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const core::WorkContext& work);
+core::Result<OpenedFolder> openFolder(const std::filesystem::path& folder, const core::WorkContext& work,
+                                      const TellFirst& tellFirst = {});
 
 /// Loads one phase of a series of the index. @errors those of readCtPhase; InvalidArgument beyond the lists.
 core::Result<LoadedImages> loadPhase(std::shared_ptr<const dicomio::SeriesIndex> index, std::size_t series,
-                                     std::size_t phase, const core::WorkContext& work);
+                                     std::size_t phase, const core::WorkContext& work, const TellFirst& tellFirst = {});
 
 /// Looks for the images of a case in the folders, one after the other, and loads them.
 /// @errors NotFound when none has them: the message names the folders and the series; those of readCtPhase; Cancelled.
 core::Result<LoadedImages> loadImagesOf(const core::ImagesUsed& images,
                                         const std::vector<std::filesystem::path>& folders,
-                                        const core::WorkContext& work);
+                                        const core::WorkContext& work, const TellFirst& tellFirst = {});
 
 /// Who a series is about, as its headers say.
 core::Patient patientOf(const dicomio::SeriesEntry& series);

@@ -54,8 +54,14 @@ measureWithLandings(const Session::Engine& engine, const std::shared_ptr<const c
                     const core::WorkContext& work) {
     core::AppendageOptions options;
     options.landingDepthsMm.clear();
-    options.plugLandingMm = landing.plugMm;
+    if (marks.circumflex && marks.ridge) options.plugLandingMm = landing.plugMm; // it is placed by them
     auto measurement = engine.measure(volume, marks, options, work);
+    if (!measurement && options.plugLandingMm && measurement.error().code != core::ErrorCode::Cancelled) {
+        const std::string finding = measurement.error().message;
+        options.plugLandingMm.reset();
+        measurement = engine.measure(volume, marks, options, work);
+        if (measurement) measurement->notices.push_back({"landing-zone-not-measured", finding, {}});
+    }
     if (!measurement) return measurement;
     std::vector<core::LandingZone> zones;
     for (std::size_t i = 0; i < landing.depthsMm.size(); ++i) {
@@ -71,6 +77,13 @@ measureWithLandings(const Session::Engine& engine, const std::shared_ptr<const c
 
 bool isPlug(const core::LandingZone& zone) {
     return zone.kind == core::LandingKind::Plug;
+}
+
+/// The landing zone itself, not a further plane that was measured where it could not be.
+bool isFirst(const core::LandingZone& zone, const core::LandingPlanes& landing) {
+    const auto& depths = landing.depthsMm;
+    if (zone.kind != core::LandingKind::Axis || depths.empty()) return false;
+    return zone.depthMm == depths.front() || std::find(depths.begin() + 1, depths.end(), zone.depthMm) == depths.end();
 }
 
 } // namespace
@@ -90,11 +103,17 @@ Session::Session(QObject* parent) : QObject(parent), m_engine{core::measureAppen
                             "second.")
                              .arg(finding));
     });
-    for (const JobRunner* job : {&m_load, &m_measureJob}) {
+    for (const JobRunner* job : std::initializer_list<const JobRunner*>{&m_load, &m_measureJob, &m_landingsJob.runner()}) {
         connect(job, &JobRunner::started, this, &Session::workChanged);
         connect(job, &JobRunner::finished, this, &Session::workChanged);
+        if (job == &m_landingsJob.runner()) continue; // over before a bar could show it
         connect(job, &JobRunner::progressed, this, &Session::progressed);
     }
+    connect(&m_load, &JobRunner::finished, this, [this] {
+        if (!m_first) return;
+        m_first.reset();
+        emit firstPictureChanged();
+    });
 }
 
 void Session::say(Kind kind, const QString& words) {
@@ -102,12 +121,27 @@ void Session::say(Kind kind, const QString& words) {
     emit messageChanged();
 }
 
+/// Brings a first picture to this thread, unless the loading that found it is over by then.
+TellFirst Session::tellFirst(bool ofNewCase) {
+    return [this, number = ++m_loadNumber, ofNewCase](FirstPicture picture) {
+        picture.ofNewCase = ofNewCase;
+        QMetaObject::invokeMethod(
+            this,
+            [this, number, picture = std::move(picture)] {
+                if (number != m_loadNumber || !m_load.isRunning()) return;
+                m_first = picture;
+                emit firstPictureChanged();
+            },
+            Qt::QueuedConnection);
+    };
+}
+
 void Session::openFolder(const QString& folder) {
     m_folder = QDir::toNativeSeparators(QDir(folder).absolutePath());
     say(Kind::Working, tr("Looking through %1 …").arg(m_folder));
     const std::filesystem::path path = m_folder.toStdString();
     m_load.start<OpenedFolder>(
-        [path](const core::WorkContext& work) { return app::openFolder(path, work); },
+        [path, tell = tellFirst(true)](const core::WorkContext& work) { return app::openFolder(path, work, tell); },
         [this](core::Result<OpenedFolder> opened) { folderOpened(std::move(opened)); });
 }
 
@@ -141,14 +175,15 @@ void Session::openChosen(std::size_t series, std::size_t phase) {
     }
     say(Kind::Working, tr("Loading %1 …").arg(QString::fromStdString(chosen.description)));
     m_load.start<LoadedImages>(
-        [index = m_offered, series, phase](const core::WorkContext& work) { return loadPhase(index, series, phase, work); },
+        [index = m_offered, series, phase, tell = tellFirst(true)](const core::WorkContext& work) {
+            return loadPhase(index, series, phase, work, tell);
+        },
         [this](core::Result<LoadedImages> images) { loaded(std::move(images), true); });
 }
 
 void Session::openPictures(std::shared_ptr<const dicomio::SeriesIndex> index, const std::string& patientKey) {
     m_measureJob.drop();
-    m_measurement.reset();
-    m_preview.reset();
+    forgetMeasurement();
     m_failure.reset();
     m_images.reset();
     m_pictures = std::move(index);
@@ -173,7 +208,7 @@ void Session::loaded(core::Result<LoadedImages> images, bool asNewCase) {
         say(cancelled ? Kind::Information : Kind::Error,
             cancelled ? tr("Loading was cancelled.") : text(images.error()));
         if (!asNewCase) {
-            m_measurement.reset();
+            forgetMeasurement();
             m_failure = images.error();
             emit measurementChanged();
         }
@@ -184,6 +219,8 @@ void Session::loaded(core::Result<LoadedImages> images, bool asNewCase) {
         placeTeachingMarks();
         return;
     }
+    m_landingsJob.drop(); // on the images that go
+    forgetPreviews();
     m_images = std::move(*images);
     say(Kind::Information, tr("Loaded %1.").arg(phaseWords()));
     emit imagesChanged();
@@ -192,8 +229,7 @@ void Session::loaded(core::Result<LoadedImages> images, bool asNewCase) {
 
 void Session::open(LoadedImages images) {
     m_measureJob.drop();
-    m_measurement.reset();
-    m_preview.reset();
+    forgetMeasurement();
     m_failure.reset();
     m_images = std::move(images);
     m_notices.clear();
@@ -277,23 +313,37 @@ void Session::previewOstium(const core::Plane& plane) {
     m_ostiumPreview = plane;
     emit landingChanged();
     if (!m_engine.sectionOn) return;
-    m_previewJob.start<core::Section>(
-        [cut = m_engine.sectionOn, volume = m_images->ct.volume, measurement = *m_measurement, plane](const core::WorkContext&) {
-            return cut(*volume, measurement, plane);
+    m_ostiumJob.want<core::Section>(
+        [this, plane]() -> FollowingJob::Work<core::Section> {
+            return [cut = m_engine.sectionOn, volume = m_images->ct.volume, measurement = *m_measurement, plane](const core::WorkContext&) { return cut(*volume, measurement, plane); };
         },
         [this](core::Result<core::Section> section) {
-            if (!m_ostiumPreview) return;
             m_ostiumSection = section ? std::optional(std::move(*section)) : std::nullopt;
             emit landingChanged();
         });
 }
 
 void Session::dropPreviews() {
-    m_previewJob.drop();
+    forgetPreviews();
+    emit landingChanged();
+}
+
+void Session::forgetPreviews() {
+    m_ostiumJob.drop();
     m_ostiumPreview.reset();
     m_ostiumSection.reset();
+    m_previewJob.drop();
+    m_dragged.reset();
+    m_previewPlace.reset();
     m_preview.reset();
-    emit landingChanged();
+    showOutline();
+}
+
+/// With all that was about to follow from it.
+void Session::forgetMeasurement() {
+    m_landingsJob.drop();
+    m_measurement.reset();
+    forgetPreviews();
 }
 
 void Session::moveOstium(const core::Plane& plane, int gesture) {
@@ -314,6 +364,19 @@ std::optional<core::Plane> Session::ostiumPlane() const {
     return core::Plane{section.center, section.frame.normal};
 }
 
+void Session::setSecondLanding(std::optional<double> depthMm, int gesture) {
+    if (depthMm) depthMm = heldLandingDepth(*depthMm);
+    m_document.push(std::make_unique<SetSecondLanding>(m_document, depthMm, gesture));
+}
+
+std::vector<const core::LandingZone*> Session::furtherLandings() const {
+    std::vector<const core::LandingZone*> further;
+    if (!m_measurement) return further;
+    for (const auto& zone : m_measurement->landingZones)
+        if (zone.kind == core::LandingKind::Axis && !isFirst(zone, record().landing)) further.push_back(&zone);
+    return further;
+}
+
 void Session::setPlug(std::optional<double> beyondRidgeMm, int gesture) {
     m_document.push(std::make_unique<SetPlugPlane>(m_document, beyondRidgeMm, gesture));
 }
@@ -324,31 +387,58 @@ double Session::heldLandingDepth(double depthMm) const {
 }
 
 /// False, with a message, where there is no such plane.
-bool Session::showLanding(double depthMm, const std::optional<core::PatientVector>& normal) {
+bool Session::mayLand(const LandingPlace& place) {
     if (!m_measurement || !volume()) return false;
-    auto zone = m_engine.landingAt(*volume(), *m_measurement, heldLandingDepth(depthMm), normal);
-    if (!zone) {
-        say(Kind::Warning, text(zone.error()));
-        return false;
-    }
-    m_preview = std::move(*zone);
+    const auto usable = core::checkLandingPlane(*m_measurement, place.depthMm, place.normal);
+    if (!usable) say(Kind::Warning, text(usable.error()));
+    return usable.has_value();
+}
+
+void Session::showLanding(const LandingPlace& place) {
+    if (!mayLand(place)) return;
+    m_dragged = place;
+    showOutline();
     emit landingChanged();
-    return true;
+    m_previewJob.want<core::LandingZone>(
+        [this, place]() -> FollowingJob::Work<core::LandingZone> {
+            return [cut = m_engine.landingAt, volume = m_images->ct.volume, measurement = *m_measurement, place](const core::WorkContext&) { return cut(*volume, measurement, place.depthMm, place.normal); };
+        },
+        [this, place](core::Result<core::LandingZone> zone) { landingPreviewed(place, std::move(zone)); });
+}
+
+void Session::landingPreviewed(const LandingPlace& place, core::Result<core::LandingZone> zone) {
+    if (zone) {
+        m_previewPlace = place;
+        m_preview = std::move(*zone);
+    } else { // back to the last one that could be measured
+        say(Kind::Warning, text(zone.error()));
+        if (m_dragged == place) m_dragged = m_previewPlace;
+    }
+    showOutline();
+    emit landingChanged();
+}
+
+/// The outline of the plane to show, as long as that is not measured.
+void Session::showOutline() {
+    const bool measured = m_dragged ? m_dragged == m_previewPlace : !m_landingsJob.isRunning();
+    const auto place = landingPlace();
+    m_outline = measured || !place || !m_measurement ? std::nullopt
+                                                     : core::unmeasuredLanding(*m_measurement, place->depthMm, place->normal);
 }
 
 void Session::previewLanding(double depthMm) {
-    showLanding(depthMm, record().landing.normal);
+    showLanding({heldLandingDepth(depthMm), record().landing.normal});
 }
 
 void Session::previewLandingTilt(const core::PatientVector& normal) {
-    if (const auto* zone = landing()) showLanding(zone->depthMm, normal.normalized());
+    if (const auto place = landingPlace()) showLanding({place->depthMm, normal.normalized()});
 }
 
 void Session::tiltLanding(const core::PatientVector& normal, int gesture) {
-    const auto* zone = landing();
-    if (!zone || !showLanding(zone->depthMm, normal.normalized())) return;
-    m_preview.reset();
-    if (!m_document.push(std::make_unique<TiltLanding>(m_document, normal, gesture))) emit landingChanged();
+    const auto place = landingPlace();
+    const bool may = place && mayLand({place->depthMm, normal.normalized()});
+    const bool pushed = may && m_document.push(std::make_unique<TiltLanding>(m_document, normal, gesture));
+    if (m_dragged || !pushed) dropPreviews();
 }
 
 void Session::squareLanding() {
@@ -356,27 +446,34 @@ void Session::squareLanding() {
     m_document.push(std::make_unique<SquareLanding>(m_document));
 }
 
+std::optional<LandingPlace> Session::landingPlace() const {
+    if (m_dragged) return m_dragged;
+    const core::LandingPlanes& landing = record().landing;
+    if (m_measurement && m_landingsJob.isRunning() && !landing.depthsMm.empty())
+        return LandingPlace{landing.depthsMm.front(), landing.normal};
+    const auto* zone = this->landing();
+    return zone ? std::optional(LandingPlace{zone->depthMm, zone->tiltDeg ? std::optional(zone->section.frame.normal) : std::nullopt})
+                : std::nullopt;
+}
+
 std::optional<core::Plane> Session::landingPlane() const {
-    const auto* zone = landing();
+    const auto* zone = landingShown();
     return zone ? std::optional(zone->section.frame.plane()) : std::nullopt;
 }
 
 void Session::moveLanding(double depthMm, int gesture) {
-    const bool wasPreviewing = m_preview.has_value();
-    m_preview.reset();
     const bool pushed =
         m_measurement &&
         m_document.push(std::make_unique<MoveLanding>(m_document, heldLandingDepth(depthMm), gesture));
-    if (wasPreviewing && !pushed) emit landingChanged();
+    if (m_dragged || !pushed) dropPreviews();
 }
 
 const core::LandingZone* Session::landing() const {
-    if (m_preview) return &*m_preview;
+    if (m_dragged && m_preview) return &*m_preview;
     if (!m_measurement) return nullptr;
     const auto& zones = m_measurement->landingZones;
-    const auto first = std::find_if(zones.begin(), zones.end(),
-                                    [](const auto& zone) { return zone.kind == core::LandingKind::Axis; });
-    return first == zones.end() ? nullptr : &*first;
+    const auto first = std::find_if(zones.begin(), zones.end(), [](const auto& zone) { return zone.kind == core::LandingKind::Axis; });
+    return first == zones.end() || !isFirst(*first, record().landing) ? nullptr : &*first;
 }
 
 const core::LandingZone* Session::plug() const {
@@ -400,7 +497,7 @@ void Session::onChanged(CaseDocument::Part part) {
         refreshLandings();
         break;
     case Part::Contours:
-        if (m_measurement && !m_measureJob.isRunning()) recordValues();
+        if (m_measurement && !isMeasuring()) recordValues(); // else they follow from what is being measured
         break;
     default:
         break;
@@ -429,9 +526,11 @@ void Session::reloadIfImagesDiffer() {
 void Session::measure() {
     if (!m_images || m_load.isRunning() || !imagesAreThoseOfTheRecord()) return;
     const auto marks = appendageMarks(record());
+    m_landingsJob.drop();
+    showOutline();
     if (!marks) {
         m_measureJob.drop();
-        m_measurement.reset();
+        forgetMeasurement();
         m_failure.reset();
         emit measurementChanged();
         return;
@@ -447,7 +546,7 @@ void Session::measure() {
 void Session::measured(core::Result<core::AppendageMeasurement> result) {
     dropPreviews();
     if (!result) {
-        m_measurement.reset();
+        forgetMeasurement();
         m_failure = result.error();
         if (result.error().code == core::ErrorCode::Cancelled)
             m_failure->message = tr("Measuring was cancelled. Move a mark to measure again.").toStdString();
@@ -463,7 +562,7 @@ void Session::measured(core::Result<core::AppendageMeasurement> result) {
     recordValues();
 }
 
-/// After an edit of the landing planes alone: those of the axis are cut anew, the rest of the measurement
+/// After an edit of the landing planes alone: those of the axis are cut anew, in the background; the rest of the measurement
 /// stands.
 void Session::refreshLandings() {
     if (!m_measurement || !volume() || m_measureJob.isRunning()) {
@@ -472,21 +571,52 @@ void Session::refreshLandings() {
     }
     const bool plugIsThere = std::any_of(m_measurement->landingZones.begin(), m_measurement->landingZones.end(), isPlug);
     if (record().landing.plugMm != m_plugMeasuredMm || (plugIsThere && !record().landing.plugMm)) {
+        forgetPreviews();
         measure(); // the plug plane is found with the whole measurement
         return;
     }
-    std::vector<core::LandingZone> zones;
+    // The one that was dragged is measured already.
     const core::LandingPlanes& landing = record().landing;
-    for (std::size_t i = 0; i < landing.depthsMm.size(); ++i) {
-        auto zone = m_engine.landingAt(*volume(), *m_measurement, landing.depthsMm[i], normalOf(landing, i));
+    const bool known = m_preview && landing.depthsMm.size() == 1 &&
+                       m_previewPlace == LandingPlace{landing.depthsMm.front(), landing.normal};
+    if (known) {
+        std::vector<core::Result<core::LandingZone>> zones;
+        zones.emplace_back(std::move(*m_preview));
+        m_landingsJob.drop();
+        forgetPreviews();
+        landingsCut(landing, std::move(zones));
+        return;
+    }
+    using Zones = std::vector<core::Result<core::LandingZone>>;
+    m_landingsJob.want<std::pair<core::LandingPlanes, Zones>>(
+        [this]() -> FollowingJob::Work<std::pair<core::LandingPlanes, Zones>> {
+            return [cut = m_engine.landingAt, volume = m_images->ct.volume, measurement = *m_measurement,
+                    landing = record().landing](const core::WorkContext&) {
+                Zones zones;
+                for (std::size_t i = 0; i < landing.depthsMm.size(); ++i)
+                    zones.push_back(cut(*volume, measurement, landing.depthsMm[i], normalOf(landing, i)));
+                return core::Result<std::pair<core::LandingPlanes, Zones>>(std::pair(landing, std::move(zones)));
+            };
+        },
+        [this](auto cut) {
+            if (cut) landingsCut(cut->first, std::move(cut->second));
+        });
+    forgetPreviews(); // the outline of the record's plane stands for it
+    emit landingChanged();
+}
+
+void Session::landingsCut(const core::LandingPlanes& asked, std::vector<core::Result<core::LandingZone>> cut) {
+    if (!m_measurement || !(asked == record().landing)) return; // moved on since: the newest comes next
+    std::vector<core::LandingZone> zones;
+    for (auto& zone : cut)
         if (zone)
             zones.push_back(std::move(*zone));
         else
             say(Kind::Warning, text(zone.error()));
-    }
     for (auto& zone : m_measurement->landingZones)
         if (isPlug(zone)) zones.push_back(zone);
     m_measurement->landingZones = std::move(zones);
+    showOutline();
     emit landingChanged();
     recordValues();
 }

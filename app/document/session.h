@@ -8,7 +8,7 @@
 #include "app/document/drawing_recorder.h"
 #include "app/document/load_images.h"
 #include "app/document/picture_values.h"
-#include "app/jobs/job_runner.h"
+#include "app/jobs/following_job.h"
 #include "core/anatomy/appendage.h"
 
 #include <QObject>
@@ -26,6 +26,14 @@ struct Message {
     QString text;
 
     bool operator==(const Message&) const = default;
+};
+
+/// Where a landing plane goes through the axis, and how it is turned there.
+struct LandingPlace {
+    double depthMm = 0.0;
+    std::optional<core::PatientVector> normal; ///< towards the tip; nothing: square to the axis
+
+    bool operator==(const LandingPlace&) const = default;
 };
 
 /// Where the working journals of cases that were never saved live, in the person's own data.
@@ -101,9 +109,13 @@ public:
     std::optional<core::Plane> ostiumPlane() const;
     /// The section on the dragged plane; null while nothing is dragged or nothing has been cut yet.
     const core::Section* ostiumPreview() const { return m_ostiumSection ? &*m_ostiumSection : nullptr; }
+    /// A second landing plane at this depth, held on the axis; nothing: none.
+    void setSecondLanding(std::optional<double> depthMm, int gesture);
+    /// The measured landing planes along the axis after the first.
+    std::vector<const core::LandingZone*> furtherLandings() const;
     /// Plug plane this far beyond the ridge tip, mm; nothing: none.
     void setPlug(std::optional<double> beyondRidgeMm, int gesture);
-    /// Shows a landing plane while it is dragged; nothing is recorded.
+    /// Shows a landing plane while it is dragged: at once its outline, as soon as it is measured its values. Nothing is recorded.
     void previewLanding(double depthMm);
     /// Records it. Calls with one gesture number are one step of undo.
     void moveLanding(double depthMm, int gesture);
@@ -113,8 +125,15 @@ public:
     void tiltLanding(const core::PatientVector& normal, int gesture);
     /// Takes a tilt back.
     void squareLanding();
-    /// The landing plane to show, through the axis: the dragged one while dragging. Nothing while there is none.
+    /// The landing plane to show, through the axis: the dragged one while dragging, else the record's first. Nothing while there
+    /// is none.
+    std::optional<LandingPlace> landingPlace() const;
     std::optional<core::Plane> landingPlane() const;
+    /// What is known of that plane: its measurement, or while that is being made the outline alone (core::unmeasuredLanding),
+    /// of which no value may be told. Null when there is none.
+    const core::LandingZone* landingShown() const { return m_outline ? &*m_outline : landing(); }
+    /// Whether landingShown() is measured, and the same as landing().
+    bool isLandingMeasured() const { return !m_outline && landing(); }
     /// A landing depth that lies on the axis: at least 0.5 mm from the ostium and from the tip.
     double heldLandingDepth(double depthMm) const;
 
@@ -132,22 +151,30 @@ public:
     const core::AppendageMeasurement* measurement() const {
         return m_measurement ? &*m_measurement : nullptr;
     }
-    /// The landing plane to show: the dragged one while dragging, else the record's first. Null when there is
-    /// none.
+    /// The landing plane that was measured last, dragged or of the record: its own depth may be another than landingPlace()'s
+    /// while the newest is being measured. Null when there is none.
     const core::LandingZone* landing() const;
     /// The measured plug plane; null when there is none.
     const core::LandingZone* plug() const;
-    bool isPreviewing() const { return m_preview.has_value(); }
+    /// A landing plane is being dragged.
+    bool isPreviewing() const { return m_dragged.has_value(); }
     /// Why there is no measurement; nothing while there is one or one is being made.
     const std::optional<core::Error>& failure() const { return m_failure; }
+    /// A slice of the CT that is being loaded; null when nothing is, or nothing of it is there yet. For looking at only.
+    const FirstPicture* firstPicture() const { return m_first ? &*m_first : nullptr; }
     bool isLoading() const { return m_load.isRunning(); }
-    bool isMeasuring() const { return m_measureJob.isRunning(); }
+    /// Values of the CT are about to be replaced.
+    bool isMeasuring() const { return m_measureJob.isRunning() || m_landingsJob.isRunning(); }
+    /// The whole appendage is being measured: it takes seconds, and can be cancelled.
+    bool isMeasuringAppendage() const { return m_measureJob.isRunning(); }
     const QString& folderBeingOpened() const { return m_folder; }
     const Message& message() const { return m_message; }
     void say(Message::Kind kind, const QString& text);
 
 signals:
     void imagesChanged();
+    /// firstPicture() is another one.
+    void firstPictureChanged();
     /// offered() is another one.
     void offeredChanged();
     void measurementChanged();
@@ -159,12 +186,18 @@ signals:
     void messageChanged();
 
 private:
+    TellFirst tellFirst(bool ofNewCase);
     void loaded(core::Result<LoadedImages> images, bool asNewCase);
     void folderOpened(core::Result<OpenedFolder> folder);
     void openPictures(std::shared_ptr<const dicomio::SeriesIndex> index, const std::string& patientKey);
     void offer(std::shared_ptr<const dicomio::SeriesIndex> index);
     void placeTeachingMarks();
-    bool showLanding(double depthMm, const std::optional<core::PatientVector>& normal);
+    bool mayLand(const LandingPlace& place);
+    void showLanding(const LandingPlace& place);
+    void landingPreviewed(const LandingPlace& place, core::Result<core::LandingZone> zone);
+    void showOutline();
+    void forgetPreviews();
+    void forgetMeasurement();
     bool showCase(core::Result<std::vector<core::Notice>> opened, std::optional<LoadedImages> before);
     void findImages(std::vector<std::filesystem::path> folders);
     void imagesFound(core::Result<LoadedImages> images);
@@ -178,6 +211,7 @@ private:
     void measure();
     void measured(core::Result<core::AppendageMeasurement> result);
     void refreshLandings();
+    void landingsCut(const core::LandingPlanes& asked, std::vector<core::Result<core::LandingZone>> zones);
     void recordValues();
     QString phaseWords() const;
     core::Provenance provenance() const;
@@ -190,13 +224,20 @@ private:
     std::string m_patientKey;
     std::optional<core::AppendageMeasurement> m_measurement;
     DrawingRecorder m_drawings{m_document};
-    std::optional<core::LandingZone> m_preview;
+    std::optional<LandingPlace> m_dragged;      ///< where the landing plane is dragged to now
+    std::optional<LandingPlace> m_previewPlace; ///< of m_preview
+    std::optional<core::LandingZone> m_preview; ///< measured last in this drag
+    std::optional<core::LandingZone> m_outline; ///< of the plane to show, while that is not measured
+    FollowingJob m_previewJob;                  ///< measures what is dragged
+    FollowingJob m_landingsJob;                 ///< cuts the record's landing planes after they were moved
     std::optional<core::Plane> m_ostiumPreview;
     std::optional<core::Section> m_ostiumSection;
-    JobRunner m_previewJob;
+    FollowingJob m_ostiumJob;
     std::optional<double> m_plugMeasuredMm; ///< with which the measurement was made
     std::optional<core::Error> m_failure;
     JobRunner m_load;
+    int m_loadNumber = 0;
+    std::optional<FirstPicture> m_first;
     JobRunner m_measureJob;
     Engine m_engine;
     Message m_message;

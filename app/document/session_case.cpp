@@ -63,8 +63,7 @@ bool Session::showCase(core::Result<std::vector<core::Notice>> opened, std::opti
     for (const auto& notice : *opened)
         notices << QString::fromStdString(notice.text);
     m_notices = notices.join(QLatin1Char(' '));
-    m_measurement.reset();
-    m_preview.reset();
+    forgetMeasurement();
     m_failure.reset();
     m_pictures.reset();
     m_patientKey.clear();
@@ -98,7 +97,9 @@ void Session::findImages(std::vector<std::filesystem::path> folders) {
     m_folder = QDir::toNativeSeparators(QString::fromStdString(folders.front().string()));
     say(Kind::Working, tr("Looking for the images of the case in %1 …").arg(m_folder));
     m_load.start<LoadedImages>(
-        [images = *record().images, folders](const core::WorkContext& work) { return loadImagesOf(images, folders, work); },
+        [images = *record().images, folders, tell = tellFirst(false)](const core::WorkContext& work) {
+            return loadImagesOf(images, folders, work, tell);
+        },
         [this](core::Result<LoadedImages> images) { imagesFound(std::move(images)); });
 }
 

@@ -17,7 +17,7 @@ std::vector<PlaneInSection> planesIn(const Session& session, const SectionMap& m
     std::vector<PlaneInSection> planes;
     if (!session.measurement()) return planes;
     if (const auto plane = session.landingPlane())
-        if (auto handles = PlaneHandles::on(map, *plane, halfMm(session.landing()->section, kBeyondLandingMm)))
+        if (auto handles = PlaneHandles::on(map, *plane, halfMm(session.landingShown()->section, kBeyondLandingMm)))
             planes.push_back({HeldPlane::Landing, std::move(*handles)});
     if (const auto plane = session.ostiumPlane())
         if (auto handles = PlaneHandles::on(map, *plane, halfMm(session.measurement()->ostium.section, kBeyondOstiumMm)))
@@ -28,7 +28,7 @@ std::vector<PlaneInSection> planesIn(const Session& session, const SectionMap& m
 std::optional<PlaneDrag> PlaneDrag::grip(const Session& session, const SectionMap& map, const QPointF& at) {
     for (auto& plane : planesIn(session, map))
         if (const auto grip = plane.handles.gripAt(at)) {
-            const auto* landing = session.landing();
+            const auto landing = session.landingPlace();
             return PlaneDrag(std::move(plane), *grip, at, landing ? landing->depthMm : 0.0);
         }
     return std::nullopt;
@@ -64,9 +64,9 @@ void PlaneDrag::record(Session& session) const {
     const bool tilts = m_grip == PlaneHandles::Grip::Tilt;
     if (m_plane.which == HeldPlane::Ostium)
         tilts ? session.tiltOstium(*m_to, gesture) : session.moveOstium(*m_to, gesture);
-    else if (session.isPreviewing() && session.landing()) // nothing is shown where there is no such plane
+    else if (session.isPreviewing()) // nothing is shown where there is no such plane
         tilts ? session.tiltLanding(session.landingPlane()->normal, gesture)
-              : session.moveLanding(session.landing()->depthMm, gesture);
+              : session.moveLanding(session.landingPlace()->depthMm, gesture);
 }
 
 } // namespace gauge::app

@@ -156,7 +156,7 @@ void stepLanding(Session& session, const PlaneStep& step, int gesture) {
     const auto plane = session.landingPlane();
     if (!plane) return;
     if (step.shiftMm != 0.0)
-        session.moveLanding(session.landing()->depthMm + step.shiftMm, gesture);
+        session.moveLanding(session.landingPlace()->depthMm + step.shiftMm, gesture);
     else
         session.tiltLanding(core::tilted(*plane, step.about, step.deg).normal, gesture);
 }

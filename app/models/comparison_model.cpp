@@ -68,6 +68,16 @@ const std::vector<ComparisonModel::Row>& ComparisonModel::rows() {
         t.push_back({QT_TRANSLATE_NOOP("Comparison", "eccentricity index"), "landing-1/eccentricity-index",
                      "landing/eccentricity-index", Unit::Index,
                      QT_TRANSLATE_NOOP("Comparison", "1 − shortest / longest: 0 is round")});
+        for (const bool plug : {false, true}) { // they have no counterpart on pictures
+            t.push_back(heading(plug ? QT_TRANSLATE_NOOP("Comparison", "Plug plane") : QT_TRANSLATE_NOOP("Comparison", "Second landing plane")));
+            t.push_back({QT_TRANSLATE_NOOP("Comparison", "perimeter-derived"),
+                         plug ? "plug/perimeter-derived-diameter" : "second/perimeter-derived-diameter", nullptr, mm,
+                         QT_TRANSLATE_NOOP("Comparison", "Perimeter divided by π")});
+            t.push_back({QT_TRANSLATE_NOOP("Comparison", "longest"), plug ? "plug/longest-diameter" : "second/longest-diameter", nullptr, mm,
+                         QT_TRANSLATE_NOOP("Comparison", "Greatest distance between two points of the contour")});
+            t.push_back({QT_TRANSLATE_NOOP("Comparison", "shortest"), plug ? "plug/shortest-diameter" : "second/shortest-diameter", nullptr,
+                         mm, QT_TRANSLATE_NOOP("Comparison", "Widest extent perpendicular to the longest diameter")});
+        }
         t.push_back(heading(QT_TRANSLATE_NOOP("Comparison", "Ostium")));
         t.push_back({QT_TRANSLATE_NOOP("Comparison", "perimeter-derived"), "ostium/perimeter-derived-diameter",
                      "ostium/perimeter-derived-diameter", mm, QT_TRANSLATE_NOOP("Comparison", "Perimeter divided by π"),
@@ -156,6 +166,31 @@ int copyOf(const core::CaseReadings& readings, std::size_t which) {
     return copies;
 }
 
+/// A caliper on the CT that was put into the table.
+bool isDrawnOnCt(const core::Drawing& drawing) {
+    return drawing.evidence.empty() && drawing.role != core::DrawingRole::None && std::holds_alternative<core::SectionSite>(drawing.site);
+}
+
+/// Id of the value of such a drawing that belongs into the row with this id of the pictures; empty for none.
+std::string drawnValueId(core::DrawingRole role, std::string_view row) {
+    using enum core::DrawingRole;
+    const std::string_view metric = row.substr(std::min(row.size(), row.find('/') + 1));
+    const bool landing = row.starts_with("landing/"), ostium = row.starts_with("ostium/");
+    if ((role == LandingWidth && landing && metric == "single-view") || (role == OstiumWidth && ostium && metric == "single-view") ||
+        (role == Depth && row == "depth"))
+        return "length";
+    return (role == LandingContour && landing) || (role == OstiumContour && ostium) ? std::string(metric) : std::string();
+}
+
+/// Id of a recorded value of the CT: the second landing plane and the plug plane are numbered as the record has them.
+std::string ctValueId(const core::CaseRecord& record, const std::string& id) {
+    const auto numbered = [&](std::size_t number) { return "landing-" + std::to_string(number) + id.substr(id.find('/')); };
+    const std::size_t planes = record.landing.depthsMm.size();
+    if (id.starts_with("second/")) return planes > 1 ? numbered(2) : std::string();
+    if (id.starts_with("plug/")) return record.landing.plugMm ? numbered(planes + 1) : std::string();
+    return id;
+}
+
 QString pressureOf(const std::optional<double>& mmHg) {
     return mmHg ? pressureWords(*mmHg) : words(QT_TRANSLATE_NOOP("Comparison", "pressure unknown"));
 }
@@ -208,6 +243,15 @@ std::vector<ComparisonModel::Column> ComparisonModel::columnsOf(const Answers& a
         if (column.pressure.isEmpty()) column.pressure = pressureOf(std::nullopt);
         columns.push_back(std::move(column));
     }
+    if (std::any_of(record.drawings.begin(), record.drawings.end(), [](const auto& d) { return isDrawnOnCt(d.second.content); })) {
+        Column drawn;
+        for (const Column& column : columns)
+            if (column.group == core::kCtValues) drawn = column;
+        drawn.group = "drawing";
+        drawn.drawn = true;
+        if (drawn.pressure.isEmpty()) drawn.pressure = pressureOf(std::nullopt);
+        columns.push_back(std::move(drawn));
+    }
     for (std::size_t i = 0; i < answers.readings().origins.size(); ++i) {
         const core::ReadingOrigin& origin = answers.readings().origins[i];
         if (origin.typed.empty()) continue;
@@ -231,9 +275,9 @@ std::vector<ComparisonModel::Column> ComparisonModel::columnsOf(const Answers& a
 ComparisonModel::Cell ComparisonModel::measuredCell(const Answers& answers, const Column& column, const Row& row) const {
     Cell cell;
     const bool ct = column.group == core::kCtValues;
-    const char* id = ct ? row.ct : row.picture;
-    if (!id) return cell;
+    if (!(ct ? row.ct : row.picture)) return cell;
     const core::CaseRecord& record = answers.record();
+    const std::string id = ct ? ctValueId(record, row.ct) : row.picture;
     const auto found = std::find_if(record.values.begin(), record.values.end(), [&](const core::RecordedValue& v) {
         return v.group == column.group && v.id == id;
     });
@@ -246,6 +290,25 @@ ComparisonModel::Cell ComparisonModel::measuredCell(const Answers& answers, cons
     for (std::size_t i = 0; i < origins.size(); ++i)
         if (origins[i].group == column.group && origins[i].values == std::vector{found->id} && i < answers.carried().size())
             cell.carried = answers.carried()[i];
+    return cell;
+}
+
+/// Of several calipers for one row the one that was drawn or put there last.
+ComparisonModel::Cell ComparisonModel::drawnCell(const core::CaseRecord& record, const Row& row) const {
+    Cell cell;
+    core::Revision newest = 0;
+    for (const auto& [id, entry] : record.drawings) {
+        if (!row.picture || !isDrawnOnCt(entry.content) || entry.revision < newest) continue;
+        const std::string wanted = drawnValueId(entry.content.role, row.picture);
+        const auto found = std::find_if(record.values.begin(), record.values.end(), [&, group = core::entryInput<core::Drawing>(id)](const auto& v) {
+            return !wanted.empty() && v.group == group && v.id == wanted;
+        });
+        if (found == record.values.end()) continue;
+        newest = entry.revision;
+        cell.value = *found;
+        cell.stale = core::isStale(record, *found);
+        cell.place = placeOf(record, *found);
+    }
     return cell;
 }
 
@@ -264,6 +327,7 @@ ComparisonModel::Cell ComparisonModel::typedCell(const Answers& answers, const C
         cell.reading = o;
         if (i < answers.carried().size()) cell.carried = answers.carried()[i];
         cell.place.page = Page::Course;
+        cell.place.reading = QString::fromStdString(cell.typed);
         return cell;
     }
     return cell;
@@ -272,8 +336,10 @@ ComparisonModel::Cell ComparisonModel::typedCell(const Answers& answers, const C
 std::vector<ComparisonModel::Cell> ComparisonModel::cellsOf(const Answers& answers, const Column& column) const {
     std::vector<Cell> cells;
     for (const Row& row : rows())
-        cells.push_back(row.heading ? Cell{} : column.typed ? typedCell(answers, column, row)
-                                                            : measuredCell(answers, column, row));
+        cells.push_back(row.heading    ? Cell{}
+                        : column.typed ? typedCell(answers, column, row)
+                        : column.drawn ? drawnCell(answers.record(), row)
+                                       : measuredCell(answers, column, row));
     return cells;
 }
 
@@ -331,10 +397,13 @@ void ComparisonModel::setMeasuring(bool measuring) {
     emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
 }
 
-void ComparisonModel::setPreview(const core::LandingZone* landing) {
-    if (!landing && m_preview.empty()) return;
+void ComparisonModel::setPreview(const core::LandingZone* landing, bool measured) {
+    const bool unmeasured = landing && !measured;
+    if (!landing && m_preview.empty() && !m_unmeasuredPreview) return;
+    if (unmeasured && m_unmeasuredPreview) return; // nothing new to say
+    m_unmeasuredPreview = unmeasured;
     m_preview.clear();
-    if (landing) {
+    if (landing && measured) {
         core::AppendageMeasurement only;
         only.landingZones.push_back(*landing);
         for (core::RecordedValue& value :
@@ -403,6 +472,7 @@ QString ComparisonModel::valueText(const Cell& c, const Row& row) const {
         typed.components.observer = c.reading->standardUncertaintyMm.value_or(0.0);
         return estimate(typed, row.unit);
     }
+    if (m_unmeasuredPreview && c.value->group == core::kCtValues && c.value->id.starts_with("landing-1/")) return tr("measuring …");
     const auto& preview = std::find_if(m_preview.begin(), m_preview.end(),
                                        [&](const auto& v) { return v.id == c.value->id && c.value->group == core::kCtValues; });
     const core::Estimate& e = preview == m_preview.end() ? c.value->estimate : preview->estimate;
@@ -505,7 +575,8 @@ QVariant ComparisonModel::headerData(int section, Qt::Orientation orientation, i
     const auto at = static_cast<std::size_t>(section - 1);
     if (at >= m_columns.size()) return {};
     const Column& c = m_columns[at];
-    const QString modality = c.typed ? tr("%1, typed in").arg(modalityName(c.modality)) : modalityName(c.modality);
+    const QString name = modalityName(c.modality);
+    const QString modality = c.typed ? tr("%1, typed in").arg(name) : c.drawn ? tr("%1, drawn by hand").arg(name) : name;
     switch (role) {
     case Qt::DisplayRole:
         return modality;
@@ -536,6 +607,13 @@ QString spreadsheetText(QString text) {
     return !text.isEmpty() && kFormula.contains(text.front()) ? QLatin1Char('\'') + text : text;
 }
 
+bool ComparisonModel::isHeadingOfNothing(int row) const {
+    if (!rows()[static_cast<std::size_t>(row)].heading) return false;
+    for (int below = row + 1; below < rowCount() && !rows()[static_cast<std::size_t>(below)].heading; ++below)
+        if (!index(below, 0).data(IsEmptyRole).toBool()) return false;
+    return true;
+}
+
 QString ComparisonModel::asText() const {
     const QChar tab = QLatin1Char('\t'), end = QLatin1Char('\n');
     QString text = spreadsheetText(tr("Quantity"));
@@ -547,7 +625,7 @@ QString ComparisonModel::asText() const {
     }
     text += end;
     for (int row = 0; row < rowCount(); ++row) {
-        if (index(row, 0).data(IsEmptyRole).toBool()) continue;
+        if (index(row, 0).data(IsEmptyRole).toBool() || isHeadingOfNothing(row)) continue;
         text += spreadsheetText(index(row, 0).data().toString());
         for (int column = 1; column < columnCount(); ++column) {
             const QModelIndex at = index(row, column);

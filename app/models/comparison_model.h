@@ -33,8 +33,9 @@ public:
 
     /// Takes over what the record and its answers say now.
     void setAnswers(const Answers& answers);
-    /// The landing plane being dragged, shown in the CT's column; nothing when the drag has ended.
-    void setPreview(const core::LandingZone* landing);
+    /// The landing plane being dragged, shown in the CT's column; null when the drag has ended. What is not measured yet is said
+    /// to be, instead of a value.
+    void setPreview(const core::LandingZone* landing, bool measured = true);
     /// Whether values whose input has changed are being measured again: said instead of asking for a confirmation.
     void setMeasuring(bool measuring);
 
@@ -69,6 +70,7 @@ private:
         bool typed = false;
         QString pressure;
         int copy = 0; ///< typed readings of one quantity and moment: the first of them, the second…
+        bool drawn = false; ///< calipers on the CT that were put into the table
     };
     struct Cell {
         std::optional<core::RecordedValue> value;
@@ -90,8 +92,10 @@ private:
     std::vector<Column> columnsOf(const Answers& answers) const;
     std::vector<Cell> cellsOf(const Answers& answers, const Column& column) const;
     Cell measuredCell(const Answers& answers, const Column& column, const Row& row) const;
+    Cell drawnCell(const core::CaseRecord& record, const Row& row) const;
     Cell typedCell(const Answers& answers, const Column& column, const Row& row) const;
     void compare(const Answers& answers);
+    bool isHeadingOfNothing(int row) const;
     QVariant quantityData(int row, int role) const;
     QString valueText(const Cell& cell, const Row& row) const;
     QString differenceText(const Cell& cell) const;
@@ -101,6 +105,7 @@ private:
     std::vector<Column> m_columns;
     std::vector<std::vector<Cell>> m_cells; ///< by column, then row
     std::vector<core::RecordedValue> m_preview;
+    bool m_unmeasuredPreview = false;
     core::CaseRecord m_record;
     bool m_measuring = false;
 };

@@ -32,6 +32,7 @@ struct Place {
     std::optional<core::SectionFrame> plane;  ///< of a free section
     std::optional<core::PatientPoint> point;  ///< where the scanner-axis sections are to cross
     QString drawing;                          ///< id of the drawing to point out; empty: none
+    QString reading{};                        ///< id of the typed reading to bring up; empty: none
 
     bool operator==(const Place&) const = default;
 };

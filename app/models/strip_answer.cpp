@@ -56,7 +56,7 @@ std::optional<StripAnswer> stripAnswer(const Session& session, const Answers& an
         answer.bands[static_cast<std::size_t>(which)] = std::move(*band);
     }
     const core::ChartSize* size = answers.chosenChartSize();
-    const core::LandingZone* landing = session.landing();
+    const auto landing = session.landingPlace();
     if (size && landing) {
         auto outline = core::deviceOutline(answers.chart()->chart, *size, landing->depthMm, answer.profile,
                                            answer.band(StripBand::Decision));

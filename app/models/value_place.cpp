@@ -81,10 +81,32 @@ Place ctPlace(const core::CaseRecord& record, const core::RecordedValue& value) 
     return place;
 }
 
+/// Where a caliper on the CT lies: on the plane that it was drawn on, on the scanner's sections, or else along the axis.
+Place drawnPlace(const core::CaseRecord& record, const std::string& id) {
+    Place place;
+    place.drawing = QString::fromStdString(id);
+    const core::Drawing& drawing = record.drawings.at(id).content;
+    const auto& site = std::get<core::SectionSite>(drawing.site);
+    place.plane = site.frame;
+    constexpr double kAlongAxis = 0.999; // of the patient: a section of the scanner
+    place.page = site.plane.empty() && site.frame.normal.mm.cwiseAbs().maxCoeff() > kAlongAxis ? Page::Scanner : Page::Appendage;
+    if (site.plane == core::input::kOstium) place.depth = Depth::Ostium;
+    if (site.plane == core::input::kLanding) place.depth = Depth::Landing;
+    if (place.page == Page::Scanner && !drawing.points.empty()) place.point = site.frame.patientFromSection(drawing.points.front());
+    return place;
+}
+
 } // namespace
 
 Place placeOf(const core::CaseRecord& record, const core::RecordedValue& value) {
     if (value.group == core::kCtValues) return ctPlace(record, value);
+    if (value.group.starts_with(core::kEntryName<core::Drawing>)) {
+        const std::string id = value.group.substr(core::kEntryName<core::Drawing>.size());
+        const auto drawn = record.drawings.find(id);
+        if (drawn != record.drawings.end() && drawn->second.content.evidence.empty() &&
+            std::holds_alternative<core::SectionSite>(drawn->second.content.site))
+            return drawnPlace(record, id);
+    }
     Place place;
     place.page = value.group.starts_with("fluoroscopy/") ? Page::Fluoroscopy : Page::Echo;
     std::string sop = value.provenance && !value.provenance->sopInstanceUids.empty()

@@ -98,7 +98,7 @@ ComparisonPanel::ComparisonPanel(Answers& answers, ViewState& state, QWidget* pa
     connect(&session, &Session::imagesChanged, this, &ComparisonPanel::refresh);
     connect(&session, &Session::landingChanged, this, [this] {
         Session& s = m_answers.session();
-        m_model.setPreview(s.isPreviewing() ? s.landing() : nullptr);
+        m_model.setPreview(s.isPreviewing() ? s.landingShown() : nullptr, s.isLandingMeasured());
     });
     refresh();
 }
@@ -154,7 +154,7 @@ void ComparisonPanel::refresh() {
     Session& session = m_answers.session();
     m_model.setMeasuring(session.isMeasuring());
     m_model.setAnswers(m_answers);
-    m_model.setPreview(session.isPreviewing() ? session.landing() : nullptr);
+    m_model.setPreview(session.isPreviewing() ? session.landingShown() : nullptr, session.isLandingMeasured());
     const bool empty = m_model.columnCount() < 2;
     m_hint->setVisible(empty);
     m_table->setVisible(!empty);

@@ -18,6 +18,7 @@ struct Reading {
     QString where;
     const core::Section* section;
     double depthMm;
+    bool measured;
 };
 
 std::optional<Reading> reading(const Session& session, const ViewState& state, std::optional<double> hover) {
@@ -26,9 +27,9 @@ std::optional<Reading> reading(const Session& session, const ViewState& state, s
     if (hover && *hover >= 0.0 && *hover <= m->axis.lengthMm && !session.isPreviewing())
         if (const auto* at = nearestProfile(*m, *hover))
             return Reading{DepthReadout::tr("pointer, depth %1").arg(quantity(at->sMm, Unit::Millimetre)), &at->section,
-                           at->sMm};
+                           at->sMm, true};
     const auto shown = shownSection(session, state);
-    return shown ? std::optional(Reading{shown->title, shown->section, shown->depthMm}) : std::nullopt;
+    return shown ? std::optional(Reading{shown->title, shown->section, shown->depthMm, shown->measured}) : std::nullopt;
 }
 
 } // namespace
@@ -57,9 +58,10 @@ std::optional<DepthReadout::Content> DepthReadout::content() const {
     const auto r = reading(m_session, m_state, m_hover);
     if (!r) return std::nullopt;
     Content content{r->where, {}};
+    const auto told = [&](const core::Estimate& value, Unit unit) { return r->measured ? estimate(value, unit) : tr("measuring …"); };
     for (const StripCurve curve : kCurves)
-        content.lines.push_back({std::nullopt, wordOf(curve), estimate(estimateOf(*r->section, curve), Unit::Millimetre), {}});
-    content.lines.push_back({std::nullopt, tr("area"), estimate(r->section->metrics.areaMm2, Unit::SquareMillimetre), {}});
+        content.lines.push_back({std::nullopt, wordOf(curve), told(estimateOf(*r->section, curve), Unit::Millimetre), {}});
+    content.lines.push_back({std::nullopt, tr("area"), told(r->section->metrics.areaMm2, Unit::SquareMillimetre), {}});
     const auto answer = m_answers ? stripAnswer(m_session, *m_answers) : std::nullopt;
     if (!answer) {
         for (std::size_t i = 0; i < std::size(kCurves); ++i)

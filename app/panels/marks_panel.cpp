@@ -3,6 +3,7 @@
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/format/words.h"
+#include "app/panels/landing_editor.h"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -95,6 +96,11 @@ MarksPanel::MarksPanel(Session& session, ViewState& state, QWidget* parent)
     m_ostium->setObjectName("soft");
     layout->addWidget(m_ostium);
     layout->addWidget(m_confirm);
+    auto* planesHeading = new QLabel(tr("Landing planes"), this);
+    planesHeading->setObjectName("heading");
+    layout->addSpacing(8);
+    layout->addWidget(planesHeading);
+    layout->addWidget(new LandingEditor(session, state, this));
 
     connect(m_confirm, &QPushButton::clicked, this, [this] {
         if (m_session.record().ostium)
@@ -147,7 +153,7 @@ void MarksPanel::refresh() {
 void MarksPanel::refreshOstium() {
     const auto* m = m_session.measurement();
     const bool own = m_session.record().ostium.has_value();
-    m_confirm->setEnabled(own || (m && !m_session.isMeasuring()));
+    m_confirm->setEnabled(own || (m && !m_session.isMeasuringAppendage()));
     m_confirm->setText(own ? tr("Release the ostium") : tr("Confirm the ostium"));
     m_confirm->setToolTip(own ? tr("Let the landmarks or the proposal decide again (key C)")
                               : tr("Take the shown plane as your own (key C)"));

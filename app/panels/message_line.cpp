@@ -79,9 +79,9 @@ void MessageLine::setNamesHidden(bool hidden) {
 }
 
 void MessageLine::refresh() {
-    const bool working = m_session.isLoading() || m_session.isMeasuring();
+    const bool working = m_session.isLoading() || m_session.isMeasuringAppendage();
     Message message = m_session.message();
-    if (m_session.isMeasuring() && message.kind != Kind::Information)
+    if (m_session.isMeasuringAppendage() && message.kind != Kind::Information)
         message = {Kind::Working, tr("Measuring the appendage …")};
     if (message.kind == Kind::Nothing) message.text = tr("F1 shows what the mouse and the keys do.");
     const auto [sign, colour] = signOf(message.kind);

@@ -125,6 +125,11 @@ void ReadingsEditor::addReading() {
     document.push(std::make_unique<SetTypedReading>(document, id, reading));
 }
 
+void ReadingsEditor::choose(const QString& id) {
+    m_picker->choose(id.toStdString());
+    refresh();
+}
+
 void ReadingsEditor::edit(const std::function<void(core::TypedReading&)>& change) {
     CaseDocument& document = m_answers.session().document();
     const auto found = document.record().readings.find(m_picker->current());

@@ -20,6 +20,8 @@ class ReadingsEditor : public QWidget {
 public:
     explicit ReadingsEditor(Answers& answers, QWidget* parent = nullptr);
     void addReading();
+    /// Brings this reading up.
+    void choose(const QString& id);
 
 private:
     void makeForm(QFormLayout& form);

@@ -17,6 +17,7 @@
 #include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gauge::app {
 namespace {
@@ -99,6 +100,7 @@ void CineView::setEvidence(const QString& id) {
     if (id == m_evidence && m_cine && m_cine == m_images.openCine(id.toStdString())) return;
     if (m_cine) m_cine->disconnect(this);
     m_evidence = id;
+    m_wantedFrame.reset();
     leaveCalibration();
     m_layer->dropBegun();
     m_window.reset();
@@ -121,8 +123,17 @@ void CineView::setEvidence(const QString& id) {
 void CineView::onOpened() {
     m_player.setCine(data()->times, m_cine->frameCount());
     if (data()->stack) m_player.setFrame(data()->stack->slices / 2); // its edges show little
+    if (const auto frame = std::exchange(m_wantedFrame, std::nullopt)) m_player.setFrame(*frame);
     update();
     emit opened();
+}
+
+void CineView::showFrame(int frame) {
+    m_player.setPlaying(false);
+    if (data())
+        m_player.setFrame(frame);
+    else
+        m_wantedFrame = frame;
 }
 
 void CineView::setOverlay(std::function<void(QPainter&, const QTransform&)> overlay) {

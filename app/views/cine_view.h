@@ -43,6 +43,8 @@ public:
     /// Null while nothing is open.
     const CineData* data() const { return m_cine ? m_cine->data() : nullptr; }
     CinePlayer& player() { return m_player; }
+    /// Stops and shows this frame; as soon as there is one, where the pictures are still being opened.
+    void showFrame(int frame);
     const CinePlayer& player() const { return m_player; }
 
     /// Turns to this view with a straight line in hand that plays this part. Escape leaves.
@@ -122,6 +124,7 @@ private:
     QString m_evidence;
     std::shared_ptr<EvidenceCine> m_cine;
     CinePlayer m_player;
+    std::optional<int> m_wantedFrame; ///< while nothing is open
     DrawingLayer* m_layer;
     std::function<void(QPainter&, const QTransform&)> m_overlay;
     std::function<void(const Eigen::Vector2d&)> m_picked;

@@ -35,7 +35,9 @@ CoursePage::CoursePage(Answers& answers, ViewState& state, QWidget* parent)
     m_actions += m_decision->actions();
     // A typed reading is the only value measured on this page: its place brings up where it was typed.
     connect(&state, &ViewState::placeChanged, this, [this, &state] {
-        if (state.place().page == Page::Course) setCurrentIndex(1);
+        if (state.place().page != Page::Course) return;
+        setCurrentIndex(1);
+        m_readings->choose(state.place().reading);
     });
 }
 

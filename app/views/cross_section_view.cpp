@@ -54,6 +54,7 @@ std::string CrossSectionView::planeId() const {
 std::string CrossSectionView::contourId() const {
     const std::string plane = planeId();
     if (plane.empty() || m_session.ostiumPreview() || m_session.isPreviewing()) return {};
+    if (plane == core::input::kLanding && !m_session.isLandingMeasured()) return {};
     return plane == core::input::kOstium ? "ostium" : "landing-1";
 }
 

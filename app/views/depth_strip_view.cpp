@@ -38,7 +38,7 @@ void DepthStripView::refreshAnswer() {
 }
 
 std::optional<double> DepthStripView::landingX() const {
-    const auto* landing = m_session.landing();
+    const auto landing = m_session.landingPlace();
     return landing ? std::optional(m_state.depthScale().xFromMm(landing->depthMm)) : std::nullopt;
 }
 
@@ -55,10 +55,10 @@ void DepthStripView::paintEvent(QPaintEvent*) {
     DepthStripScene scene;
     scene.measurement = m;
     scene.answer = answer();
-    if (const auto* landing = m_session.landing()) {
-        scene.landingsMm.push_back(landing->depthMm);
-        scene.usableMm = landing->straightDepthMm;
-    }
+    if (const auto landing = m_session.landingPlace()) scene.landingsMm.push_back(landing->depthMm);
+    for (const auto* further : m_session.furtherLandings())
+        if (!scene.landingsMm.empty()) scene.landingsMm.push_back(further->depthMm);
+    if (m_session.isLandingMeasured()) scene.usableMm = m_session.landing()->straightDepthMm;
     if (const auto shown = shownSection(m_session, m_state); shown && shown->role == Role::Section)
         scene.cursorMm = shown->depthMm;
     scene.hoverMm = m_dragFromMm ? std::nullopt : m_hover;
@@ -86,7 +86,7 @@ void DepthStripView::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton || !m_session.measurement()) return;
     const double mm = m_state.depthScale().mmFromX(event->position().x());
     if (isOnMarker(event->position().x())) {
-        m_dragFromMm = m_session.landing()->depthMm - mm;
+        m_dragFromMm = m_session.landingPlace()->depthMm - mm;
         ++m_gesture;
         m_state.showLanding();
     } else {
@@ -109,7 +109,7 @@ void DepthStripView::mouseMoveEvent(QMouseEvent* event) {
 void DepthStripView::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton || !m_dragFromMm) return;
     m_dragFromMm.reset();
-    if (const auto* landing = m_session.landing(); landing && m_session.isPreviewing())
+    if (const auto landing = m_session.landingPlace(); landing && m_session.isPreviewing())
         m_session.moveLanding(landing->depthMm, m_gesture);
     update();
 }
@@ -131,7 +131,7 @@ void DepthStripView::keyPressEvent(QKeyEvent* event) {
     constexpr double kNudgeMm = 0.5;
     if (!(event->modifiers() & Qt::ShiftModifier))
         scrollDepth(m_session, m_state, step);
-    else if (const auto* landing = m_session.landing()) {
+    else if (const auto landing = m_session.landingPlace()) {
         m_state.showLanding();
         m_session.moveLanding(landing->depthMm + step * kNudgeMm, m_gesture);
     }

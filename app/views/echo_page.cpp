@@ -284,8 +284,7 @@ void EchoPage::goToPlace() {
     for (std::size_t i = 0; i < m_views.size(); ++i) {
         if (m_views[i]->evidence() != place.evidence) continue;
         setActive(i);
-        m_views[i]->player().setPlaying(false);
-        m_views[i]->player().setFrame(place.frame);
+        m_views[i]->showFrame(place.frame);
     }
 }
 

@@ -157,7 +157,7 @@ void FluoroPage::goToPlace() {
     if (place.page != Page::Fluoroscopy || row < 0) return;
     m_runs->setCurrentIndex(row);
     m_view->setEvidence(place.evidence);
-    m_view->player().setFrame(place.frame);
+    m_view->showFrame(place.frame);
 }
 
 std::optional<core::CArmAngles> FluoroPage::anglesOf(int frame) const {
@@ -185,7 +185,7 @@ std::optional<FluoroPage::Drawn> FluoroPage::drawn(core::DrawingRole role, int f
 
 std::vector<core::PatientPoint> FluoroPage::contourOf(core::DrawingRole role) const {
     const core::AppendageMeasurement* measurement = m_session.measurement();
-    const core::LandingZone* landing = m_session.landing();
+    const core::LandingZone* landing = m_session.landingShown();
     const core::Section* section = role == core::DrawingRole::OstiumWidth
                                        ? (measurement ? &measurement->ostium.section : nullptr)
                                        : (landing ? &landing->section : nullptr);

@@ -136,6 +136,14 @@ double ImageView::titleEnd() const {
     return title().isEmpty() ? 0.0 : 7.0 + labelWidth(title());
 }
 
+/// A thick section must not be taken for a thin one.
+QString ImageView::slabWords() const {
+    const core::Slab& slab = m_state.slab();
+    if (slab.thicknessMm <= 0.0) return {};
+    const QString thick = quantity(slab.thicknessMm, Unit::Millimetre);
+    return slab.shows == core::SlabValue::Mean ? tr("slab of %1, mean").arg(thick) : tr("slab of %1, maximum").arg(thick);
+}
+
 void ImageView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::TextAntialiasing);
@@ -152,6 +160,8 @@ void ImageView::paintEvent(QPaintEvent*) {
     m_layer->paint(painter, area());
     drawPointer(painter, *where);
     if (!title().isEmpty()) drawLabel(painter, QPointF(0, 16), title(), tone::onImage, LabelSide::Right, area());
+    if (const QString slab = slabWords(); !slab.isEmpty())
+        drawLabel(painter, QPointF(0, title().isEmpty() ? 16 : 38), slab, tone::onImage, LabelSide::Right, area(), 11);
     if (hasFocus()) {
         painter.setPen(QPen(tone::onImageSoft, 1));
         painter.drawRect(rect().adjusted(0, 0, -1, -1));

@@ -84,6 +84,7 @@ protected:
 
 private:
     const QImage& picture(const SectionMap& map);
+    QString slabWords() const;
     void drawPointer(QPainter& painter, const SectionMap& map);
 
     struct Key {

@@ -50,7 +50,9 @@ void LongSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     LongSectionScene scene;
     scene.measurement = m_session.measurement();
     scene.marks = marks ? &*marks : nullptr;
-    if (const auto* landing = m_session.landing()) scene.landings.push_back(landing);
+    if (const auto* landing = m_session.landingShown()) scene.landings.push_back(landing);
+    for (const auto* further : m_session.furtherLandings())
+        scene.landings.push_back(further);
     if (const auto* plug = m_session.plug()) scene.landings.push_back(plug);
     if (m_state.depthKind() == ViewState::Depth::Free)
         scene.cursorMm = shownSection(m_session, m_state)->depthMm;

@@ -267,7 +267,7 @@ void SameCutPage::goToPlace() {
     if (place.page != Page::SameCut || row < 0) return;
     m_views->setCurrentIndex(row);
     m_view->setEvidence(place.evidence);
-    m_view->player().setFrame(place.frame);
+    m_view->showFrame(place.frame);
     refresh();
 }
 
@@ -349,7 +349,7 @@ std::vector<core::EchoLine> SameCutPage::landingLines() const {
 QString SameCutPage::depthWords(const core::ProbePose& fitted) const {
     const core::LandingZone* landing = m_session.landing();
     const auto lines = landingLines();
-    if (!landing || lines.empty()) return {};
+    if (!landing || !m_session.isLandingMeasured() || lines.empty()) return {};
     const auto depth = core::depthBeyondSection(landing->section, fitted, lines);
     if (!depth) return paragraph(QString::fromStdString(depth.error().message));
     return paragraph(tr("The widths on echo lie %1 beyond the landing zone of CT, towards the tip (a negative number: nearer to the "
@@ -372,7 +372,7 @@ std::optional<core::DifferenceSplit> SameCutPage::split(const core::Result<core:
         return std::nullopt;
     }
     std::optional<core::DifferencePart> plane;
-    if (const core::LandingZone* landing = m_session.landing(); landing && fitted) {
+    if (const core::LandingZone* landing = m_session.landing(); landing && m_session.isLandingMeasured() && fitted) {
         std::vector<double> angles;
         const core::EchoMoment drawn = core::echoMoment(m_session.record(), moment());
         for (const core::EchoView& view : drawn.study.views)
@@ -428,7 +428,7 @@ void SameCutPage::refresh() {
             words += paragraph(sentence(notice));
         const core::Evidence* evidence = m_view->content();
         const core::LandingZone* landing = m_session.landing();
-        if (evidence && evidence->probeAngleDeg && landing) {
+        if (evidence && evidence->probeAngleDeg && landing && m_session.isLandingMeasured()) {
             const auto width = core::ctWidthInView(landing->section, *fitted, *evidence->probeAngleDeg);
             words += paragraph(width ? tr("The landing zone as CT reads it in this view: %1").arg(estimate(*width, Unit::Millimetre))
                                      : QString::fromStdString(width.error().message));

@@ -24,8 +24,8 @@ std::optional<ShownSection> shownSection(const Session& session, const ViewState
     const core::AppendageMeasurement* m = session.measurement();
     if (!m) return std::nullopt;
     if (state.depthKind() == ViewState::Depth::Landing)
-        if (const auto* landing = session.landing())
-            return ShownSection{&landing->section, Role::Landing, landing->depthMm, landingWords(*landing)};
+        if (const auto* landing = session.landingShown())
+            return ShownSection{&landing->section, Role::Landing, landing->depthMm, landingWords(*landing), session.isLandingMeasured()};
     if (state.depthKind() == ViewState::Depth::Plug)
         if (const auto* plug = session.plug())
             return ShownSection{&plug->section, Role::Section, depthOf(*m, plug->section.center), landingWords(*plug)};

@@ -15,6 +15,7 @@ struct ShownSection {
     Role role = Role::Section;
     double depthMm = 0.0;
     QString title; ///< "ostium", "landing zone 10.0 mm", "at 14.5 mm"
+    bool measured = true; ///< false: the outline alone is known, and no value of it may be told
 };
 
 /// Nothing while there is no measurement.

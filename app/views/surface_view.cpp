@@ -217,7 +217,7 @@ void SurfaceView::paintEvent(QPaintEvent*) {
         SurfaceOverlay overlay;
         overlay.measurement = m_session.measurement();
         overlay.marks = marks ? &*marks : nullptr;
-        overlay.landing = m_session.landing();
+        overlay.landing = m_session.landingShown();
         if (m_state.depthKind() == ViewState::Depth::Free)
             overlay.shown = nearestProfile(*m_session.measurement(), m_state.cursorMm());
         overlay.lines = m_lines;

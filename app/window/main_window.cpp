@@ -12,6 +12,7 @@
 #include "app/panels/start_page.h"
 #include "app/views/course_page.h"
 #include "app/views/echo_page.h"
+#include "app/views/first_picture_view.h"
 #include "app/views/fluoro_page.h"
 #include "app/views/same_cut_page.h"
 #include "app/window/appendage_page.h"
@@ -121,6 +122,8 @@ void MainWindow::makePages() {
     m_shelf->add(Page::Course, tr("Course"), tr("Pressures and stasis over time, release check, scores, decision"),
                  QKeySequence(Qt::CTRL | Qt::Key_7), new CoursePage(m_answers, m_state));
     m_shelf->setStart(m_start);
+    m_first = new FirstPictureView(m_session, m_state, this);
+    m_first->hide();
 }
 
 QWidget* MainWindow::makeLeft() {
@@ -168,6 +171,7 @@ void MainWindow::connectSession() {
     connect(m_caution, &CautionStrip::dismissed, this,
             [this] { m_settings.setCautionsDismissed(QStringLiteral(GAUGE_VERSION)); });
     connect(&m_session, &Session::imagesChanged, this, &MainWindow::onImages);
+    connect(&m_session, &Session::firstPictureChanged, this, &MainWindow::refreshOpen);
     connect(&m_session, &Session::measurementChanged, this, &MainWindow::onMeasurement);
     connect(&m_session.document(), &CaseDocument::changed, this, &MainWindow::refreshTitle);
     connect(&m_session.document(), &CaseDocument::fileChanged, this, &MainWindow::refreshTitle);

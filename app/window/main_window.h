@@ -27,6 +27,7 @@ class AppendagePage;
 class CautionStrip;
 class ComparisonPanel;
 class DecisionTabs;
+class FirstPictureView;
 class LibraryWindow;
 class MarksPanel;
 class MeetingView;
@@ -152,6 +153,7 @@ private:
     QWidget* m_leftSide = nullptr;
     PageShelf* m_shelf = nullptr;
     StartPage* m_start = nullptr;
+    FirstPictureView* m_first = nullptr;
     AppendagePage* m_appendage = nullptr;
     ScannerPage* m_scanner = nullptr;
     MarksPanel* m_marks = nullptr;

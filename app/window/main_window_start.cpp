@@ -5,6 +5,7 @@
 #include "app/models/demo_charts.h"
 #include "app/panels/caution_strip.h"
 #include "app/panels/start_page.h"
+#include "app/views/first_picture_view.h"
 #include "app/window/main_window.h"
 #include "app/window/page_shelf.h"
 
@@ -59,9 +60,11 @@ void MainWindow::connectStart() {
     m_start->showRecent(m_settings.recentCases(), unsavedFolder());
 }
 
-/// While nothing is open there is nothing to say beside the start page.
+/// While nothing is open there is nothing to say beside the start page; nor beside the first picture of another case.
 void MainWindow::refreshOpen() {
-    const bool open = isOpen();
+    const FirstPicture* first = m_session.firstPicture();
+    const bool open = isOpen() && !(first && first->ofNewCase);
+    m_shelf->setWaiting(first ? m_first : nullptr);
     m_shelf->setOpen(open);
     m_leftSide->setVisible(open);
     m_right->setVisible(open);

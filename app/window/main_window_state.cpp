@@ -72,7 +72,7 @@ bool MainWindow::mayLeaveCase() {
 }
 
 void MainWindow::makeMeeting() {
-    m_meeting = new MeetingView(m_session, m_state, m_answers);
+    m_meeting = new MeetingView(m_session, m_state, m_answers, m_images);
     m_whole->addWidget(m_meeting);
     connect(m_meeting, &MeetingView::left, this, [this] { m_state.setMode(ViewState::Mode::Reading); });
 }

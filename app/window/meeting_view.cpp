@@ -1,12 +1,15 @@
 #include "app/window/meeting_view.h"
 
 #include "app/drawing/palette.h"
+#include "app/format/evidence_words.h"
 #include "app/format/words.h"
 #include "app/models/key_values.h"
+#include "app/views/cine_view.h"
 #include "app/views/cross_section_view.h"
 #include "app/views/long_section_view.h"
 #include "app/views/surface_view.h"
 #include "app/window/theme.h"
+#include "core/record/picture_readings.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -15,6 +18,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <set>
+#include <tuple>
 
 namespace gauge::app {
 namespace {
@@ -34,14 +39,23 @@ QString coloured(const QString& text, const QColor& colour) {
     return QStringLiteral("<span style='color:%1'>%2</span>").arg(colour.name(), text.toHtmlEscaped());
 }
 
+/// The frame on which this evidence was measured first; the first one where nothing is drawn.
+int measuredFrame(const core::CaseRecord& record, const std::string& evidence) {
+    for (const auto& [id, drawing] : record.drawings)
+        if (const auto* site = std::get_if<core::PictureSite>(&drawing.content.site); site && drawing.content.evidence == evidence)
+            return site->frame;
+    return 0;
+}
+
 } // namespace
 
 int MeetingView::textPixels(int windowHeight) {
     return std::max(12, (windowHeight + kLinesPerWindow - 1) / kLinesPerWindow);
 }
 
-MeetingView::MeetingView(Session& session, ViewState& state, Answers& answers, QWidget* parent)
-    : QWidget(parent), m_session(session), m_state(state), m_answers(answers), m_pictures(new QStackedWidget(this)),
+MeetingView::MeetingView(Session& session, ViewState& state, Answers& answers, EvidenceImages& images, QWidget* parent)
+    : QWidget(parent), m_session(session), m_state(state), m_answers(answers), m_cine(new CineView(session, state, images)),
+      m_pictures(new QStackedWidget(this)),
       m_title(new QLabel(this)), m_count(new QLabel(this)), m_values(wrapping(this)), m_size(wrapping(this)),
       m_caution(new QLabel(this)), m_side(new QScrollArea(this)) {
     setFocusPolicy(Qt::StrongFocus);
@@ -87,6 +101,8 @@ MeetingView::MeetingView(Session& session, ViewState& state, Answers& answers, Q
     addSlide(tr("CT: surface of the blood"), new SurfaceView(session, state), {}, measured);
     addSlide(tr("CT, echo and fluoroscopy side by side"), makeComparison(), {}, [this] { return m_comparison.columnCount() > 1; });
 
+    m_pictures->addWidget(m_cine);
+    m_cine->setFocusPolicy(Qt::NoFocus);
     connect(&session.document(), &CaseDocument::changed, this, &MeetingView::refresh);
     connect(&session, &Session::measurementChanged, this, &MeetingView::refresh);
     connect(&answers, &Answers::changed, this, &MeetingView::refresh);
@@ -145,11 +161,42 @@ void MeetingView::addSlide(const QString& title, QWidget* widget, std::function<
     m_slides.push_back({title, widget, std::move(enter), std::move(isThere)});
 }
 
+/// Those of CT, then echo and X-ray in the order of the course, at last the comparison.
 std::vector<const MeetingView::Slide*> MeetingView::present() const {
     std::vector<const Slide*> there;
-    for (const Slide& slide : m_slides)
+    for (const Slide& slide : m_slides) {
+        if (slide.widget->isAncestorOf(m_table))
+            for (const Slide& evidence : m_evidence)
+                there.push_back(&evidence);
         if (!slide.isThere || slide.isThere()) there.push_back(&slide);
+    }
     return there;
+}
+
+/// Each echo view and X-ray run on which something is drawn, at the frame where it is drawn.
+void MeetingView::refreshEvidence() {
+    const core::CaseRecord& record = m_session.record();
+    std::set<std::string> drawn;
+    for (const auto& [id, drawing] : record.drawings)
+        if (std::holds_alternative<core::PictureSite>(drawing.content.site)) drawn.insert(drawing.content.evidence);
+    std::vector<std::pair<std::tuple<core::Stage, bool, double, std::string>, Slide>> slides;
+    for (const auto& [id, entry] : record.evidence) {
+        const core::Evidence& e = entry.content;
+        if (e.kind == core::EvidenceKind::Ct || !drawn.contains(id)) continue;
+        const QString title = tr("%1, %2").arg(evidenceTitle(e), momentWords(record, core::momentKey(e)));
+        const auto enter = [this, id = QString::fromStdString(id), frame = measuredFrame(record, id)] { showEvidence(id, frame); };
+        slides.push_back({{e.stage, e.kind == core::EvidenceKind::Fluoroscopy, e.probeAngleDeg.value_or(360.0), id},
+                          Slide{title, m_cine, enter, {}}});
+    }
+    std::sort(slides.begin(), slides.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    m_evidence.clear();
+    for (auto& slide : slides)
+        m_evidence.push_back(std::move(slide.second));
+}
+
+void MeetingView::showEvidence(const QString& id, int frame) {
+    m_cine->setEvidence(id);
+    m_cine->showFrame(frame);
 }
 
 int MeetingView::slideCount() const {
@@ -174,6 +221,7 @@ void MeetingView::showSlide(int at) {
 
 void MeetingView::refresh() {
     if (!isVisible()) return;
+    refreshEvidence();
     m_pictures->setVisible(slideCount() > 0);
     refreshValues();
     refreshSize();

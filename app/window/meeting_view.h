@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/document/answers.h"
+#include "app/document/evidence_images.h"
 #include "app/models/comparison_model.h"
 #include "app/models/sizes_model.h"
 #include "app/models/view_state.h"
@@ -19,10 +20,12 @@ class QVBoxLayout;
 
 namespace gauge::app {
 
+class CineView;
+
 class MeetingView : public QWidget {
     Q_OBJECT
 public:
-    MeetingView(Session& session, ViewState& state, Answers& answers, QWidget* parent = nullptr);
+    MeetingView(Session& session, ViewState& state, Answers& answers, EvidenceImages& images, QWidget* parent = nullptr);
 
     /// A picture to page through. `enter` is called when it comes up; `isThere` says whether the case has it.
     void addSlide(const QString& title, QWidget* widget, std::function<void()> enter = {},
@@ -52,6 +55,8 @@ private:
         std::function<bool()> isThere;
     };
     std::vector<const Slide*> present() const;
+    void refreshEvidence();
+    void showEvidence(const QString& id, int frame);
     void refresh();
     void refreshValues();
     QWidget* makeComparison();
@@ -66,6 +71,8 @@ private:
     ComparisonModel m_comparison;
     QLabel* m_table = nullptr;
     std::vector<Slide> m_slides;
+    std::vector<Slide> m_evidence; ///< echo views and X-ray runs, after those of CT
+    CineView* m_cine;              ///< shows one of them
     int m_at = 0;
     QStackedWidget* m_pictures;
     QLabel* m_title;

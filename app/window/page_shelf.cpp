@@ -60,6 +60,13 @@ void PageShelf::setOpen(bool open) {
     showCurrent();
 }
 
+void PageShelf::setWaiting(QWidget* waiting) {
+    if (waiting == m_waiting) return;
+    m_waiting = waiting;
+    if (waiting && m_stack->indexOf(waiting) < 0) m_stack->addWidget(waiting);
+    showCurrent();
+}
+
 const PageShelf::Entry* PageShelf::entry(Page page) const {
     for (const Entry& entry : m_entries)
         if (entry.page == page) return &entry;
@@ -71,7 +78,7 @@ void PageShelf::showCurrent() {
     // While a case is open the start page takes no room: the stack is as wide as the widest of its parts.
     if (m_start) m_start->setSizePolicy(m_open ? QSizePolicy::Ignored : QSizePolicy::Preferred, m_open ? QSizePolicy::Ignored : QSizePolicy::Preferred);
     m_bar->setVisible(m_open);
-    if (QWidget* wanted = now ? now->widget : m_start) m_stack->setCurrentWidget(wanted);
+    if (QWidget* wanted = m_waiting ? m_waiting : now ? now->widget : m_start) m_stack->setCurrentWidget(wanted);
     for (const Entry& entry : m_entries)
         entry.show->setChecked(&entry == now);
     for (const auto& [page, widget] : m_beside)

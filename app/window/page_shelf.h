@@ -40,6 +40,8 @@ public:
     /// Shown while nothing is open.
     void setStart(QWidget* start);
     void setOpen(bool open);
+    /// Shown instead of any page while it is set: what there is to see while images are loaded. Null: the page again.
+    void setWaiting(QWidget* waiting);
 
     /// The buttons; the window puts them where it wants.
     QWidget* bar() const { return m_bar; }
@@ -62,6 +64,7 @@ private:
     QHBoxLayout* m_buttons;
     QStackedWidget* m_stack;
     QWidget* m_start = nullptr;
+    QWidget* m_waiting = nullptr;
     bool m_open = false;
     std::vector<Entry> m_entries;
     std::vector<std::pair<Page, QWidget*>> m_beside;

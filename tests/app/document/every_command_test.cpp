@@ -106,6 +106,7 @@ std::vector<Named> commands() {
         COMMAND(MoveLanding, 12.0, 1),
         COMMAND(TiltLanding, (core::PatientVector{Eigen::Vector3d(0, 3, 4)}), 2),
         BARE_COMMAND(SquareLanding),
+        COMMAND(SetSecondLanding, 14.0, 1),
         COMMAND(SetPlugPlane, 11.0, 1),
         COMMAND(PlaceDrawing, "1", line(5)),
         COMMAND(MoveDrawingPoint, "1", line(6), 1),

@@ -243,6 +243,7 @@ TEST_F(Drawings, OnTheLandingPlaneIsStaleWhenItMovesUntilConfirmed) {
     session.moveLanding(14.0, 77);
     EXPECT_TRUE(isStale());
     EXPECT_TRUE(drawingCaption(session.record(), "1").contains(QStringLiteral("stale until confirmed")));
+    ASSERT_TRUE(fixture::waitUntil([this] { return !session.isMeasuring(); }));
     const auto* landing = session.landing();
     ASSERT_NE(landing, nullptr);
     QTest::keyClick(&cross, Qt::Key_Return);

@@ -372,6 +372,10 @@ TEST_F(ComparisonModelTest, APreviewReplacesTheLandingZoneOfCtOnly) {
     core::LandingZone zone = fixture::syntheticMeasurement().landingZones.front();
     zone.section.metrics.longestDiameterMm.value = 33.3;
     model.setPreview(&zone);
+    model.setPreview(&zone, false);
+    EXPECT_EQ(landing.data().toString(), QStringLiteral("measuring …")) << "a value of another plane is not told";
+    EXPECT_EQ(ostium.data().toString(), other);
+    model.setPreview(&zone);
     EXPECT_TRUE(landing.data().toString().startsWith("33.3"));
     EXPECT_EQ(ostium.data().toString(), other);
     model.setPreview(nullptr);

@@ -80,6 +80,21 @@ TEST_F(DepthStripTest, TheReadoutSaysEachBandWithPressureAndInterval) {
     EXPECT_TRUE(text.contains(QString::fromUtf8("–"))) << "the interval";
 }
 
+TEST_F(DepthStripTest, TheReadoutTellsNoValueOfAPlaneThatIsBeingMeasured) {
+    DepthReadout readout(session, state);
+    state.showLanding();
+    const QStringList before = readout.lines();
+    session.previewLanding(15.0);
+    const QStringList lines = readout.lines();
+    EXPECT_TRUE(lines.front().contains(QStringLiteral("15.0"))) << lines.front().toStdString();
+    EXPECT_EQ(lines.filter(QStringLiteral("measuring …")).size(), 4) << "three diameters and the area";
+    ASSERT_TRUE(fixture::waitUntil([&] { return session.isLandingMeasured(); }));
+    EXPECT_TRUE(readout.lines().filter(QStringLiteral("measuring …")).isEmpty());
+    EXPECT_NE(readout.lines(), before);
+    session.dropPreviews();
+    EXPECT_EQ(readout.lines(), before);
+}
+
 TEST_F(DepthStripTest, DrawsInBothThemesOnTheirOwnGround) {
     DepthStripView strip(session, state);
     strip.setAnswers(answers);

@@ -15,19 +15,14 @@
 #include <QToolButton>
 
 namespace gauge::app {
-namespace {
-
-using Place = LibraryPlace;
-
-} // namespace
 
 LibrarySettingsPart::LibrarySettingsPart(QFormLayout& form, QWidget* dialog)
     : QObject(dialog), m_form(form), m_dialog(dialog), m_kind(new QComboBox), m_file(new QLineEdit), m_service(new QLineEdit),
       m_host(new QLineEdit), m_port(new QSpinBox), m_database(new QLineEdit), m_user(new QLineEdit), m_tls(new QComboBox),
       m_outcome(note({})) {
     m_kind->setObjectName("libraryKind");
-    m_kind->addItem(tr("A file of your own"), static_cast<int>(Place::Kind::Sqlite));
-    m_kind->addItem(tr("A server of the team (PostgreSQL)"), static_cast<int>(Place::Kind::Postgres));
+    m_kind->addItem(tr("A file of your own"), static_cast<int>(LibraryPlace::Kind::Sqlite));
+    m_kind->addItem(tr("A server of the team (PostgreSQL)"), static_cast<int>(LibraryPlace::Kind::Postgres));
     form.addRow(tr("&Library"), m_kind);
     addFile();
     addServer();
@@ -68,11 +63,11 @@ void LibrarySettingsPart::addFile() {
     across->setContentsMargins(0, 0, 0, 0);
     across->addWidget(m_file, 1);
     across->addWidget(browse);
-    addRow(tr("&File"), row, m_file, Place::Kind::Sqlite);
+    addRow(tr("&File"), row, m_file, LibraryPlace::Kind::Sqlite);
 }
 
 void LibrarySettingsPart::addServer() {
-    const auto kind = Place::Kind::Postgres;
+    const auto kind = LibraryPlace::Kind::Postgres;
     addRow(tr("&Host"), m_host, m_host, kind);
     m_host->setObjectName("libraryHost");
     m_host->setPlaceholderText(tr("name or address of the server"));
@@ -108,7 +103,7 @@ void LibrarySettingsPart::addServer() {
     m_rows.push_back({m_outcome, kind});
 }
 
-void LibrarySettingsPart::addRow(const QString& label, QWidget* row, QWidget* field, Place::Kind kind) {
+void LibrarySettingsPart::addRow(const QString& label, QWidget* row, QWidget* field, LibraryPlace::Kind kind) {
     auto* words = new QLabel(label);
     words->setBuddy(field);
     if (field->accessibleName().isEmpty()) field->setAccessibleName(QString(label).remove(QLatin1Char('&')));
@@ -117,8 +112,8 @@ void LibrarySettingsPart::addRow(const QString& label, QWidget* row, QWidget* fi
 }
 
 LibraryPlace LibrarySettingsPart::place() const {
-    Place chosen = usualLibraryPlace();
-    chosen.kind = static_cast<Place::Kind>(m_kind->currentData().toInt());
+    LibraryPlace chosen = usualLibraryPlace();
+    chosen.kind = static_cast<LibraryPlace::Kind>(m_kind->currentData().toInt());
     if (const QString file = m_file->text().trimmed(); !file.isEmpty()) chosen.path = file;
     chosen.service = m_service->text().trimmed();
     chosen.host = m_host->text().trimmed();
@@ -129,7 +124,7 @@ LibraryPlace LibrarySettingsPart::place() const {
     return chosen;
 }
 
-void LibrarySettingsPart::show(const Place& place) {
+void LibrarySettingsPart::show(const LibraryPlace& place) {
     m_kind->setCurrentIndex(m_kind->findData(static_cast<int>(place.kind)));
     m_file->setText(place.path.isEmpty() ? usualLibraryPlace().path : place.path);
     m_service->setText(place.service);
@@ -143,13 +138,13 @@ void LibrarySettingsPart::show(const Place& place) {
 }
 
 void LibrarySettingsPart::showRows() {
-    const Place::Kind kind = place().kind;
+    const LibraryPlace::Kind kind = place().kind;
     for (const auto& [widget, of] : m_rows)
         m_form.setRowVisible(widget, of == kind && (widget != m_outcome || !m_outcome->text().isEmpty()));
 }
 
 void LibrarySettingsPart::keep() {
-    const Place chosen = place();
+    const LibraryPlace chosen = place();
     setLibraryPlaceInSettings(chosen);
     m_outcome->clear();
     showRows();
@@ -161,7 +156,7 @@ void LibrarySettingsPart::say(const QString& text) {
 }
 
 void LibrarySettingsPart::tryConnection() {
-    const Place chosen = place();
+    const LibraryPlace chosen = place();
     if (chosen.host.isEmpty() && chosen.service.isEmpty()) {
         say(tr("Name the server's host first, or a name of the service file."));
         return;

@@ -5,6 +5,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QToolButton>
+#include <cmath>
 
 namespace gauge::app {
 namespace {
@@ -77,7 +78,8 @@ void LandingEditor::refresh() {
     const auto show = [](NumberEdit* edit, std::optional<double> mm) {
         if (!edit->hasFocus() || edit->value() != mm) edit->setValue(mm);
     };
-    show(m_first, place ? std::optional(place->depthMm) : depths.empty() ? std::nullopt : std::optional(depths.front()));
+    const auto tenths = [](double mm) { return std::round(10.0 * mm) / 10.0; }; // a drag stops anywhere
+    show(m_first, place ? std::optional(tenths(place->depthMm)) : depths.empty() ? std::nullopt : std::optional(depths.front()));
     show(m_second, depths.size() > 1 ? std::optional(depths[1]) : std::nullopt);
     show(m_plug, record.landing.plugMm);
     m_first->setEnabled(measured);

@@ -131,6 +131,7 @@ TEST_F(PlanesAndContours, AnEndHandleTiltsTheLandingPlane) {
     QTest::mouseRelease(&view, Qt::LeftButton, {}, to.toPoint());
     ASSERT_TRUE(session.record().landing.normal);
     EXPECT_NEAR(core::angleBetweenDeg(before.normal, *session.record().landing.normal), 12.0, 0.6) << "the press is rounded to a pixel";
+    ASSERT_TRUE(fixture::waitUntil([this] { return session.isLandingMeasured(); }));
     EXPECT_LT(core::distanceMm(session.landingPlane()->point, before.point), 1e-9) << "it turns about the axis";
     EXPECT_EQ(session.record().landing.depthsMm, record.landing.depthsMm);
     const core::CaseRecord after = session.record();
@@ -262,6 +263,8 @@ TEST_F(PlanesAndContours, ACorrectedContourIsStaleWhenItsPlaneMovesUntilConfirme
     session.moveLanding(14.0, 5);
     EXPECT_TRUE(core::isStale(session.record(), value("landing-1/area")));
     EXPECT_FALSE(core::isStale(session.record(), value("ostium/area"))) << "exactly its dependents";
+    ASSERT_TRUE(fixture::waitUntil([this] { return !session.isMeasuring(); }));
+    EXPECT_TRUE(core::isStale(session.record(), value("landing-1/area"))) << "the plane is measured, the correction is not confirmed";
     cross.confirmContour();
     EXPECT_FALSE(core::isStale(session.record(), value("landing-1/area")));
 }

@@ -6,6 +6,7 @@
 #include "tests/app/trial/hand.h"
 #include "tests/app/trial/sample_stage.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <vector>

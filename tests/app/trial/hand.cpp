@@ -6,6 +6,7 @@
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QComboBox>
+#include <QCompleter>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFileDialog>
@@ -63,11 +64,16 @@ QWidget* Hand::front() const {
 /// The one that fits and that a pointer can reach: visible, enabled, scrolled into sight (which is an act where it takes one).
 QWidget* Hand::reachable(const QString& what, const std::function<bool(const QWidget&)>& fits) {
     QWidget* hidden = nullptr;
+    const auto seenAt = [&](const QWidget& widget) { // the middle of what is seen of it
+        const QRect seen = widget.visibleRegion().boundingRect();
+        return seen.isEmpty() ? QPoint(-1, -1) : seen.center();
+    };
     for (QWidget* widget : front()->findChildren<QWidget*>()) {
         if (!fits(*widget) || !widget->isVisible()) continue;
         hidden = widget;
         if (!widget->isEnabled()) continue;
-        if (!widget->visibleRegion().contains(widget->rect().center())) {
+        const bool isList = qobject_cast<QAbstractItemView*>(widget); // may be longer than its room
+        if (isList ? widget->visibleRegion().isEmpty() : !widget->visibleRegion().contains(widget->rect().center())) {
             // Turns the wheel over the part that scrolls.
             for (QWidget* up = widget->parentWidget(); up; up = up->parentWidget())
                 if (auto* area = qobject_cast<QScrollArea*>(up)) {
@@ -75,8 +81,9 @@ QWidget* Hand::reachable(const QString& what, const std::function<bool(const QWi
                     act(QStringLiteral("scroll to “%1”").arg(what));
                 }
         }
-        if (!widget->visibleRegion().contains(widget->rect().center())) continue;
-        QWidget* top = front()->childAt(widget->mapTo(front(), widget->rect().center()));
+        const QPoint at = isList ? seenAt(*widget) : widget->rect().center();
+        if (!widget->visibleRegion().contains(at)) continue;
+        QWidget* top = front()->childAt(widget->mapTo(front(), at));
         if (top && (top == widget || widget->isAncestorOf(top))) return widget;
     }
     ADD_FAILURE() << "“" << what.toStdString() << "” " << (hidden ? "cannot be pressed now" : "is nowhere on screen") << ". On screen: "
@@ -207,7 +214,15 @@ void Hand::clickRow(const QString& table, const QString& text) {
         const QModelIndex at = view->model()->index(row, 0);
         if (!read(at.data().toString()).contains(text)) continue;
         view->scrollTo(at);
-        press(*view->viewport(), view->visualRect(at).center(), QStringLiteral("click the row “%1”").arg(text));
+        const QPoint centre = view->visualRect(at).center();
+        for (QWidget* up = view->parentWidget(); up; up = up->parentWidget())
+            if (auto* area = qobject_cast<QScrollArea*>(up); area && !view->viewport()->visibleRegion().contains(centre)) {
+                const QPoint inside = view->viewport()->mapTo(area->widget(), centre);
+                area->ensureVisible(inside.x(), inside.y(), 20, 40);
+                act(QStringLiteral("scroll to “%1”").arg(text));
+            }
+        EXPECT_TRUE(view->viewport()->visibleRegion().contains(centre)) << "the row is out of sight";
+        press(*view->viewport(), centre, QStringLiteral("click the row “%1”").arg(text));
         return;
     }
     ADD_FAILURE() << "“" << table.toStdString() << "” has no row “" << text.toStdString() << "”";
@@ -226,6 +241,7 @@ void Hand::answerFileDialog(const QString& path, const std::function<void()>& ac
         timer.stop();
         name->selectAll();
         QTest::keyClicks(name, path);
+        if (name->completer() && name->completer()->popup()) name->completer()->popup()->hide(); // else Enter is the list's
         m_acts.push_back(QStringLiteral("type the path into the dialog").toStdString());
         QTest::keyClick(name, Qt::Key_Return);
         m_acts.push_back(std::string("confirm it"));

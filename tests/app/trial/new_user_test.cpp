@@ -40,10 +40,6 @@ template <class Widget> Widget* onScreen(MainWindow& window) {
     return nullptr;
 }
 
-QPoint eye(const ImageView& view, const core::PatientPoint& place) {
-    return view.map()->fromPatient(place).toPoint(); // the person sees where it is
-}
-
 } // namespace
 
 TEST(NewUser, GoesFromTheStartPageToAPrintedDecisionOnTheSampleCase) {

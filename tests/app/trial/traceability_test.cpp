@@ -203,7 +203,9 @@ void SampleCase::expectCt(const core::RecordedValue& value, const std::string& w
             EXPECT_NEAR(core::estimateOf(shown->section->metrics, name.metric).value, value.estimate.value, 1e-9) << what;
         }
     }
-    if (value.id.starts_with("turn/")) EXPECT_EQ(shown->role, Role::Section) << what;
+    if (value.id.starts_with("turn/")) {
+        EXPECT_EQ(shown->role, Role::Section) << what;
+    }
 }
 
 void SampleCase::expectBack(const QModelIndex& cell) {

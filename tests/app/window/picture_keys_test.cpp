@@ -30,6 +30,12 @@ protected:
         for (auto* view : window.findChildren<ScannerSectionView*>())
             if (view->isVisible()) views.push_back(view);
         ASSERT_EQ(views.size(), 3u);
+        ASSERT_TRUE(fixture::waitUntil([&] { return !window.isWorking(); }));
+        for (int i = 0; i < 3; ++i) { // the parts find their room
+            QTest::qWait(30);
+            for (auto* view : views)
+                view->grab();
+        }
     }
     void key(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
         QTest::keyClick(QApplication::focusWidget() ? QApplication::focusWidget() : &window, key, modifiers);

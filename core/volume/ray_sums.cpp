@@ -1,5 +1,7 @@
 #include "core/volume/ray_sums.h"
 
+#include "core/fast/fast_path.h"
+
 #include <algorithm>
 #include <limits>
 
@@ -26,9 +28,8 @@ struct BetweenVoxels {
 
 bool avx2Serves([[maybe_unused]] const RayBundle& rays) {
 #if defined(__x86_64__)
-    static const bool has = __builtin_cpu_supports("avx2");
     const std::ptrdiff_t farthest = rays.sizeP * rays.strideP + rays.sizeQ * rays.strideQ;
-    return has && rays.sizeP > 1 && rays.sizeQ > 1 && rays.slices > 1 && farthest < std::numeric_limits<std::int32_t>::max();
+    return fastPath() == FastPath::Avx2 && rays.sizeP > 1 && rays.sizeQ > 1 && rays.slices > 1 && farthest < std::numeric_limits<std::int32_t>::max();
 #else
     return false;
 #endif

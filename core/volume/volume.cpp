@@ -8,6 +8,19 @@ namespace gauge::core {
 Result<std::shared_ptr<const Volume>> Volume::make(Eigen::Vector3i size, std::vector<std::int16_t> voxels,
                                                    const Eigen::Affine3d& patientFromVoxel,
                                                    VoxelQuantity quantity, std::string frameOfReferenceUid) {
+    return hold(size, std::move(voxels), patientFromVoxel, quantity, std::move(frameOfReferenceUid));
+}
+
+Result<std::shared_ptr<const Volume>> Volume::takeOver(Eigen::Vector3i size, LargeVector<std::int16_t> voxels,
+                                                       const Eigen::Affine3d& patientFromVoxel,
+                                                       VoxelQuantity quantity, std::string frameOfReferenceUid) {
+    return hold(size, std::move(voxels), patientFromVoxel, quantity, std::move(frameOfReferenceUid));
+}
+
+template <class Block>
+Result<std::shared_ptr<const Volume>> Volume::hold(const Eigen::Vector3i& size, Block voxels,
+                                                   const Eigen::Affine3d& patientFromVoxel, VoxelQuantity quantity,
+                                                   std::string frameOfReferenceUid) {
     if ((size.array() < 1).any())
         return failure(ErrorCode::InvalidArgument, "Cannot make a volume: each of its sizes must be at least 1.");
     const auto wanted = static_cast<std::size_t>(size.x()) * static_cast<std::size_t>(size.y()) *
@@ -25,7 +38,10 @@ Result<std::shared_ptr<const Volume>> Volume::make(Eigen::Vector3i size, std::ve
 
     std::shared_ptr<Volume> volume(new Volume);
     volume->m_size = size;
-    volume->m_voxels = std::move(voxels);
+    const auto block = std::make_shared<const Block>(std::move(voxels));
+    volume->m_voxels = block->data();
+    volume->m_count = block->size();
+    volume->m_owner = block;
     volume->m_patientFromVoxel = patientFromVoxel;
     volume->m_voxelFromPatient = patientFromVoxel.inverse();
     volume->m_quantity = quantity;

@@ -2,6 +2,7 @@
 // Sampling is in volume/sampling.h, sections in volume/section_image.h.
 #pragma once
 
+#include "core/fast/large_vector.h"
 #include "core/geometry/points.h"
 #include "core/result.h"
 
@@ -30,10 +31,14 @@ public:
     static Result<std::shared_ptr<const Volume>> make(Eigen::Vector3i size, std::vector<std::int16_t> voxels,
                                                       const Eigen::Affine3d& patientFromVoxel,
                                                       VoxelQuantity quantity, std::string frameOfReferenceUid);
+    /// The same; the block, on large pages, is taken over as it is. For readers of whole series.
+    static Result<std::shared_ptr<const Volume>> takeOver(Eigen::Vector3i size, LargeVector<std::int16_t> voxels,
+                                                          const Eigen::Affine3d& patientFromVoxel,
+                                                          VoxelQuantity quantity, std::string frameOfReferenceUid);
 
     const Eigen::Vector3i& size() const { return m_size; }
-    const std::int16_t* data() const { return m_voxels.data(); }
-    std::size_t voxelCount() const { return m_voxels.size(); }
+    const std::int16_t* data() const { return m_voxels; }
+    std::size_t voxelCount() const { return m_count; }
     VoxelQuantity quantity() const { return m_quantity; }
     const std::string& frameOfReferenceUid() const { return m_frameOfReferenceUid; }
     const Eigen::Affine3d& patientFromVoxel() const { return m_patientFromVoxel; }
@@ -58,9 +63,15 @@ public:
 
 private:
     Volume() = default;
+    template <class Block>
+    static Result<std::shared_ptr<const Volume>> hold(const Eigen::Vector3i& size, Block voxels,
+                                                      const Eigen::Affine3d& patientFromVoxel,
+                                                      VoxelQuantity quantity, std::string frameOfReferenceUid);
 
     Eigen::Vector3i m_size = Eigen::Vector3i::Zero();
-    std::vector<std::int16_t> m_voxels;
+    std::shared_ptr<const void> m_owner; ///< of the block
+    const std::int16_t* m_voxels = nullptr;
+    std::size_t m_count = 0;
     Eigen::Affine3d m_patientFromVoxel = Eigen::Affine3d::Identity();
     Eigen::Affine3d m_voxelFromPatient = Eigen::Affine3d::Identity();
     VoxelQuantity m_quantity = VoxelQuantity::HounsfieldUnits;

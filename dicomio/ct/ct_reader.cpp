@@ -156,7 +156,7 @@ private:
 struct Loading {
     const SliceLoader& loader;
     const StackGeometry& geometry;
-    std::vector<std::int16_t>& voxels;
+    core::LargeVector<std::int16_t>& voxels;
     std::size_t sliceVoxels;
     Failure& failed;
     SharedProgress& progress;
@@ -207,7 +207,8 @@ void loadResampled(const Loading& l, std::size_t begin, std::size_t end) {
     }
 }
 
-Result<std::vector<std::int16_t>> allocate(const StackGeometry& geometry) {
+/// Not filled: every slice writes its own part.
+Result<core::LargeVector<std::int16_t>> allocate(const StackGeometry& geometry) {
     const std::uint64_t count = static_cast<std::uint64_t>(geometry.size.x()) *
                                 static_cast<std::uint64_t>(geometry.size.y()) *
                                 static_cast<std::uint64_t>(geometry.size.z());
@@ -219,14 +220,14 @@ Result<std::vector<std::int16_t>> allocate(const StackGeometry& geometry) {
     };
     if (count > kMaxVoxels) return tooLarge();
     try {
-        return std::vector<std::int16_t>(static_cast<std::size_t>(count));
+        return core::LargeVector<std::int16_t>(static_cast<std::size_t>(count));
     } catch (const std::bad_alloc&) {
         return tooLarge();
     }
 }
 
-Result<std::vector<std::int16_t>> loadVoxels(const Source& source, const StackGeometry& geometry,
-                                             CtVolume& result, const core::WorkContext& work) {
+Result<core::LargeVector<std::int16_t>> loadVoxels(const Source& source, const StackGeometry& geometry,
+                                                   CtVolume& result, const core::WorkContext& work) {
     const auto loader = SliceLoader::make(source);
     if (!loader) return tl::make_unexpected(loader.error());
     auto voxels = allocate(geometry);
@@ -282,8 +283,8 @@ Result<CtVolume> readCtPhase(const SeriesEntry& series, std::size_t phase, const
     CtVolume result;
     auto voxels = loadVoxels(*source, *geometry, result, work);
     if (!voxels) return tl::make_unexpected(voxels.error());
-    auto volume = core::Volume::make(geometry->size, std::move(*voxels), geometry->patientFromVoxel,
-                                     core::VoxelQuantity::HounsfieldUnits, series.frameOfReferenceUid);
+    auto volume = core::Volume::takeOver(geometry->size, std::move(*voxels), geometry->patientFromVoxel,
+                                         core::VoxelQuantity::HounsfieldUnits, series.frameOfReferenceUid);
     if (!volume) return tl::make_unexpected(volume.error());
     result.volume = std::move(*volume);
     result.seriesUid = series.seriesUid;

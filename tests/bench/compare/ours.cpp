@@ -104,7 +104,8 @@ std::function<Check()> ourSlab(Stage& stage) {
 
 std::function<Check()> ourGrow(Stage& stage) {
     return [&volume = stage.volume(), seed = stage.chamberVoxel()]() -> Check {
-        auto grown = std::make_shared<core::BitRows>(core::grownFrom(bright(volume), std::span(&seed, 1)));
+        const core::ValueBlock block{volume.data(), volume.size(), volume.patientFromVoxel()};
+        auto grown = std::make_shared<core::BitRows>(core::grownAbove(block, kLevelHu - 1, std::span(&seed, 1)));
         return [grown] { return voxelsOf(*grown); };
     };
 }

@@ -102,6 +102,18 @@ def oblique(path, nx, ny, nz, columns, rows, *matrix):
     return picture, lambda: float(picture.mean(dtype=np.float64))
 
 
+def prepare(name, arguments):
+    """Data into memory, prices of ways made."""
+    if name in ("components", "grow", "surface", "oblique"):
+        volume(*arguments[:4])
+    elif name.startswith("distance"):
+        box(*arguments[:2], np.uint8)
+    elif name in ("arrival", "minimal_path"):
+        costs_of(*arguments[:2], "plain" if name == "arrival" else "deep")
+    else:
+        array(arguments[0], np.float32, (int(arguments[2]), int(arguments[1])))
+
+
 def resident(key):
     with open("/proc/self/status") as status:
         for line in status:
@@ -114,13 +126,10 @@ def main():
     tasks = {f.__name__: f for f in (components, grow, distance_inside, distance_signed, section_contour, arrival,
                                      minimal_path, surface, oblique)}
     print("ready", flush=True)
-    prepared = set()
     for line in sys.stdin:
         name, *arguments = line.split()
         try:
-            if line not in prepared and name != "surface":  # data into memory, costs made
-                tasks[name](*arguments)
-                prepared.add(line)
+            prepare(name, arguments)
             with open("/proc/self/clear_refs", "w") as clear:
                 clear.write("5")
             before = resident("VmRSS")

@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QCompleter>
+#include <QDialogButtonBox>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFileDialog>
@@ -23,6 +24,7 @@
 #include <QTextEdit>
 #include <QTimer>
 #include <QWheelEvent>
+#include <optional>
 #include <gtest/gtest.h>
 #include <iostream>
 
@@ -64,16 +66,19 @@ QWidget* Hand::front() const {
 /// The one that fits and that a pointer can reach: visible, enabled, scrolled into sight (which is an act where it takes one).
 QWidget* Hand::reachable(const QString& what, const std::function<bool(const QWidget&)>& fits) {
     QWidget* hidden = nullptr;
-    const auto seenAt = [&](const QWidget& widget) { // the middle of what is seen of it
-        const QRect seen = widget.visibleRegion().boundingRect();
-        return seen.isEmpty() ? QPoint(-1, -1) : seen.center();
+    // What scrolls inside is covered by its viewport, and may be longer than its room: the middle of what is seen of it counts.
+    const auto place = [](const QWidget& widget) {
+        const auto* area = qobject_cast<const QAbstractScrollArea*>(&widget);
+        const QWidget& shown = area ? *area->viewport() : widget;
+        const QRegion seen = shown.visibleRegion();
+        const QPoint at = area ? seen.boundingRect().center() : shown.rect().center();
+        return seen.contains(at) ? std::optional(shown.mapTo(&widget, at)) : std::nullopt;
     };
     for (QWidget* widget : front()->findChildren<QWidget*>()) {
         if (!fits(*widget) || !widget->isVisible()) continue;
         hidden = widget;
         if (!widget->isEnabled()) continue;
-        const bool isList = qobject_cast<QAbstractItemView*>(widget); // may be longer than its room
-        if (isList ? widget->visibleRegion().isEmpty() : !widget->visibleRegion().contains(widget->rect().center())) {
+        if (!place(*widget)) {
             // Turns the wheel over the part that scrolls.
             for (QWidget* up = widget->parentWidget(); up; up = up->parentWidget())
                 if (auto* area = qobject_cast<QScrollArea*>(up)) {
@@ -81,9 +86,9 @@ QWidget* Hand::reachable(const QString& what, const std::function<bool(const QWi
                     act(QStringLiteral("scroll to “%1”").arg(what));
                 }
         }
-        const QPoint at = isList ? seenAt(*widget) : widget->rect().center();
-        if (!widget->visibleRegion().contains(at)) continue;
-        QWidget* top = front()->childAt(widget->mapTo(front(), at));
+        const auto at = place(*widget);
+        if (!at) continue;
+        QWidget* top = front()->childAt(widget->mapTo(front(), *at));
         if (top && (top == widget || widget->isAncestorOf(top))) return widget;
     }
     ADD_FAILURE() << "“" << what.toStdString() << "” " << (hidden ? "cannot be pressed now" : "is nowhere on screen") << ". On screen: "
@@ -229,26 +234,33 @@ void Hand::clickRow(const QString& table, const QString& text) {
 }
 
 void Hand::answerFileDialog(const QString& path, const std::function<void()>& act) {
-    bool answered = false;
+    int step = 0;
     QTimer timer;
-    timer.setInterval(50);
+    timer.setInterval(100);
     QObject::connect(&timer, &QTimer::timeout, &timer, [&] {
         auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
-        if (!dialog || answered) return;
-        auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+        auto* name = dialog ? dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit")) : nullptr;
         if (!name || !name->isVisible()) return;
-        answered = true;
-        timer.stop();
-        name->selectAll();
-        QTest::keyClicks(name, path);
-        if (name->completer() && name->completer()->popup()) name->completer()->popup()->hide(); // else Enter is the list's
-        m_acts.push_back(QStringLiteral("type the path into the dialog").toStdString());
-        QTest::keyClick(name, Qt::Key_Return);
-        m_acts.push_back(std::string("confirm it"));
+        if (step++ == 0) {
+            name->setFocus();
+            name->selectAll();
+            QTest::keyClicks(name, path);
+            m_acts.push_back("type the path into the dialog");
+            return;
+        }
+        if (step == 2) m_acts.push_back("confirm it");
+        if (name->completer() && name->completer()->popup()) name->completer()->popup()->hide(); // else the click is the list's
+        for (QAbstractButton* button : dialog->findChildren<QAbstractButton*>()) {
+            auto* box = qobject_cast<QDialogButtonBox*>(button->parentWidget());
+            if (box && box->buttonRole(button) == QDialogButtonBox::AcceptRole && button->isEnabled())
+                return QTest::mouseClick(button, Qt::LeftButton);
+        }
+        if (step > 50) dialog->reject(); // the test fails rather than wait for ever
     });
     timer.start();
     act();
-    EXPECT_TRUE(answered) << "no dialog asked for a path";
+    EXPECT_GT(step, 1) << "no dialog asked for a path";
+    EXPECT_LE(step, 50) << "the dialog did not take the path";
 }
 
 QString Hand::readable() const {

@@ -137,6 +137,7 @@ ExitCode writeReport(const ReportArguments& a, std::ostream& out, std::ostream& 
         return say(err, session.message().text.toStdString(), ExitCode::InputUnreadable);
     if (session.failure()) err << session.failure()->message << '\n';
     session.pictureValues().refresh();
+    session.septumRecorder().refresh();
     answers.finishNow();
     const auto files = writeReportFiles(answers, QFile::encodeName(a.folder).toStdString(), a.request);
     if (!files) return say(err, files.error().message, exitCodeFor(files.error().code));

@@ -2,10 +2,13 @@
 
 #include "app/document/case_file.h"
 #include "app/models/demo_charts.h"
+#include "core/access/crossing.h"
 #include "core/sizing/chart_reader.h"
+#include "core/units/angle.h"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace gauge::app {
 namespace {
@@ -49,6 +52,7 @@ public:
     void fluoroscopy(const Procedure& procedure);
     void looks();
     void choice(const Procedure& procedure, const std::string& chartText);
+    void septum();
     void people();
     CaseFile take() { return {std::move(m_record), std::move(m_journal), "dicom", UnknownFields::object()}; }
 
@@ -332,6 +336,38 @@ void Builder::choice(const Procedure& procedure, const std::string& chartText) {
     set(draft);
 }
 
+/// Invented marks on the described atrium at end-systole: the annulus around the place where the ventricle meets it, leaflets that
+/// meet on the atrium's floor, the fossa on the wall towards the right atrium, 1 mm into the septum. By a straight sheath the repair's
+/// heights and the closure's angles hardly meet in this fossa; a steerable one lets one crossing serve both.
+void Builder::septum() {
+    const sample_case::Scene& scene = phaseAt(m_sample, 45.0).scene;
+    const sample_case::Ellipsoid& atrium = scene.atrium;
+    const Eigen::Vector3d valve = Eigen::Vector3d(0.42, -0.45, -0.79).normalized();
+    const Eigen::Vector3d fossa = Eigen::Vector3d(-0.8617, -0.4975, 0.1).normalized();
+    /// On the atrium's surface, where its normal is turned from `middle` by these angles.
+    const auto around = [&](const Eigen::Vector3d& middle, double firstDeg, double secondDeg, double turn, double outMm) {
+        const Eigen::Vector3d first = Eigen::Vector3d::UnitZ().cross(middle).normalized(), second = middle.cross(first);
+        const auto slope = [](double deg) { return std::tan(deg * kRadPerDegree); };
+        const Eigen::Vector3d normal =
+            (middle + slope(firstDeg) * std::cos(turn) * first + slope(secondDeg) * std::sin(turn) * second).normalized();
+        return scene.patientFrom(atrium.surfacePoint(normal) + outMm * normal);
+    };
+    SeptumMarks marks;
+    constexpr int kAnnulusPoints = 8, kRimPoints = 10;
+    for (int i = 0; i < kAnnulusPoints; ++i)
+        marks.annulus.push_back(around(valve, 36.0, 36.0, 2.0 * std::numbers::pi * i / kAnnulusPoints, 0.0));
+    for (const double degrees : {-14.0, 0.0, 14.0})
+        marks.coaptation.push_back(around(valve, degrees, 0.0, 0.0, 0.0));
+    for (int i = 0; i < kRimPoints; ++i)
+        marks.fossa.push_back(around(fossa, 15.0, 17.0, 2.0 * std::numbers::pi * i / kRimPoints, 1.0));
+    marks.aorticRoot = scene.patientFrom({-19.6, -45.0, 3.0});
+    set(marks);
+    SeptumPlan plan;
+    if (const auto seen = core::crossingScene(marks, std::nullopt, phaseAt(m_sample, 45.0).marks.atrium))
+        plan.crossing = seen->face.frame.patientFromSection({1.5, 5.5});
+    set(plan);
+}
+
 void Builder::people() {
     Patient patient;
     patient.name = m_sample.series.patientName;
@@ -359,6 +395,7 @@ CaseFile sampleRecord(const SampleCase& sample, const std::string& chartText) {
     builder.people();
     builder.images();
     builder.marks();
+    builder.septum();
     if (sample.procedure) {
         builder.moments(*sample.procedure);
         builder.echo(*sample.procedure);

@@ -95,6 +95,7 @@ Session::Session(QObject* parent) : QObject(parent), m_engine{core::measureAppen
         return DrawingRecorder::Source{core::sectionGround(*volume()), provenance()};
     });
     connect(&m_document, &CaseDocument::changed, this, &Session::onChanged);
+    connect(this, &Session::measurementChanged, &m_septumRecorder, &SeptumRecorder::refreshSoon);
     connect(&m_document, &CaseDocument::refused, this, [this](const QString& reason) {
         say(Kind::Warning, tr("Nothing was changed: %1 Save the case under another name to go on with it.").arg(reason));
     });
@@ -630,6 +631,13 @@ core::Provenance Session::provenance() const {
     provenance.author = currentAuthor().toStdString();
     provenance.time = currentTime().toStdString();
     return provenance;
+}
+
+/// Not while the appendage that the marks ask for is not there yet: angles that stand would be lost for a moment.
+SeptumRecorder::Source Session::septumSource() const {
+    if (!m_images || !imagesAreThoseOfTheRecord() || m_measureJob.isRunning()) return {};
+    if (!m_measurement && !m_failure && appendageMarks(record())) return {};
+    return {true, measurement(), provenance()};
 }
 
 void Session::recordValues() {

@@ -8,6 +8,7 @@
 #include "app/document/drawing_recorder.h"
 #include "app/document/load_images.h"
 #include "app/document/picture_values.h"
+#include "app/document/septum_recorder.h"
 #include "app/jobs/following_job.h"
 #include "core/anatomy/appendage.h"
 
@@ -64,6 +65,7 @@ public:
 
     CaseDocument& document() { return m_document; }
     PictureValues& pictureValues() { return m_pictureValues; }
+    SeptumRecorder& septumRecorder() { return m_septumRecorder; }
     const core::CaseRecord& record() const { return m_document.record(); }
     DrawingRecorder& drawings() { return m_drawings; }
     const DrawingRecorder& drawings() const { return m_drawings; }
@@ -215,9 +217,11 @@ private:
     void recordValues();
     QString phaseWords() const;
     core::Provenance provenance() const;
+    SeptumRecorder::Source septumSource() const;
 
     CaseDocument m_document;
     PictureValues m_pictureValues{m_document}; ///< what the drawings on pictures say together
+    SeptumRecorder m_septumRecorder{m_document, [this] { return septumSource(); }};
     std::optional<LoadedImages> m_images;
     std::shared_ptr<const dicomio::SeriesIndex> m_pictures; ///< of a folder without CT
     std::shared_ptr<const dicomio::SeriesIndex> m_offered;

@@ -16,6 +16,7 @@ struct CorePattern {
 std::span<const CorePattern> sizingSentences();
 std::span<const CorePattern> courseSentences(); ///< release, stasis, circulation
 std::span<const CorePattern> imageSentences();  ///< CT, echo, X-ray
+std::span<const CorePattern> accessSentences(); ///< crossing of the septum
 std::span<const CorePattern> sentenceParts();
 std::span<const char* const> coreWordList();
 

@@ -82,7 +82,7 @@ class Sentences {
 public:
     Sentences() {
         const QString words = wordPattern();
-        for (const auto& list : {sizingSentences(), courseSentences(), imageSentences()})
+        for (const auto& list : {sizingSentences(), courseSentences(), imageSentences(), accessSentences()})
             for (const CorePattern& one : list)
                 m_sentences.emplace_back(one, words, true);
         for (const CorePattern& one : sentenceParts())

@@ -273,6 +273,11 @@ QString metricName(const std::string& valueId) {
         {"appendage", QT_TRANSLATE_NOOP("Terms", "enhancement of the appendage")},
         {"tip", QT_TRANSLATE_NOOP("Terms", "enhancement of the tip")},
         {"aorta", QT_TRANSLATE_NOOP("Terms", "enhancement of the aorta")},
+        {"over-annulus", QT_TRANSLATE_NOOP("Terms", "height over the plane of the mitral annulus")},
+        {"over-coaptation", QT_TRANSLATE_NOOP("Terms", "height over the level of coaptation, parallel to the septum")},
+        {"ostium-distance", QT_TRANSLATE_NOOP("Terms", "distance to the ostium's centre")},
+        {"arrival-angle", QT_TRANSLATE_NOOP("Terms", "angle of a straight sheath to the proximal axis")},
+        {"steered-arrival-angle", QT_TRANSLATE_NOOP("Terms", "angle of a steerable sheath to the proximal axis")},
         {"tip-to-aorta", QT_TRANSLATE_NOOP("Terms", "enhancement, tip to aorta")},
     };
     const std::string metric = valueId.substr(valueId.rfind('/') + 1); // the whole id when it has no part
@@ -285,6 +290,7 @@ QString placeName(const std::string& valueId) {
     if (place == "ostium") return term(QT_TRANSLATE_NOOP("Terms", "ostium"));
     if (place == "landing" || place == "landing-1") return term(QT_TRANSLATE_NOOP("Terms", "landing zone"));
     if (place.starts_with("landing-")) return term(QT_TRANSLATE_NOOP("Terms", "landing zone %1")).arg(QString::fromStdString(place.substr(8)));
+    if (place == "crossing") return term(QT_TRANSLATE_NOOP("Terms", "septal crossing"));
     return term(QT_TRANSLATE_NOOP("Terms", "appendage"));
 }
 

@@ -367,7 +367,7 @@ bool DrawingLayer::eventFilter(QObject* watched, QEvent* event) {
 }
 
 bool DrawingLayer::mousePress(QMouseEvent& event) {
-    if (event.button() != Qt::LeftButton || m_state.armed() || m_host.isBusy() || !m_host.isPicture(event.position()))
+    if (event.button() != Qt::LeftButton || m_state.armed() || m_state.armedSeptum() || m_host.isBusy() || !m_host.isPicture(event.position()))
         return false;
     ++m_gesture;
     syncTool();
@@ -434,7 +434,7 @@ bool DrawingLayer::mouseRelease(QMouseEvent& event) {
 }
 
 bool DrawingLayer::doubleClick(QMouseEvent& event) {
-    if (event.button() != Qt::LeftButton || m_state.armed() || m_host.isBusy() || !m_host.isPicture(event.position()))
+    if (event.button() != Qt::LeftButton || m_state.armed() || m_state.armedSeptum() || m_host.isBusy() || !m_host.isPicture(event.position()))
         return false;
     if (m_tool) {
         m_tool->finish();

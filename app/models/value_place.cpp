@@ -2,6 +2,7 @@
 #include "app/models/comparison_model.h"
 
 #include "core/record/case_readings.h"
+#include "core/record/septum_values.h"
 
 #include <variant>
 
@@ -108,6 +109,10 @@ Place placeOf(const core::CaseRecord& record, const core::RecordedValue& value) 
             return drawnPlace(record, id);
     }
     Place place;
+    if (value.group == core::kSeptumValues) {
+        place.page = Page::Septum;
+        return place;
+    }
     place.page = value.group.starts_with("fluoroscopy/") ? Page::Fluoroscopy : Page::Echo;
     std::string sop = value.provenance && !value.provenance->sopInstanceUids.empty()
                           ? value.provenance->sopInstanceUids.front()

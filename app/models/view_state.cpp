@@ -55,9 +55,20 @@ void ViewState::setCrossing(const core::PatientPoint& point) {
 }
 
 void ViewState::arm(std::optional<core::MarkKind> kind) {
-    if (kind == m_armed) return;
+    if (kind == m_armed && !m_armedSeptum) return;
     m_armed = kind;
+    m_armedSeptum.reset();
     if (kind) armTool(std::nullopt);
+    emit armedChanged();
+}
+
+void ViewState::armSeptum(std::optional<SeptumPoint> kind) {
+    if (kind == m_armedSeptum) return;
+    m_armedSeptum = kind;
+    if (kind) {
+        m_armed.reset();
+        armTool(std::nullopt);
+    }
     emit armedChanged();
 }
 

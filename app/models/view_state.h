@@ -6,6 +6,7 @@
 #include "app/drawing/grey_image.h"
 #include "app/drawing/long_section_drawing.h"
 #include "app/models/place.h"
+#include "app/models/septum_point.h"
 #include "core/record/case_record.h"
 #include "core/volume/section_image.h"
 
@@ -46,7 +47,11 @@ public:
     void setCrossing(const core::PatientPoint& point);
 
     std::optional<core::MarkKind> armed() const { return m_armed; }
-    void arm(std::optional<core::MarkKind> kind);
+    void arm(std::optional<core::MarkKind> kind); ///< nothing: disarms points of the septum too
+
+    /// The kind of points of the septum that clicks mark on scanner-axis sections, until disarmed.
+    std::optional<SeptumPoint> armedSeptum() const { return m_armedSeptum; }
+    void armSeptum(std::optional<SeptumPoint> kind);
 
     /// The tool that draws with the next click, in every view; arming it disarms a mark, and the other way round. `role` is
     /// what its drawing will measure of the appendage.
@@ -105,6 +110,7 @@ private:
     DepthScale m_scale;
     core::PatientPoint m_crossing;
     std::optional<core::MarkKind> m_armed;
+    std::optional<SeptumPoint> m_armedSeptum;
     std::optional<core::DrawingKind> m_tool;
     core::DrawingRole m_toolRole = core::DrawingRole::None;
     QString m_drawing;

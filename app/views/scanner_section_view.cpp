@@ -2,7 +2,9 @@
 
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/marks_drawing.h"
+#include "app/drawing/septum_drawing.h"
 #include "app/format/quantity.h"
+#include "core/record/septum_values.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -32,7 +34,7 @@ ScannerSectionView::ScannerSectionView(ScannerAxis axis, Session& session, ViewS
     const auto repaint = [this] { update(); };
     connect(&state, &ViewState::crossingChanged, this, repaint);
     connect(&state, &ViewState::armedChanged, this, [this] {
-        setCursor(m_state.armed() ? Qt::CrossCursor : Qt::ArrowCursor);
+        setCursor(m_state.armed() || m_state.armedSeptum() ? Qt::CrossCursor : Qt::ArrowCursor);
         update();
     });
     connect(&session.document(), &CaseDocument::changed, this, repaint);
@@ -79,9 +81,12 @@ void ScannerSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     drawOrientation(painter, area(), map.frame, titleEnd());
     drawScaleBar(painter, area(), map.pixelsPerMm);
     drawPlacedMarks(painter, area(), map, placedMarks(m_session.record()));
+    drawSeptumPoints(painter, area(), map, core::septumMarks(m_session.record()), m_state.armedSeptum());
+    if (const auto crossing = core::septumPlan(m_session.record()).crossing) drawPlacedMarks(painter, area(), map, {{Role::Crossing, *crossing}});
     for (const auto& plane : planesIn(m_session, map))
         plane.handles.draw(painter, plane.role(), true);
     if (m_pointer && m_state.armed()) drawMarker(painter, *m_pointer, roleOf(*m_state.armed()), 0.8);
+    if (m_pointer && m_state.armedSeptum()) drawSeptumMarker(painter, *m_pointer, *m_state.armedSeptum(), 0.8);
 }
 
 QString ScannerSectionView::title() const {
@@ -127,11 +132,13 @@ void ScannerSectionView::moveCrossing(const QPointF& at) {
 
 void ScannerSectionView::cancelDrag() {
     m_plane.reset();
+    m_septum.release();
     m_session.dropPreviews();
 }
 
 void ScannerSectionView::leftPressed(const QPointF& at) {
     const auto where = map();
+    if (where && m_septum.press(m_session, m_state, *where, at)) return;
     if (where && !m_state.armed()) m_plane = PlaneDrag::grip(m_session, *where, at);
     if (m_plane) return;
     if (!m_state.armed()) {
@@ -154,8 +161,10 @@ void ScannerSectionView::leftMoved(const QPointF& at) {
     m_pointer = at;
     if (m_plane)
         m_plane->moveTo(m_session, at);
+    else if (m_septum.isDragging())
+        m_septum.move(m_session, *map(), at);
     else if (const auto where = map())
-        setToolTip(m_state.armed() ? QString() : PlaneDrag::hint(m_session, *where, at));
+        setToolTip(m_state.armed() || m_state.armedSeptum() ? QString() : PlaneDrag::hint(m_session, *where, at));
     if (m_dragging) moveCrossing(at);
     update();
 }
@@ -163,6 +172,7 @@ void ScannerSectionView::leftMoved(const QPointF& at) {
 void ScannerSectionView::leftReleased(const QPointF&) {
     if (m_plane) m_plane->record(m_session);
     m_plane.reset();
+    m_septum.release();
     m_dragging = false;
 }
 
@@ -187,6 +197,10 @@ void ScannerSectionView::keyPressEvent(QKeyEvent* event) {
         break;
     case Qt::Key_PageDown:
         scroll(10);
+        break;
+    case Qt::Key_Delete:
+    case Qt::Key_Backspace:
+        if (const auto where = map(); where && m_pointer) SeptumMarking::remove(m_session, m_state, *where, *m_pointer);
         break;
     default:
         QWidget::keyPressEvent(event);

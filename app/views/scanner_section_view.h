@@ -4,6 +4,7 @@
 
 #include "app/drawing/scanner_section_drawing.h"
 #include "app/interaction/plane_drag.h"
+#include "app/interaction/septum_marking.h"
 #include "app/views/image_view.h"
 
 namespace gauge::app {
@@ -28,7 +29,7 @@ protected:
     void leftReleased(const QPointF& at) override;
     void keyPressEvent(QKeyEvent* event) override;
     void leaveEvent(QEvent* event) override;
-    bool isDragging() const override { return m_plane.has_value(); }
+    bool isDragging() const override { return m_plane.has_value() || m_septum.isDragging(); }
     void cancelDrag() override;
 
 private:
@@ -43,6 +44,7 @@ private:
     std::optional<QPointF> m_pointer;
     bool m_dragging = false;
     std::optional<PlaneDrag> m_plane;
+    SeptumMarking m_septum;
 };
 
 } // namespace gauge::app

@@ -15,6 +15,7 @@
 #include "app/views/first_picture_view.h"
 #include "app/views/fluoro_page.h"
 #include "app/views/same_cut_page.h"
+#include "app/views/septum_page.h"
 #include "app/window/appendage_page.h"
 #include "app/window/meeting_view.h"
 #include "app/window/page_shelf.h"
@@ -118,6 +119,8 @@ void MainWindow::makePages() {
                  QKeySequence(Qt::CTRL | Qt::Key_4), sameCut);
     m_shelf->add(Page::Fluoroscopy, tr("Fluoroscopy"), tr("X-ray frames, beside what the CT predicts"),
                  QKeySequence(Qt::CTRL | Qt::Key_5), fluoroscopy);
+    m_shelf->add(Page::Septum, tr("Septum"), tr("Where to cross the septum: height for the repair, angle for the closure"),
+                 QKeySequence(Qt::CTRL | Qt::Key_6), new SeptumPage(m_session, m_state));
     // The last: it grows with what the evidence says, and ends in the decision.
     m_shelf->add(Page::Course, tr("Course"), tr("Pressures and stasis over time, release check, scores, decision"),
                  QKeySequence(Qt::CTRL | Qt::Key_7), new CoursePage(m_answers, m_state));
@@ -163,7 +166,7 @@ void MainWindow::setHelpTopics() {
     for (const auto& [widget, topic] : topics)
         widget->setProperty("help", topic);
     for (const auto& [page, topic] : {std::pair(Page::Echo, "echo"), std::pair(Page::SameCut, "echo"),
-                                      std::pair(Page::Fluoroscopy, "fluoroscopy"), std::pair(Page::Course, "course")})
+                                      std::pair(Page::Fluoroscopy, "fluoroscopy"), std::pair(Page::Septum, "septum"), std::pair(Page::Course, "course")})
         if (const PageShelf::Entry* entry = m_shelf->entry(page)) entry->widget->setProperty("help", topic);
 }
 

@@ -1,5 +1,6 @@
 #include "app/window/scanner_page.h"
 
+#include "app/panels/septum_mark_bar.h"
 #include "app/views/scanner_section_view.h"
 
 #include <QGridLayout>
@@ -20,6 +21,9 @@ ScannerPage::ScannerPage(Session& session, ViewState& state, QWidget* parent) : 
     grid->addWidget(m_views[2], 1, 1);
     grid->setColumnStretch(0, 3);
     grid->setColumnStretch(1, 2);
+    auto* septum = new SeptumMarkBar(session, state);
+    grid->addWidget(septum, 2, 0, 1, 2);
+    addActions(septum->markActions());
     setFocusProxy(m_views[0]);
 }
 

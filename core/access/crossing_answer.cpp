@@ -135,7 +135,7 @@ private:
         m_answer.advice = CrossingAdvice::SameWithSteerable;
         say("One crossing can serve both if the closure uses a steerable sheath: by a straight one no place that lies " + bandOf(m_limits) +
             " arrives within " + limitOf(m_limits) + " of the appendage's proximal axis.");
-        say("By a bend of radius " + general(m_limits.steering.radiusMm) + " mm " + share(m_answer.bothSteered) + " of the fossa's area serve both.");
+        say("By a bend of radius " + general(m_limits.steering.radiusMm) + " mm a crossing serves both over " + share(m_answer.bothSteered) + " of the fossa's area.");
         sayPlace(m_answer.bothSteered);
     }
 

@@ -149,7 +149,7 @@ Result<void> farEnough(const PatientPoint& crossing, const AppendageTarget& targ
 std::string noBend(const BendPlane& plane, const PatientVector& leaving, const Steering& steering) {
     const double lineDeg = angleBetweenDeg({plane.along}, leaving);
     return "No bend of radius " + fixed(steering.radiusMm, 0) + " mm leads from this crossing to the ostium: the line to it leaves the "
-           "septum at " + fixed(lineDeg, 0) + "° where " + fixed(steering.mostDepartureDeg, 0) + "° are allowed, and over " +
+           "septum at " + fixed(lineDeg, 0) + " degrees where " + fixed(steering.mostDepartureDeg, 0) + " degrees are allowed, and over " +
            fixed(plane.distanceMm, 0) + " mm no bend makes up for that.";
 }
 

@@ -86,7 +86,7 @@ TEST(SteeredCourse, SaysWhenNoBendExists) {
     const Error error = refused(steeredCourse({{0, 0, 0}}, behind, kX, {25.0, 45.0}));
     EXPECT_EQ(error.code, ErrorCode::NotFound);
     EXPECT_THAT(error.message, HasSubstr("No bend of radius 25 mm"));
-    EXPECT_THAT(error.message, HasSubstr("45° are allowed"));
+    EXPECT_THAT(error.message, HasSubstr("45 degrees are allowed"));
     EXPECT_FALSE(steeredArrivalDeg({{0, 0, 0}}, behind, kX, {25.0, 45.0}));
 }
 

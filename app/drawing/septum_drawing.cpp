@@ -1,0 +1,510 @@
+#include "app/drawing/septum_drawing.h"
+
+#include "app/drawing/marks_drawing.h"
+#include "app/format/quantity.h"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+namespace gauge::app {
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(SeptumDrawing)
+};
+
+constexpr double kAngleStepDeg = 5.0, kHeightStepMm = 5.0;
+constexpr double kRootReach = 4.0; ///< mm outside the outline where the sides are named
+
+/// One hue, lighter or darker by the angle: told apart without colour vision. Nearer to the axis stands out more.
+QColor angleColour(double deg) {
+    const double t = std::clamp(deg / 60.0, 0.0, 1.0);
+    const QColor near = theme() == Theme::Dark ? QColor(0x5E, 0x8F, 0xB8) : QColor(0x7F, 0xB2, 0xDA);
+    const QColor far = theme() == Theme::Dark ? QColor(0x20, 0x2A, 0x33) : QColor(0xF2, 0xF6, 0xF9);
+    const auto mix = [t](int a, int b) { return static_cast<int>(std::lround(a + t * (b - a))); };
+    return QColor(mix(near.red(), far.red()), mix(near.green(), far.green()), mix(near.blue(), far.blue()));
+}
+
+QColor plateColour() {
+    QColor plate = tone::panel;
+    plate.setAlpha(215);
+    return plate;
+}
+
+QPainterPath pathOf(const FaceMap& map, const std::vector<std::vector<Eigen::Vector2d>>& lines) {
+    QPainterPath path;
+    for (const auto& line : lines) {
+        QPolygonF polygon;
+        for (const auto& place : line)
+            polygon << map.from(place);
+        path.addPolygon(polygon);
+        path.closeSubpath();
+    }
+    return path;
+}
+
+const core::CrossingField kAngleField = [](const core::CrossingValues& v) { return v.angleDeg; };
+
+core::CrossingField heightField(const SeptumState& state) {
+    return [datum = state.plan.limits.datum](const core::CrossingValues& v) { return core::heightMm(v, datum); };
+}
+
+/// Draws one face; the parts in the order in which they lie over each other.
+class FaceDrawing {
+public:
+    FaceDrawing(QPainter& painter, const QRectF& area, const SeptumState& state, const FaceLook& look)
+        : m_painter(painter), m_area(area), m_state(state), m_look(look), m_face(state.scene->face),
+          m_map(faceMap(m_face, area, look.fromRight)), m_outline(pathOf(m_map, {m_face.outline})) {}
+
+    void draw() {
+        m_painter.save();
+        m_painter.setRenderHint(QPainter::Antialiasing);
+        m_painter.setClipRect(m_area, Qt::IntersectClip);
+        keepCornersFree();
+        drawAngles();
+        drawRegion();
+        drawHeights();
+        drawOutline();
+        drawCrossings();
+        drawSides();
+        drawHover();
+        drawScale();
+        m_painter.restore();
+    }
+
+private:
+    void keepCornersFree() {
+        m_places.keepFree(QRectF(m_area.left(), m_area.bottom() - 34, 0.3 * m_area.width(), 34)); // the scale
+        if (m_look.hover) m_places.keepFree(hoverBox());
+    }
+
+    bool label(const QPointF& at, const QString& text, const QColor& colour, std::initializer_list<LabelSide> sides) {
+        return m_places.draw(m_painter, at, text, colour, sides, m_area, 12, plateColour());
+    }
+
+    void drawAngles() {
+        m_painter.save();
+        m_painter.setClipPath(m_outline, Qt::IntersectClip);
+        m_painter.fillRect(m_area, tone::raised);
+        const auto range = m_state.map ? core::rangeOf(*m_state.map, kAngleField) : std::nullopt;
+        if (range) {
+            // Each band is painted over the one below it.
+            m_painter.setPen(Qt::NoPen);
+            const double first = kAngleStepDeg * std::floor(range->first / kAngleStepDeg);
+            m_painter.fillRect(m_area, angleColour(first + 0.5 * kAngleStepDeg));
+            for (double deg = first + kAngleStepDeg; deg < range->second; deg += kAngleStepDeg) {
+                m_painter.setBrush(angleColour(deg + 0.5 * kAngleStepDeg));
+                m_painter.drawPath(pathOf(m_map, core::linesOfEqual(*m_state.map, kAngleField, deg)));
+            }
+            m_painter.setBrush(Qt::NoBrush);
+            for (double deg = first + kAngleStepDeg; deg < range->second; deg += kAngleStepDeg)
+                if (deg != m_state.plan.limits.mostAngleDeg) angleLine(deg, QPen(tone::soft, 1.0, Qt::DotLine));
+            angleLine(m_state.plan.limits.mostAngleDeg, QPen(tone::text, 2.0, Qt::DashLine));
+        }
+        m_painter.restore();
+        if (!range) return;
+        const double first = kAngleStepDeg * std::ceil(range->first / kAngleStepDeg);
+        labelLine(kAngleField, m_state.plan.limits.mostAngleDeg,
+                  Words::tr("limit %1").arg(quantity(m_state.plan.limits.mostAngleDeg, Unit::Degree)), tone::text, 0.12);
+        for (double deg = first; deg < range->second; deg += kAngleStepDeg)
+            if (deg != m_state.plan.limits.mostAngleDeg) labelLine(kAngleField, deg, quantity(deg, Unit::Degree), tone::soft, 0.12);
+    }
+
+    void angleLine(double deg, const QPen& pen) {
+        m_painter.setPen(pen);
+        m_painter.drawPath(pathOf(m_map, core::linesOfEqual(*m_state.map, kAngleField, deg)));
+    }
+
+    core::Service service() const {
+        const core::CrossingLimits& limits = m_state.plan.limits;
+        const bool steered = m_state.answer && m_state.answer->both.areaMm2 < core::kLeastRegionMm2 && limits.steerableAtHand;
+        if (!limits.repairPlanned)
+            return m_state.answer && m_state.answer->closure.areaMm2 < core::kLeastRegionMm2 && limits.steerableAtHand
+                       ? core::Service::ClosureSteered
+                       : core::Service::Closure;
+        return steered ? core::Service::BothSteered : core::Service::Both;
+    }
+
+    static QString serviceWords(core::Service service) {
+        switch (service) {
+        case core::Service::Both:
+            return Words::tr("serves repair and closure");
+        case core::Service::BothSteered:
+            return Words::tr("serves both with a steerable sheath");
+        case core::Service::ClosureSteered:
+            return Words::tr("serves the closure with a steerable sheath");
+        default:
+            return Words::tr("serves the closure");
+        }
+    }
+
+    const core::ServingRegion& regionOf(core::Service service) const {
+        switch (service) {
+        case core::Service::Both:
+            return m_state.answer->both;
+        case core::Service::BothSteered:
+            return m_state.answer->bothSteered;
+        case core::Service::ClosureSteered:
+            return m_state.answer->closureSteered;
+        default:
+            return m_state.answer->closure;
+        }
+    }
+
+    void drawRegion() {
+        if (!m_state.map || !m_state.answer) return;
+        const core::Service what = service();
+        if (!regionOf(what).middle) return;
+        const QPainterPath path = pathOf(m_map, core::regionBorder(*m_state.map, m_state.plan.limits, what)).intersected(m_outline);
+        const QColor colour = colourOf(Role::Crossing, Ground::Page);
+        m_painter.setPen(Qt::NoPen);
+        m_painter.setBrush(QBrush(colour, Qt::BDiagPattern));
+        m_painter.drawPath(path);
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.setPen(QPen(colour, 2.0));
+        m_painter.drawPath(path);
+        m_regionLabel = {path.boundingRect(), serviceWords(what)};
+    }
+
+    void drawHeights() {
+        const auto field = heightField(m_state);
+        const auto range = m_state.map ? core::rangeOf(*m_state.map, field) : std::nullopt;
+        if (!range) return;
+        std::vector<std::pair<double, bool>> levels;
+        const core::CrossingLimits& limits = m_state.plan.limits;
+        for (double mm = kHeightStepMm * std::ceil(range->first / kHeightStepMm); mm <= range->second; mm += kHeightStepMm)
+            if (!limits.repairPlanned || (mm != limits.lowestMm && mm != limits.highestMm)) levels.emplace_back(mm, false);
+        if (limits.repairPlanned)
+            for (const double mm : {limits.lowestMm, limits.highestMm})
+                levels.emplace_back(mm, true);
+        m_painter.save();
+        m_painter.setClipPath(m_outline, Qt::IntersectClip);
+        for (const auto& [mm, isLimit] : levels) {
+            m_painter.setPen(QPen(tone::text, isLimit ? 2.2 : 1.1));
+            m_painter.drawPath(pathOf(m_map, core::linesOfEqual(*m_state.map, field, mm)));
+        }
+        m_painter.restore();
+        for (const auto& [mm, isLimit] : levels)
+            labelLine(field, mm, quantity(mm, Unit::Millimetre), tone::text, 0.85);
+    }
+
+    /// On the line, this share of the way across the face from the left.
+    void labelLine(const core::CrossingField& field, double value, const QString& text, const QColor& colour, double across) {
+        std::vector<QPointF> inside;
+        for (const auto& line : core::linesOfEqual(*m_state.map, field, value))
+            for (const auto& place : line)
+                if (m_face.contains(place)) inside.push_back(m_map.from(place));
+        if (inside.empty()) return;
+        std::sort(inside.begin(), inside.end(), [](const QPointF& a, const QPointF& b) { return a.x() < b.x(); });
+        // Where the wanted place is taken, others along the line are tried.
+        for (const double share : {across, across > 0.5 ? across - 0.2 : across + 0.2, 0.5, 1.0 - across}) {
+            const auto at = static_cast<std::size_t>(share * static_cast<double>(inside.size() - 1));
+            const QPointF anchor = inside[at];
+            const QRectF plate = labelPlate(anchor + QPointF(-7.0 - 0.5 * labelWidth(text), 0), text, LabelSide::Right, m_area);
+            const bool free = std::none_of(m_places.taken().begin(), m_places.taken().end(), [&](const QRectF& r) { return r.intersects(plate); });
+            if (!free) continue;
+            m_places.keepFree(drawLabel(m_painter, anchor + QPointF(-7.0 - 0.5 * labelWidth(text), 0), text, colour, LabelSide::Right, m_area, 12, plateColour()));
+            return;
+        }
+    }
+
+    void drawOutline() {
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.setPen(QPen(tone::text, 2.4));
+        m_painter.drawPath(m_outline);
+        for (const core::PatientPoint& point : m_state.marks.fossa)
+            drawSeptumMarker(m_painter, m_map.from(m_face.frame.sectionFromPatient(point)), SeptumPoint::Fossa, 1.0, Ground::Page);
+    }
+
+    void drawCrossings() {
+        if (const auto place = m_state.answer ? m_state.answer->place : std::nullopt)
+            if (!m_state.crossing || (*place - m_state.crossing->place).norm() > 1.5) drawProposal(m_map.from(*place));
+        if (m_state.crossing) drawCrossing(m_map.from(m_state.crossing->place));
+        if (m_regionLabel) {
+            const QRectF& box = m_regionLabel->first;
+            label({box.center().x(), box.bottom()}, m_regionLabel->second, colourOf(Role::Crossing, Ground::Page),
+                  {LabelSide::Below, LabelSide::Above, LabelSide::Left, LabelSide::Right});
+        }
+    }
+
+    void drawProposal(const QPointF& at) {
+        constexpr double r = 6.0;
+        m_painter.setBrush(plateColour());
+        m_painter.setPen(QPen(colourOf(Role::Crossing, Ground::Page), 2.0));
+        m_painter.drawPolygon(QPolygonF({at + QPointF(0, -r), at + QPointF(r, 0), at + QPointF(0, r), at + QPointF(-r, 0)}));
+        label(at, Words::tr("most room"), tone::text, {LabelSide::Right, LabelSide::Left, LabelSide::Above, LabelSide::Below});
+    }
+
+    void drawCrossing(const QPointF& at) {
+        constexpr double r = 8.0, arm = 14.0;
+        QPainterPath shape;
+        shape.addEllipse(at, r, r);
+        for (const QPointF& way : {QPointF(1, 0), QPointF(-1, 0), QPointF(0, 1), QPointF(0, -1)}) {
+            shape.moveTo(at + 0.5 * r * way);
+            shape.lineTo(at + arm * way);
+        }
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.setPen(QPen(tone::panel, m_look.focused ? 6.5 : 5.0));
+        m_painter.drawPath(shape);
+        m_painter.setPen(QPen(colourOf(Role::Crossing, Ground::Page), m_look.focused ? 3.5 : 2.4));
+        m_painter.drawPath(shape);
+        label(at + QPointF(6, 0), wordOf(Role::Crossing), colourOf(Role::Crossing, Ground::Page),
+              {LabelSide::Right, LabelSide::Left, LabelSide::Above, LabelSide::Below});
+    }
+
+    /// Beyond the outline in a direction of the face.
+    QPointF beyond(const Eigen::Vector2d& direction) const {
+        double reach = 0.0;
+        for (const auto& place : m_face.outline)
+            reach = std::max(reach, place.dot(direction));
+        return m_map.from((reach + kRootReach) * direction);
+    }
+
+    void drawSides() {
+        const double back = m_face.posteriorSign;
+        const auto rootIsAbove = m_face.towardsRoot.y() > 0.85;
+        side(m_face.towardsRoot, m_face.root ? Words::tr("aortic root") : Words::tr("front (aortic root)"));
+        side({back, 0.0}, Words::tr("posterior wall"));
+        if (!rootIsAbove) side({0.0, 1.0}, Words::tr("superior"));
+        side({0.0, -1.0}, Words::tr("inferior"));
+    }
+
+    void side(const Eigen::Vector2d& direction, const QString& text) {
+        const QPointF at = beyond(direction);
+        const bool toLeft = (m_look.fromRight ? -direction.x() : direction.x()) < -0.5;
+        const bool toRight = (m_look.fromRight ? -direction.x() : direction.x()) > 0.5;
+        const QPointF towards = m_map.from(direction) - m_map.from(Eigen::Vector2d::Zero());
+        const QPointF unit = towards / std::hypot(towards.x(), towards.y());
+        m_painter.setPen(QPen(tone::soft, 1.6));
+        const QPointF from = at - 1.6 * kRootReach * m_map.pixelsPerMm * 0.35 * unit, across(-unit.y(), unit.x());
+        m_painter.drawLine(from, at);
+        m_painter.drawPolyline(QPolygonF({at - 6 * unit + 4 * across, at, at - 6 * unit - 4 * across}));
+        label(at, text, tone::text,
+              toLeft    ? std::initializer_list<LabelSide>{LabelSide::Left, LabelSide::Above, LabelSide::Below}
+              : toRight ? std::initializer_list<LabelSide>{LabelSide::Right, LabelSide::Above, LabelSide::Below}
+                        : std::initializer_list<LabelSide>{direction.y() > 0 ? LabelSide::Above : LabelSide::Below, LabelSide::Right, LabelSide::Left});
+    }
+
+    QStringList hoverLines() const {
+        if (!m_face.contains(*m_look.hover)) return {Words::tr("outside the fossa")};
+        return faceValues(core::crossingAt(*m_state.scene, *m_look.hover, m_state.plan.limits.steering));
+    }
+    QRectF hoverBox() const {
+        const QFontMetricsF metrics(labelFont(12));
+        double width = 0.0;
+        const QStringList lines = hoverLines();
+        for (const QString& line : lines)
+            width = std::max(width, metrics.horizontalAdvance(line));
+        const QSizeF size(width + 14, static_cast<double>(lines.size()) * metrics.height() + 8);
+        return {m_area.right() - 6 - size.width(), m_area.top() + 6, size.width(), size.height()};
+    }
+    void drawHover() {
+        if (!m_look.hover) return;
+        const QRectF box = hoverBox();
+        m_painter.setPen(QPen(tone::border, 1));
+        m_painter.setBrush(plateColour());
+        m_painter.drawRoundedRect(box, 3, 3);
+        m_painter.setFont(labelFont(12));
+        m_painter.setPen(tone::text);
+        m_painter.drawText(box.adjusted(7, 4, -7, -4), Qt::AlignLeft | Qt::AlignTop, hoverLines().join(QLatin1Char('\n')));
+    }
+
+    void drawScale() {
+        const QPointF left(m_area.left() + 12, m_area.bottom() - 12), right = left + QPointF(5.0 * m_map.pixelsPerMm, 0);
+        m_painter.setPen(QPen(tone::text, 2, Qt::SolidLine, Qt::FlatCap));
+        m_painter.drawLine(left, right);
+        m_painter.setFont(labelFont(11));
+        m_painter.drawText(left + QPointF(0, -5), quantity(5.0, Unit::Millimetre));
+    }
+
+    QPainter& m_painter;
+    QRectF m_area;
+    const SeptumState& m_state;
+    const FaceLook& m_look;
+    const core::SeptalFace& m_face;
+    FaceMap m_map;
+    QPainterPath m_outline;
+    LabelPlaces m_places;
+    std::optional<std::pair<QRectF, QString>> m_regionLabel;
+};
+
+Eigen::Vector3d acrossTheLine(const core::AppendageTarget& target, const Eigen::Vector3d& along) {
+    const Eigen::Vector3d across = target.axis.mm - target.axis.mm.dot(along) * along;
+    if (across.norm() > 0.02) return across.normalized();
+    const Eigen::Vector3d up = Eigen::Vector3d::UnitZ() - along.z() * along;
+    return up.norm() > 0.02 ? up.normalized() : Eigen::Vector3d(along.unitOrthogonal());
+}
+
+void drawWay(QPainter& painter, const SectionMap& map, const std::vector<core::PatientPoint>& points, const QPen& pen) {
+    if (points.size() < 2) return;
+    QPainterPath path(map.fromPatient(points.front()));
+    for (const auto& point : points)
+        path.lineTo(map.fromPatient(point));
+    drawHaloPath(painter, path, pen);
+}
+
+} // namespace
+
+FaceMap faceMap(const core::SeptalFace& face, const QRectF& area, bool fromRight) {
+    const Eigen::Vector2d size = face.high - face.low, middle = 0.5 * (face.high + face.low);
+    const double besideMm = 2.0 * kRootReach;
+    const double labels = 2.0 * (labelWidth(Words::tr("posterior wall")) + 8.0);
+    FaceMap map;
+    map.fromRight = fromRight;
+    map.pixelsPerMm = std::max(2.0, std::min((area.width() - labels) / (size.x() + besideMm), (area.height() - 76.0) / (size.y() + besideMm)));
+    map.zero = area.center();
+    map.zero -= map.from(middle) - map.zero;
+    return map;
+}
+
+void drawSeptalFace(QPainter& painter, const QRectF& area, const SeptumState& state, const FaceLook& look) {
+    FaceDrawing(painter, area, state, look).draw();
+}
+
+QString faceLegend(const SeptumState& state) {
+    const QString datum = state.plan.limits.datum == core::HeightDatum::Annulus
+                              ? Words::tr("Solid lines: height over the plane of the mitral annulus.")
+                              : Words::tr("Solid lines: height over the level of coaptation, parallel to the septum.");
+    return datum + QLatin1Char(' ') +
+           Words::tr("Fill and dotted lines: angle of a straight sheath to the appendage's proximal axis; the limit is dashed.");
+}
+
+QStringList faceValues(const core::CrossingValues& values) {
+    QStringList lines;
+    if (values.overAnnulusMm) lines << Words::tr("%1 over the annulus").arg(quantity(*values.overAnnulusMm, Unit::Millimetre));
+    if (values.overCoaptationMm) lines << Words::tr("%1 over the coaptation").arg(quantity(*values.overCoaptationMm, Unit::Millimetre));
+    if (values.angleDeg) lines << Words::tr("%1 to the axis, straight").arg(quantity(*values.angleDeg, Unit::Degree));
+    if (values.steeredAngleDeg) lines << Words::tr("%1 to the axis, steerable").arg(quantity(*values.steeredAngleDeg, Unit::Degree));
+    if (values.distanceMm) lines << Words::tr("%1 to the ostium").arg(quantity(*values.distanceMm, Unit::Millimetre));
+    return lines;
+}
+
+Eigen::Vector2d shownPlace(const SeptumState& state) {
+    if (state.crossing) return state.crossing->place;
+    if (state.answer && state.answer->place) return *state.answer->place;
+    return Eigen::Vector2d::Zero();
+}
+
+std::optional<SectionMap> sheathSection(const SeptumState& state, const Eigen::Vector2d& place, const QRectF& area) {
+    if (!state.scene || !state.scene->target || area.width() < 20 || area.height() < 20) return std::nullopt;
+    const core::PatientPoint crossing = state.scene->face.frame.patientFromSection(place);
+    const core::AppendageTarget& target = *state.scene->target;
+    const core::PatientVector way = target.ostiumCentre - crossing;
+    if (way.norm() < 1.0) return std::nullopt;
+    const Eigen::Vector3d along = way.mm.normalized(), across = acrossTheLine(target, along);
+    const Eigen::Vector3d down = across.z() <= 0.0 ? across : Eigen::Vector3d(-across);
+    SectionMap map;
+    map.frame = {{crossing.mm + 0.5 * way.mm}, {along}, {down}, {along.cross(down)}};
+    constexpr double kBeforeMm = 16.0, kBeyondMm = 34.0, kHalfHeightMm = 36.0;
+    map.pixelsPerMm = std::min(area.width() / (way.norm() + kBeforeMm + kBeyondMm), area.height() / (2.0 * kHalfHeightMm));
+    map.zero = area.center() - QPointF(0.5 * (kBeyondMm - kBeforeMm) * map.pixelsPerMm, 0);
+    return map;
+}
+
+void drawSheath(QPainter& painter, const QRectF& area, const SectionMap& map, const SeptumState& state, const Eigen::Vector2d& place,
+                const core::AppendageMeasurement* measurement) {
+    const core::CrossingScene& scene = *state.scene;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    LabelPlaces labels;
+    for (const QRectF& taken : drawOrientation(painter, area, map.frame))
+        labels.keepFree(taken);
+    labels.keepFree(drawScaleBar(painter, area, map.pixelsPerMm));
+
+    // The septum as a line: where its plane cuts this section, as long as the fossa.
+    const Eigen::Vector3d trace = scene.face.frame.normal.mm.cross(map.frame.normal.mm);
+    const core::PatientPoint crossing = scene.face.frame.patientFromSection(place);
+    if (trace.norm() > 0.05) {
+        const core::PatientVector along{8.0 * trace.normalized()};
+        drawHaloLine(painter, map.fromPatient(crossing - along), map.fromPatient(crossing + along), QPen(tone::onImageSoft, 2.0));
+    }
+    if (measurement) {
+        std::vector<core::PatientPoint> axis = measurement->axis.points;
+        drawWay(painter, map, axis, penOf(Role::Axis, 1.8));
+        const core::SectionFrame& ostium = measurement->ostium.section.frame;
+        const Eigen::Vector3d cut = ostium.normal.mm.cross(map.frame.normal.mm);
+        if (cut.norm() > 0.05) {
+            const core::PatientVector half{12.0 * cut.normalized()};
+            const core::PatientPoint centre = scene.target->ostiumCentre;
+            drawHaloLine(painter, map.fromPatient(centre - half), map.fromPatient(centre + half), penOf(Role::Ostium, 2.0));
+            labels.draw(painter, map.fromPatient(centre - half), wordOf(Role::Ostium), colourOf(Role::Ostium),
+                        {LabelSide::Above, LabelSide::Right, LabelSide::Below}, area);
+        }
+    }
+    const auto straight = state.straight(place);
+    const auto bent = state.steered(place);
+    if (bent && *bent && (*bent)->turnDeg > 0.5) {
+        drawWay(painter, map, (*bent)->points, penOf(Role::Crossing, 2.6));
+        const auto& points = (*bent)->points;
+        labels.draw(painter, map.fromPatient(points[points.size() / 2]),
+                    Words::tr("bend, radius %1: arrives at %2").arg(quantity((*bent)->radiusMm, Unit::Millimetre), quantity((*bent)->arrivalAngleDeg, Unit::Degree)),
+                    colourOf(Role::Crossing), {LabelSide::Below, LabelSide::Above}, area);
+    }
+    if (straight) {
+        drawWay(painter, map, straight->points, QPen(tone::onImage, 2.0, Qt::DashLine));
+        labels.draw(painter, 0.5 * (map.fromPatient(straight->points.front()) + map.fromPatient(straight->points.back())),
+                    Words::tr("straight: %1, arrives at %2").arg(quantity(straight->lengthMm, Unit::Millimetre), quantity(straight->arrivalAngleDeg, Unit::Degree)),
+                    tone::onImage, {LabelSide::Above, LabelSide::Below}, area);
+    }
+    drawMarker(painter, map.fromPatient(crossing), Role::Crossing, 1.0, 6.0);
+    labels.draw(painter, map.fromPatient(crossing), wordOf(Role::Crossing), colourOf(Role::Crossing),
+                {LabelSide::Below, LabelSide::Above, LabelSide::Right}, area);
+    painter.restore();
+}
+
+void drawSeptumMarker(QPainter& painter, const QPointF& at, SeptumPoint kind, double opacity, Ground ground) {
+    constexpr double r = 4.5;
+    QPainterPath shape;
+    switch (kind) {
+    case SeptumPoint::Annulus:
+        shape.addEllipse(at, r, r);
+        break;
+    case SeptumPoint::Coaptation:
+        shape.moveTo(at + QPointF(-r, -r));
+        shape.lineTo(at + QPointF(r, r));
+        shape.moveTo(at + QPointF(-r, r));
+        shape.lineTo(at + QPointF(r, -r));
+        break;
+    case SeptumPoint::Fossa:
+        shape.addRect(at.x() - 0.85 * r, at.y() - 0.85 * r, 1.7 * r, 1.7 * r);
+        break;
+    case SeptumPoint::AorticRoot:
+        shape.addEllipse(at, 1.4 * r, 1.4 * r);
+        shape.moveTo(at - QPointF(1.4 * r, 0));
+        shape.lineTo(at + QPointF(1.4 * r, 0));
+        shape.moveTo(at - QPointF(0, 1.4 * r));
+        shape.lineTo(at + QPointF(0, 1.4 * r));
+        break;
+    }
+    const QColor colour = kind == SeptumPoint::Fossa ? colourOf(Role::Crossing, ground) : ground == Ground::Image ? tone::onImage : tone::text;
+    painter.save();
+    painter.setOpacity(opacity);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(ground == Ground::Image ? haloPen(1.8) : QPen(tone::panel, 4.0));
+    painter.drawPath(shape);
+    painter.setPen(QPen(colour, 1.8));
+    painter.drawPath(shape);
+    painter.restore();
+}
+
+void drawSeptumPoints(QPainter& painter, const QRectF& area, const SectionMap& map, const core::SeptumMarks& marks,
+                      std::optional<SeptumPoint> armed) {
+    constexpr double kNearMm = 2.0, kShownMm = 8.0, kFaint = 0.35;
+    for (const SeptumPoint kind : kSeptumPoints) {
+        const auto points = pointsOf(marks, kind);
+        for (std::size_t i = 0; i < points.size(); ++i) {
+            const double off = std::abs(core::signedDistanceMm(map.frame.plane(), points[i]));
+            const QPointF at = map.fromPatient(points[i]);
+            if (off > kShownMm || !area.contains(at)) continue;
+            drawSeptumMarker(painter, at, kind, off <= kNearMm ? 1.0 : kFaint);
+            if (off > kNearMm || armed != kind) continue;
+            drawLabel(painter, at, QStringLiteral("%1 %2").arg(wordOf(kind)).arg(i + 1), tone::onImage, LabelSide::Right, area);
+        }
+    }
+}
+
+} // namespace gauge::app

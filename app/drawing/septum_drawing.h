@@ -1,0 +1,67 @@
+// The septal face with its map, and the way of the sheath in a section of the CT. Used by the page, the report and the pictures
+// of the program alike.
+//
+// The map: lines of equal height (solid, labelled in mm over the named datum), bands of equal angle (fill of one hue, dotted lines
+// labelled in degrees; the limit dashed), the outline of the fossa, the region that serves (hatched and labelled), the crossing.
+#pragma once
+
+#include "app/drawing/grey_image.h"
+#include "app/drawing/palette.h"
+#include "app/models/septum_point.h"
+#include "app/models/septum_state.h"
+
+#include <QPainter>
+#include <QRectF>
+#include <optional>
+#include <vector>
+
+namespace gauge::app {
+
+/// From the face's frame to pixels: v up; seen from the left atrium u to the right, from the right atrium mirrored.
+struct FaceMap {
+    QPointF zero;
+    double pixelsPerMm = 10.0;
+    bool fromRight = false;
+
+    QPointF from(const Eigen::Vector2d& place) const {
+        return {zero.x() + (fromRight ? -1.0 : 1.0) * place.x() * pixelsPerMm, zero.y() - place.y() * pixelsPerMm};
+    }
+    Eigen::Vector2d placeOf(const QPointF& pixel) const {
+        return {(fromRight ? -1.0 : 1.0) * (pixel.x() - zero.x()) / pixelsPerMm, (zero.y() - pixel.y()) / pixelsPerMm};
+    }
+};
+
+/// The outline with room for its labels, in the middle of `area`.
+FaceMap faceMap(const core::SeptalFace& face, const QRectF& area, bool fromRight);
+
+/// How the face is looked at.
+struct FaceLook {
+    bool fromRight = false;
+    std::optional<Eigen::Vector2d> hover; ///< values are told here
+    bool focused = false;                 ///< the keys move the crossing
+};
+
+/// Precondition: state.scene.
+void drawSeptalFace(QPainter& painter, const QRectF& area, const SeptumState& state, const FaceLook& look);
+
+/// What the lines and the fill mean, for beside or below the map.
+QString faceLegend(const SeptumState& state);
+/// Values at a place: both heights, angle, distance; one line each.
+QStringList faceValues(const core::CrossingValues& values);
+
+/// The section through crossing, ostium and proximal axis, the crossing on the left. Nothing without an appendage or a place.
+std::optional<SectionMap> sheathSection(const SeptumState& state, const Eigen::Vector2d& place, const QRectF& area);
+/// Over that section: septum, straight line, bend, ostium plane and axis.
+void drawSheath(QPainter& painter, const QRectF& area, const SectionMap& map, const SeptumState& state, const Eigen::Vector2d& place,
+                const core::AppendageMeasurement* measurement);
+
+/// The place shown when none is chosen: the answer's, else the middle of the fossa.
+Eigen::Vector2d shownPlace(const SeptumState& state);
+
+/// Marked points over a scanner-axis section, each kind in its shape: annulus circle, coaptation cross, fossa square, root circle with
+/// a cross. Full near the plane, faint farther off; the armed kind with numbers.
+void drawSeptumPoints(QPainter& painter, const QRectF& area, const SectionMap& map, const core::SeptumMarks& marks,
+                      std::optional<SeptumPoint> armed);
+void drawSeptumMarker(QPainter& painter, const QPointF& at, SeptumPoint kind, double opacity = 1.0, Ground ground = Ground::Image);
+
+} // namespace gauge::app

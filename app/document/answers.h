@@ -58,6 +58,7 @@ public:
 
     const core::CaseRecord& record() const { return m_session.record(); }
     Session& session() { return m_session; }
+    const core::AppendageMeasurement* measurement() const { return m_session.measurement(); }
 
     /// Always as the record says.
     const core::CaseReadings& readings() const { return m_readings; }

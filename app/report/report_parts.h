@@ -11,6 +11,7 @@ ReportSection sizesPart(const CaseReportSource& source);
 ReportSection seatPart(const CaseReportSource& source);
 ReportSection pressurePart(const CaseReportSource& source);
 ReportSection picturesPart(const CaseReportSource& source);
+ReportSection septumPart(const CaseReportSource& source);
 ReportSection releasePart(const CaseReportSource& source);
 ReportSection methodPart(const CaseReportSource& source);
 

@@ -1,5 +1,7 @@
 #include "dicomio/report/report_groups.h"
 
+#include "core/record/septum_values.h"
+
 #include "dicomio/report/report_codes.h"
 #include "dicomio/report/structured_report.h"
 
@@ -188,6 +190,7 @@ MeasurementGroup& GroupMaker::groupOf(const core::RecordedValue& value) {
     MeasurementGroup& group = m_groups.emplace_back(started(id));
     const core::Provenance& provenance = *value.provenance;
     setSection(group, sectionOf(value.id));
+    if (value.group == core::kSeptumValues) group.sites = {codes::kSeptum};
     group.phase = provenance.phase;
     group.author = provenance.author;
     group.stage = provenance.state;

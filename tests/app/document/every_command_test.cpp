@@ -9,6 +9,7 @@
 #include "app/commands/mark_commands.h"
 #include "app/commands/ostium_commands.h"
 #include "app/commands/picture_commands.h"
+#include "app/commands/septum_commands.h"
 
 #include <filesystem>
 #include <fstream>
@@ -143,6 +144,13 @@ std::vector<Named> commands() {
         COMMAND(WriteDecision, "Size 24."),
         COMMAND(SignDecision, "A. Tester", "2026-03-01T10:00:00+01:00"),
         BARE_COMMAND(WithdrawSignature),
+        COMMAND(AddSeptumPoint, SeptumPoint::Annulus, at(6)),
+        COMMAND(MoveSeptumPoint, SeptumPoint::Annulus, 0, at(7), 1),
+        COMMAND(RemoveSeptumPoint, SeptumPoint::Annulus, 0),
+        COMMAND(AddSeptumPoint, SeptumPoint::AorticRoot, at(8)),
+        COMMAND(ClearSeptumPoints, SeptumPoint::AorticRoot),
+        COMMAND(SetCrossingLimits, (core::CrossingLimits{true, core::HeightDatum::Coaptation, 36.0, 44.0, 25.0, false, {}})),
+        COMMAND(ChooseCrossing, at(9), 1),
     };
 }
 
@@ -187,7 +195,7 @@ TEST(EveryCommand, DoUndoRedoIsIdentity) {
 }
 
 TEST(EveryCommand, HasItsLineInThisTest) {
-    const std::set<std::string> bases{"EditCommand", "EntryCommand", "SingleCommand", "LandingCommand", "SizingCommand"};
+    const std::set<std::string> bases{"EditCommand", "EntryCommand", "SingleCommand", "LandingCommand", "SizingCommand", "SeptumMarksCommand"};
     std::set<std::string> tested, found;
     for (const Named& command : commands())
         tested.insert(command.name);

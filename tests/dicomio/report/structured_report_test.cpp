@@ -282,6 +282,10 @@ TEST(ConceptOf, NamesWhatDrawingsAndSectionsMeasure) {
               "131187009"); // too deep for the standard's zone
     EXPECT_EQ(conceptOf("landing-2/longest-diameter", "mm", {}).name.value, "131187009"); // depth not known
     EXPECT_EQ(conceptOf("depth/from-ostium-plane", "mm", {}).name.value, "131221");
+    // PS3.16, CID 12333: from the leaflets, parallel to the septum; over the annulus is another quantity and ours.
+    EXPECT_EQ(conceptOf("crossing/over-coaptation", "mm", {}).name.value, "131130");
+    EXPECT_EQ(conceptOf("crossing/over-annulus", "mm", {}).name.scheme, codes::kPrivateScheme);
+    EXPECT_EQ(conceptOf("crossing/arrival-angle", "deg", {}).site->value, "58095006");
     EXPECT_EQ(conceptOf("longest-diameter", "mm", {}).name.value,
               "131187009"); // of a drawing that claims no site
     EXPECT_FALSE(conceptOf("longest-diameter", "mm", {}).site);

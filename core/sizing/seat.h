@@ -135,7 +135,7 @@ struct SeatAnswer {
 /// More oblique than this to the axis a rigid straight body says nothing about the appendage.
 inline constexpr double kMostSheathAngleDeg = 60.0;
 
-/// Seats every size. Some 30 ms for 6 sizes on two cores.
+/// Seats every size. About 0.1 s of processor time for 6 sizes, over all cores.
 /// @errors InvalidArgument for a direction that is none or more than kMostSheathAngleDeg from the axis, or a landing depth not above
 /// 0; LandingOutsideAppendage when the landing zone's middle lies in no blood; NonFinite; Cancelled. A size whose least depth ends
 /// before the body begins has a `problem`; the others are seated all the same.

@@ -237,7 +237,7 @@ std::set<std::string> SampleCase::restOn(const std::string& input) {
             if (fits(value)) names.insert(value.group + " " + value.id);
     };
     const auto idAfter = [&](const char* kind) { return input.substr(std::string(kind).size()); };
-    const auto ofDrawing = [&](const std::string& id) {
+    const auto ofDrawing = [&](const std::string& id, bool itself = true) {
         const core::Drawing& drawing = record().drawings.at(id).content;
         if (drawing.evidence.empty()) return add([&](const auto& v) { return v.group == "drawing/" + id; });
         const core::Evidence& evidence = record().evidence.at(drawing.evidence).content;
@@ -247,7 +247,7 @@ std::set<std::string> SampleCase::restOn(const std::string& input) {
                                  : drawing.role == core::DrawingRole::OstiumWidth ? "ostium/"
                                  : drawing.role == core::DrawingRole::Depth       ? "depth"
                                                                                   : "none of them";
-        add([&](const auto& v) { return v.group == "drawing/" + id || (v.group == group && v.id.starts_with(part)); });
+        add([&](const auto& v) { return (itself && v.group == "drawing/" + id) || (v.group == group && v.id.starts_with(part)); });
     };
     const auto ct = [&](const auto& fits) { add([&](const auto& v) { return v.group == core::kCtValues && fits(v.id); }); };
     if (input.starts_with("drawing/")) {
@@ -255,7 +255,7 @@ std::set<std::string> SampleCase::restOn(const std::string& input) {
     } else if (input.starts_with("evidence/") || input.starts_with("scale/")) {
         const std::string evidence = input.substr(input.find('/') + 1);
         for (const auto& [id, drawing] : record().drawings)
-            if (drawing.content.evidence == evidence) ofDrawing(id);
+            if (drawing.content.evidence == evidence) ofDrawing(id, input.starts_with("scale/")); // an angle changes no length
     } else if (input == core::input::mark(core::MarkKind::Aorta)) {
         ct([](const std::string& id) { return id == "enhancement/aorta" || id == "enhancement/tip-to-aorta"; });
     } else if (input == core::input::kLanding) {
@@ -352,8 +352,9 @@ TEST_F(SampleCase, MovingEachInputMakesExactlyItsDependentsStale) {
             entry.content.probeAngleDeg = entry.content.probeAngleDeg.value_or(0.0) + 5.0;
             entry.revision = kNew;
             edit = core::SetEntry<core::Evidence>{id, entry};
-        } else if (const auto scale = moved.scales.find(id); input.starts_with("scale/") && scale != moved.scales.end()) {
-            auto entry = scale->second;
+        } else if (const auto scale = moved.scales.find(id); input.starts_with("scale/")) {
+            core::Entry<core::PictureScale> entry; // the file's own scale until then
+            if (scale != moved.scales.end()) entry = scale->second;
             entry.content.knownMm += 0.2;
             entry.revision = kNew;
             edit = core::SetEntry<core::PictureScale>{id, entry};

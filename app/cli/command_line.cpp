@@ -13,6 +13,7 @@ constexpr auto kHelp = R"(Ostium Gauge: sizing of left atrial appendage closure 
   ostium-gauge measure FOLDER …        measure the appendage between marked points
   ostium-gauge echo --widths …         the ellipse through widths read on echo
   ostium-gauge size …                  carry widths to one pressure and judge every size of a device chart
+  ostium-gauge projection …            angles of the C-arm for a plane, and the working views of a case
   ostium-gauge report CASE FOLDER      write the report of a case: PDF, DICOM, tables, pictures
   ostium-gauge deidentify FOLDER TARGET  write images, and a case, without identity
   ostium-gauge screens FOLDER          pictures of every page and mode of the workstation, without a display
@@ -34,6 +35,7 @@ const std::map<QString, Verb>& verbs() {
         {"echo", echoCommand},
         {"index", indexCommand},
         {"measure", measureCommand},
+        {"projection", projectionCommand},
         {"report", reportCommand},
         {"sample", sampleCommand},
         {"size", sizeCommand},

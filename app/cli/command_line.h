@@ -13,6 +13,7 @@ ExitCode deidentifyCommand(const QStringList& arguments, std::ostream& out, std:
 ExitCode indexCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode measureCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode echoCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
+ExitCode projectionCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode reportCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode sampleCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);
 ExitCode sizeCommand(const QStringList& arguments, std::ostream& out, std::ostream& err);

@@ -1,4 +1,5 @@
 #include "app/cli/command_line.h"
+#include "app/cli/copied_case.h"
 #include "app/document/answers.h"
 #include "app/document/picture_drawings.h"
 #include "app/document/picture_values.h"
@@ -8,11 +9,8 @@
 #include "app/report/report_files.h"
 
 #include <QCommandLineParser>
-#include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
-#include <QTemporaryDir>
-#include <QThread>
 #include <ostream>
 
 namespace gauge::app {
@@ -81,34 +79,6 @@ core::Result<ReportArguments> parse(const QStringList& arguments) {
     return a;
 }
 
-/// The case under another name, so that nothing of the report's own work (values measured anew) ends up in it. Edits that were
-/// not folded into it yet lie beside it and come along.
-class CopiedCase {
-public:
-    explicit CopiedCase(const QString& original) {
-        const QString copy = m_folder.filePath(QFileInfo(original).fileName());
-        if (!m_folder.isValid() || !QFile::copy(original, copy)) return;
-        QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
-        const QString edits = QString::fromStdString(workingPath(original.toStdString()).string());
-        if (QFile::exists(edits)) QFile::copy(edits, QString::fromStdString(workingPath(copy.toStdString()).string()));
-        m_path = copy;
-    }
-    /// Empty when it could not be made.
-    const QString& path() const { return m_path; }
-
-private:
-    QTemporaryDir m_folder;
-    QString m_path;
-};
-
-void waitForWork(Session& session, PictureDrawings& drawings) {
-    do {
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
-        QThread::msleep(2);
-    } while (session.isLoading() || session.isMeasuring() || drawings.isWaiting());
-    QCoreApplication::processEvents();
-}
-
 ExitCode say(std::ostream& err, const std::string& text, ExitCode code) {
     err << "ostium-gauge report: " << text << '\n';
     return code;
@@ -126,12 +96,13 @@ ExitCode writeReport(const ReportArguments& a, std::ostream& out, std::ostream& 
     EvidenceImages pictures(session);
     PictureDrawings drawings(session, pictures);
     Answers answers(session);
+    ViewPlanner planner(session);
     if (!session.openCase(copy.path())) return say(err, session.message().text.toStdString(), ExitCode::InputUnreadable);
-    waitForWork(session, drawings);
+    waitForWork(session, &drawings, &planner);
     // The copy lies elsewhere: a folder that the case remembers relative to itself is looked for from the original.
     if (!a.images.isEmpty() || !session.images()) {
         session.findImagesIn(a.images.isEmpty() ? original.absolutePath() : a.images);
-        waitForWork(session, drawings);
+        waitForWork(session, &drawings, &planner);
     }
     if (!a.images.isEmpty() && !session.index())
         return say(err, session.message().text.toStdString(), ExitCode::InputUnreadable);

@@ -17,6 +17,7 @@ enum class Page {
     SameCut,     ///< an echo frame beside the CT cut in its own plane
     Fluoroscopy, ///< an X-ray frame
     Septum,      ///< the septal face
+    Projection,  ///< working views of the C-arm
     Course,      ///< pressures and stasis over time, release check, scores
 };
 

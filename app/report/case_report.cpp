@@ -91,7 +91,7 @@ PrintedReport caseReport(const CaseReportSource& source) {
     report.facts = facts(source);
     report.foot = foot(source);
     report.cautions = cautionParagraphs();
-    for (auto part : {decisionPart, comparisonPart, sizesPart, seatPart, pressurePart, picturesPart, septumPart, releasePart, methodPart}) {
+    for (auto part : {decisionPart, comparisonPart, sizesPart, seatPart, pressurePart, projectionPart, picturesPart, septumPart, releasePart, methodPart}) {
         ReportSection section = part(source);
         if (!section.blocks.empty()) report.sections.push_back(std::move(section));
     }

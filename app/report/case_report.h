@@ -1,5 +1,6 @@
 // What the report of a case says, from the record and the answers that follow from it. Order: decision and what speaks
-// against it, comparison of the readings, sizes, their seats, pressures, pictures, release, how it was measured, cautions.
+// against it, comparison of the readings, sizes, their seats, pressures, working projections,
+// pictures, release, how it was measured, cautions.
 #pragma once
 
 #include "app/document/answers.h"

@@ -4,6 +4,7 @@
 #include "app/document/seats.h"
 #include "app/format/words.h"
 #include "app/report/value_table.h"
+#include "core/record/projection_values.h"
 #include "core/release/release_json.h"
 #include "core/sizing/seat_json.h"
 
@@ -51,6 +52,35 @@ Json seatsJson(const Answers& answers) {
     return core::seatJson(*answer, answers.seats().question(), chosen ? chosen->name : std::string());
 }
 
+/// Views of the C-arm as recorded; RAO and caudal negative.
+Json projectionJson(const core::CaseRecord& record, bool namesHidden) {
+    const auto views = core::recordedViews(record);
+    if (views.empty() && !record.projection) return nullptr;
+    const core::ProjectionChoice choice = record.projection ? record.projection->content : core::ProjectionChoice{};
+    Json all = Json::array();
+    for (const core::RecordedView& view : views) {
+        const bool stale = view.chosen && core::isStale(record, choice.views[*view.chosen]);
+        all.push_back({{"section", view.section},
+                       {"aim", view.aim ? Json(core::name(*view.aim)) : Json(nullptr)},
+                       {"chosen", view.chosen.has_value()},
+                       {"label", view.chosen && !namesHidden ? choice.views[*view.chosen].label : std::string()},
+                       {"plane_moved_since", stale},
+                       {"lao_deg", view.angles.primaryDeg},
+                       {"cranial_deg", view.angles.secondaryDeg},
+                       {"width_mm", view.widthMm ? Json(view.widthMm->value) : Json(nullptr)},
+                       {"width_standard_uncertainty_mm", view.widthMm ? Json(view.widthMm->standardUncertainty()) : Json(nullptr)}});
+    }
+    const std::string position = core::patientPosition(record);
+    return {{"reach",
+             {{"rao_deg", choice.reach.mostRaoDeg},
+              {"lao_deg", choice.reach.mostLaoDeg},
+              {"cranial_deg", choice.reach.mostCraDeg},
+              {"caudal_deg", choice.reach.mostCauDeg}}},
+            {"patient_position", position.empty() ? Json(nullptr) : Json(position)},
+            {"offset", choice.turn ? Json{{"lao_deg", choice.turn->primaryDeg}, {"cranial_deg", choice.turn->secondaryDeg}} : Json(nullptr)},
+            {"views", std::move(all)}};
+}
+
 } // namespace
 
 std::string reportJson(const Answers& answers, bool namesHidden, const QString& program, const QString& time) {
@@ -71,6 +101,7 @@ std::string reportJson(const Answers& answers, bool namesHidden, const QString& 
                    {"values", std::move(values)},
                    {"sizing", answers.sizing() ? Json::parse(sizeJson(answers.sizingQuestion(), *answers.sizing())) : Json(nullptr)},
                    {"seat", seatsJson(answers)},
+                   {"projection", projectionJson(answers.record(), namesHidden)},
                    {"release", std::move(release)},
                    {"notices", noticesJson(answers.readings().notices)},
                    {"cautions", std::move(cautions)}};

@@ -10,6 +10,7 @@ ReportSection comparisonPart(const CaseReportSource& source);
 ReportSection sizesPart(const CaseReportSource& source);
 ReportSection seatPart(const CaseReportSource& source);
 ReportSection pressurePart(const CaseReportSource& source);
+ReportSection projectionPart(const CaseReportSource& source);
 ReportSection picturesPart(const CaseReportSource& source);
 ReportSection septumPart(const CaseReportSource& source);
 ReportSection releasePart(const CaseReportSource& source);

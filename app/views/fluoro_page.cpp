@@ -66,7 +66,7 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     scroll->setWidget(m_words);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
-    auto* split = new QSplitter(Qt::Vertical, this);
+    auto* split = m_split = new QSplitter(Qt::Vertical, this);
     split->setChildrenCollapsible(false);
     split->addWidget(m_view);
     split->addWidget(scroll);
@@ -217,7 +217,13 @@ QString FluoroPage::comparisonWords(core::DrawingRole role, const QString& title
     return text + paragraph(comparison ? sentence(comparison->text) : QString::fromStdString(comparison.error().message));
 }
 
+void FluoroPage::setBelow(QWidget* widget) {
+    m_split->addWidget(widget);
+    m_split->setSizes({440, 130, 230});
+}
+
 void FluoroPage::refreshText() {
+    emit anglesShown(m_view->evidence().isEmpty() ? std::nullopt : anglesOf(m_view->player().frame()));
     if (m_view->evidence().isEmpty()) {
         m_words->setText(paragraph(m_session.hasCase() ? tr("There is no X-ray run in this case.") : tr("Nothing is open.")));
         return;

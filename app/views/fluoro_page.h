@@ -14,6 +14,7 @@
 
 class QComboBox;
 class QLabel;
+class QSplitter;
 
 namespace gauge::app {
 
@@ -31,6 +32,12 @@ public:
     CineView& view() { return *m_view; }
     /// What is said beside the frame, without markup.
     QString text() const;
+    /// What stands below frame and words.
+    void setBelow(QWidget* widget);
+
+signals:
+    /// Angles of the C-arm in the frame shown; nothing where the file does not tell them, or no run is shown.
+    void anglesShown(const std::optional<gauge::core::CArmAngles>& angles);
 
 protected:
     void hideEvent(QHideEvent* event) override;
@@ -59,6 +66,7 @@ private:
     CineView* m_view;
     QComboBox* m_runs;
     QLabel* m_words;
+    QSplitter* m_split;
     QList<QAction*> m_actions;
     QActionGroup* m_roles;
 };

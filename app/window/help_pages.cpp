@@ -78,7 +78,7 @@ QString licenceText() {
 
 QStringList helpTopics() {
     return {QStringLiteral("index"),    QStringLiteral("open"),        QStringLiteral("marks"), QStringLiteral("appendage"),
-            QStringLiteral("drawing"),  QStringLiteral("echo"),        QStringLiteral("fluoroscopy"), QStringLiteral("septum"),
+            QStringLiteral("drawing"),  QStringLiteral("echo"),        QStringLiteral("fluoroscopy"), QStringLiteral("septum"), QStringLiteral("projection"),
             QStringLiteral("comparison"), QStringLiteral("sizes"),     QStringLiteral("course"), QStringLiteral("meeting"),
             QStringLiteral("mouse")};
 }

@@ -14,6 +14,7 @@
 #include "app/views/echo_page.h"
 #include "app/views/first_picture_view.h"
 #include "app/views/fluoro_page.h"
+#include "app/views/projection_panel.h"
 #include "app/views/same_cut_page.h"
 #include "app/views/septum_page.h"
 #include "app/window/appendage_page.h"
@@ -117,10 +118,15 @@ void MainWindow::makePages() {
                  QKeySequence(Qt::CTRL | Qt::Key_3), new EchoPage(m_session, m_state, m_images));
     m_shelf->add(Page::SameCut, tr("Same cut"), tr("An echo frame beside the CT cut in its own plane"),
                  QKeySequence(Qt::CTRL | Qt::Key_4), sameCut);
+    auto* views = new ProjectionPanel(m_session, m_planner, ProjectionPanel::Extent::Short);
+    fluoroscopy->setBelow(views);
+    connect(fluoroscopy, &FluoroPage::anglesShown, views, &ProjectionPanel::setFluoroscopy);
     m_shelf->add(Page::Fluoroscopy, tr("Fluoroscopy"), tr("X-ray frames, beside what the CT predicts"),
                  QKeySequence(Qt::CTRL | Qt::Key_5), fluoroscopy);
     m_shelf->add(Page::Septum, tr("Septum"), tr("Where to cross the septum: height for the repair, angle for the closure"),
                  QKeySequence(Qt::CTRL | Qt::Key_6), new SeptumPage(m_session, m_state));
+    m_shelf->add(Page::Projection, tr("Projection"), tr("Angles of the C-arm that show ostium and landing zone"),
+                 QKeySequence(Qt::CTRL | Qt::Key_8), new ProjectionPanel(m_session, m_planner, ProjectionPanel::Extent::Whole));
     // The last: it grows with what the evidence says, and ends in the decision.
     m_shelf->add(Page::Course, tr("Course"), tr("Pressures and stasis over time, release check, scores, decision"),
                  QKeySequence(Qt::CTRL | Qt::Key_7), new CoursePage(m_answers, m_state));
@@ -166,7 +172,8 @@ void MainWindow::setHelpTopics() {
     for (const auto& [widget, topic] : topics)
         widget->setProperty("help", topic);
     for (const auto& [page, topic] : {std::pair(Page::Echo, "echo"), std::pair(Page::SameCut, "echo"),
-                                      std::pair(Page::Fluoroscopy, "fluoroscopy"), std::pair(Page::Septum, "septum"), std::pair(Page::Course, "course")})
+                                      std::pair(Page::Fluoroscopy, "fluoroscopy"), std::pair(Page::Septum, "septum"), std::pair(Page::Projection, "projection"),
+                                      std::pair(Page::Course, "course")})
         if (const PageShelf::Entry* entry = m_shelf->entry(page)) entry->widget->setProperty("help", topic);
 }
 

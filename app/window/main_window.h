@@ -11,6 +11,7 @@
 #include "app/document/answers.h"
 #include "app/document/picture_drawings.h"
 #include "app/document/session.h"
+#include "app/document/view_planner.h"
 #include "app/models/view_state.h"
 #include "app/settings/settings.h"
 
@@ -141,6 +142,7 @@ private:
     Session m_session;
     EvidenceImages m_images{m_session};
     PictureDrawings m_pictureDrawings{m_session, m_images};
+    ViewPlanner m_planner{m_session};
     Answers m_answers{m_session};
     ViewState m_state;
     Settings m_settings;

@@ -38,7 +38,7 @@ void MainWindow::refreshTitle() {
 }
 
 bool MainWindow::isWorking() const {
-    if (m_session.isLoading() || m_session.isMeasuring() || m_answers.isWorking() || m_answers.seats().isWorking() || m_sample.isRunning()) return true;
+    if (m_session.isLoading() || m_session.isMeasuring() || m_answers.isWorking() || m_answers.seats().isWorking() || m_planner.isWorking() || m_sample.isRunning()) return true;
     for (const auto& [id, entry] : m_session.record().evidence)
         if (const auto cine = m_images.openCine(id); cine && !cine->data() && !cine->failure()) return true;
     return false;

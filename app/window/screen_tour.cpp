@@ -49,7 +49,7 @@ QString nameOf(Page page) {
         {Page::Appendage, QStringLiteral("appendage")}, {Page::Scanner, QStringLiteral("scanner")},
         {Page::Echo, QStringLiteral("echo")},           {Page::SameCut, QStringLiteral("same-cut")},
         {Page::Fluoroscopy, QStringLiteral("fluoroscopy")}, {Page::Septum, QStringLiteral("septum")},
-        {Page::Course, QStringLiteral("course")}};
+        {Page::Projection, QStringLiteral("projection")}, {Page::Course, QStringLiteral("course")}};
     const auto found = names.find(page);
     return found == names.end() ? QStringLiteral("page") : found->second;
 }
@@ -262,7 +262,8 @@ core::Result<void> Pictures::help() {
     if (auto taken = takeForHelp(m_window.start(), QStringLiteral("open")); !taken) return taken;
     if (auto opened = open(); !opened) return opened;
     for (const auto& [page, topic] : {std::pair(Page::Scanner, "marks"), std::pair(Page::Appendage, "appendage"), std::pair(Page::Echo, "echo"),
-                                      std::pair(Page::Fluoroscopy, "fluoroscopy"), std::pair(Page::Septum, "septum"), std::pair(Page::Course, "course")}) {
+                                      std::pair(Page::Fluoroscopy, "fluoroscopy"), std::pair(Page::Septum, "septum"), std::pair(Page::Projection, "projection"),
+                                      std::pair(Page::Course, "course")}) {
         m_window.state().setPage(page);
         settle(m_window);
         if (auto taken = takeForHelp(*m_window.shelf().entry(page)->widget, QString::fromLatin1(topic)); !taken) return taken;

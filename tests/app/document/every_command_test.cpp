@@ -9,6 +9,7 @@
 #include "app/commands/mark_commands.h"
 #include "app/commands/ostium_commands.h"
 #include "app/commands/picture_commands.h"
+#include "app/commands/projection_commands.h"
 #include "app/commands/septum_commands.h"
 
 #include <filesystem>
@@ -139,6 +140,10 @@ std::vector<Named> commands() {
         COMMAND(SetSizingPressures, 12.0, 6.0, 19.0),
         COMMAND(SetPressureCause, core::PressureChange::Lasting, true),
         COMMAND(ChooseSize, "24"),
+        COMMAND(SetCArmReach, (core::CArmReach{50, 55, 30, 35})),
+        COMMAND(SetPatientTurn, (core::PatientTurn{-8, 2})),
+        COMMAND(ChooseView, (core::ChosenView{{-25, -15}, core::ViewAim::LongestWidth, "landing", 4, "main"})),
+        COMMAND(DropView, 0u),
         COMMAND(SetStrokeItems, core::StrokeItems{}),
         COMMAND(SetBleedingItems, core::BleedingItems{}),
         COMMAND(WriteDecision, "Size 24."),
@@ -195,7 +200,7 @@ TEST(EveryCommand, DoUndoRedoIsIdentity) {
 }
 
 TEST(EveryCommand, HasItsLineInThisTest) {
-    const std::set<std::string> bases{"EditCommand", "EntryCommand", "SingleCommand", "LandingCommand", "SizingCommand", "SeptumMarksCommand"};
+    const std::set<std::string> bases{"EditCommand", "EntryCommand", "SingleCommand", "LandingCommand", "SizingCommand", "SeptumMarksCommand", "ProjectionCommand"};
     std::set<std::string> tested, found;
     for (const Named& command : commands())
         tested.insert(command.name);

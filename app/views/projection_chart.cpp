@@ -1,0 +1,154 @@
+#include "app/views/projection_chart.h"
+
+#include "core/fluoro/view_planning.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <algorithm>
+#include <cmath>
+
+namespace gauge::app {
+namespace {
+
+constexpr double kNearMarkPx = 8.0;
+
+core::CArmAngles wholeDegrees(const core::CArmAngles& view) {
+    return {std::round(view.primaryDeg) + 0.0, std::round(view.secondaryDeg) + 0.0};
+}
+
+} // namespace
+
+ProjectionChart::ProjectionChart(ProjectionForm form, QWidget* parent) : QWidget(parent), m_form(form) {
+    setMouseTracking(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    setAccessibleName(form == ProjectionForm::Dome ? tr("Dome of the C-arm's views") : tr("Curve of the C-arm's views"));
+    setToolTip(tr("Click or press Enter to take the view. Arrows move by 1°, with Shift by 10°; Home: from the front; E: edge-on; "
+                  "Escape: no view"));
+}
+
+void ProjectionChart::show(ProjectionPicture picture) {
+    const auto pointer = m_picture.pointer;
+    m_picture = std::move(picture);
+    m_picture.pointer = pointer;
+    m_emptyText.clear();
+    update();
+}
+
+void ProjectionChart::setPointer(const std::optional<core::CArmAngles>& view) {
+    m_picture.pointer = view;
+    update();
+}
+
+void ProjectionChart::setEmptyText(const QString& text) {
+    m_emptyText = text;
+    m_picture = {};
+    setAccessibleDescription(text);
+    update();
+}
+
+std::optional<core::CArmAngles> ProjectionChart::viewUnder(const QPointF& place) const {
+    const ProjectionMap here = map();
+    const ProjectionMark* nearest = nullptr;
+    double least = kNearMarkPx;
+    for (const ProjectionMark& mark : m_picture.marks)
+        if (const auto at = here.placeOf(mark.angles))
+            if (const double away = std::hypot(at->x() - place.x(), at->y() - place.y()); away < least) {
+                least = away;
+                nearest = &mark;
+            }
+    if (nearest) return nearest->angles;
+    const auto view = here.viewAt(place);
+    return view ? std::optional(wholeDegrees(*view)) : std::nullopt;
+}
+
+void ProjectionChart::point(const std::optional<core::CArmAngles>& view) {
+    if (view == m_picture.pointer) return;
+    m_picture.pointer = view;
+    update();
+    emit pointed(view);
+}
+
+void ProjectionChart::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    if (!m_emptyText.isEmpty()) {
+        painter.fillRect(rect(), tone::panel);
+        painter.setFont(labelFont(13));
+        painter.setPen(tone::soft);
+        painter.drawText(rect().adjusted(16, 16, -16, -16), Qt::AlignCenter | Qt::TextWordWrap, m_emptyText);
+        return;
+    }
+    drawProjection(painter, QRectF(rect()), m_form, m_picture);
+    if (!hasFocus()) return;
+    painter.setPen(QPen(tone::link, 2));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(rect().adjusted(1, 1, -2, -2));
+}
+
+void ProjectionChart::mouseMoveEvent(QMouseEvent* event) {
+    if (m_emptyText.isEmpty()) point(viewUnder(event->position()));
+}
+
+void ProjectionChart::mousePressEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton || !m_emptyText.isEmpty()) return;
+    const auto view = viewUnder(event->position());
+    point(view);
+    if (view) emit taken(*view);
+}
+
+void ProjectionChart::leaveEvent(QEvent*) {
+    if (!hasFocus()) point(std::nullopt);
+}
+
+/// The window's own shortcuts must not take the keys of the picture.
+bool ProjectionChart::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride) {
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        for (const int own : {Qt::Key_Left, Qt::Key_Right, Qt::Key_Up, Qt::Key_Down, Qt::Key_Home, Qt::Key_E, Qt::Key_Return, Qt::Key_Enter})
+            if (key == own && !(static_cast<QKeyEvent*>(event)->modifiers() & (Qt::ControlModifier | Qt::AltModifier))) {
+                event->accept();
+                return true;
+            }
+    }
+    return QWidget::event(event);
+}
+
+void ProjectionChart::keyPressEvent(QKeyEvent* event) {
+    if (!m_emptyText.isEmpty()) return QWidget::keyPressEvent(event);
+    const double step = event->modifiers() & Qt::ShiftModifier ? 10.0 : 1.0;
+    const bool from = m_picture.pointer.has_value();
+    core::CArmAngles view = m_picture.pointer.value_or(core::CArmAngles{});
+    const auto move = [&](double primary, double secondary) {
+        if (from) view = {std::clamp(std::round(view.primaryDeg + primary), -90.0, 90.0), std::clamp(std::round(view.secondaryDeg + secondary), -90.0, 90.0)};
+        point(view);
+    };
+    switch (event->key()) {
+    case Qt::Key_Left:
+        return move(-step, 0);
+    case Qt::Key_Right:
+        return move(step, 0);
+    case Qt::Key_Up:
+        return move(0, step);
+    case Qt::Key_Down:
+        return move(0, -step);
+    case Qt::Key_Home:
+        return point(core::CArmAngles{});
+    case Qt::Key_Escape:
+        if (!from) break;
+        return point(std::nullopt);
+    case Qt::Key_E:
+        if (!m_picture.lines.empty())
+            if (const auto secondary = core::edgeOnSecondaryDeg(m_picture.lines.front().normal, view.primaryDeg))
+                point(core::CArmAngles{view.primaryDeg, *secondary});
+        return;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (m_picture.pointer) emit taken(*m_picture.pointer);
+        return;
+    default:
+        break;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+} // namespace gauge::app

@@ -1,0 +1,52 @@
+// The views of the C-arm, to look at and to take: dome or curve (drawing/projection_drawing.h).
+//
+//   pointer over the picture: what that view shows is told · click or Enter: takes the view
+//   arrows: 1°, with Shift 10° · Home: straight from the front · E: onto the edge-on views · Escape: no view
+#pragma once
+
+#include "app/drawing/projection_drawing.h"
+
+#include <QWidget>
+
+namespace gauge::app {
+
+class ProjectionChart : public QWidget {
+    Q_OBJECT
+public:
+    explicit ProjectionChart(ProjectionForm form, QWidget* parent = nullptr);
+
+    /// The pointer of the picture is this widget's own.
+    void show(ProjectionPicture picture);
+    const ProjectionPicture& picture() const { return m_picture; }
+    void setPointer(const std::optional<core::CArmAngles>& view);
+    /// In place of the picture while there is nothing to draw.
+    void setEmptyText(const QString& text);
+    ProjectionMap map() const { return {m_form, QRectF(rect())}; }
+
+    QSize sizeHint() const override { return m_form == ProjectionForm::Dome ? QSize(300, 300) : QSize(420, 300); }
+    QSize minimumSizeHint() const override { return {200, 200}; }
+
+signals:
+    /// Another view is pointed at; nothing when none is.
+    void pointed(const std::optional<gauge::core::CArmAngles>& view);
+    void taken(const gauge::core::CArmAngles& view);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    bool event(QEvent* event) override;
+
+private:
+    /// The view there, to the whole degree; that of a mark when one is near.
+    std::optional<core::CArmAngles> viewUnder(const QPointF& place) const;
+    void point(const std::optional<core::CArmAngles>& view);
+
+    ProjectionForm m_form;
+    ProjectionPicture m_picture;
+    QString m_emptyText;
+};
+
+} // namespace gauge::app

@@ -36,15 +36,22 @@ public:
         m_painter.setRenderHint(QPainter::Antialiasing);
         m_painter.fillRect(m_area, tone::panel);
         paintGround();
-        paintReach();
+        const QPolygonF reach = reachBorder();
+        m_painter.setPen(Qt::NoPen);
+        m_painter.setBrush(tone::raised);
+        m_painter.drawPolygon(reach);
+        m_painter.setBrush(Qt::NoBrush);
         paintGrid();
+        m_painter.setPen(QPen(tone::soft, 1.2));
+        m_painter.drawPolygon(reach);
         for (const ProjectionLine& line : m_picture.lines)
             paintLine(line);
         paintLetters();
         for (const ProjectionLine& line : m_picture.lines)
             paintEnFace(line);
-        for (const ProjectionMark& mark : m_picture.marks)
-            paintMark(mark);
+        for (const bool chosen : {true, false}) // room for the labels of what was chosen first
+            for (const ProjectionMark& mark : m_picture.marks)
+                if ((mark.kind == ProjectionMark::Kind::Chosen) == chosen) paintMark(mark);
         paintLineLabels();
         paintPointer();
         m_painter.restore();
@@ -92,7 +99,7 @@ private:
         return views;
     }
 
-    void paintReach() {
+    QPolygonF reachBorder() const {
         const core::CArmReach& r = m_picture.reach;
         const double left = -std::min(r.mostRaoDeg, 90.0), right = std::min(r.mostLaoDeg, 90.0);
         const double most = isDome() ? 90.0 : ProjectionMap::kMostSecondaryDeg;
@@ -101,11 +108,7 @@ private:
         for (const auto& side : {parallel(low, left, right), meridian(right, low, high), parallel(high, right, left), meridian(left, high, low)})
             for (const CArmAngles& view : side)
                 if (const auto place = m_map.placeOf(view)) border << *place;
-        m_painter.setBrush(tone::raised);
-        m_painter.setPen(QPen(tone::soft, 1.2));
-        m_painter.drawPolygon(border);
-        m_painter.setBrush(Qt::NoBrush);
-        m_reach = border.boundingRect();
+        return border;
     }
 
     void paintGrid() {
@@ -174,18 +177,17 @@ private:
                 for (const QPolygonF& piece : piecesOf(part))
                     pieces.push_back(piece);
             if (pieces.empty()) pieces = piecesOf(core::edgeOnCurve(line.normal, 360));
-            for (const QPolygonF& piece : pieces) {
-                if (piece.size() < 2) continue;
-                const QPointF top = piece.front().y() < piece.back().y() ? piece.front() : piece.back();
-                label(top, wordOf(line.role), colourOf(line.role, Ground::Page));
-                break;
-            }
+            bool written = false;
+            for (const QPolygonF& piece : pieces)
+                for (const double along : {0.0, 1.0, 0.85, 0.15, 0.5, 0.3, 0.7})
+                    if (!written && piece.size() > 1)
+                        written = label(piece[static_cast<qsizetype>(along * static_cast<double>(piece.size() - 1))], wordOf(line.role),
+                                        colourOf(line.role, Ground::Page));
         }
     }
 
-    void label(const QPointF& at, const QString& text, const QColor& colour) {
-        if (text.isEmpty()) return;
-        m_labels.draw(m_painter, at, text, colour, {LabelSide::Right, LabelSide::Left, LabelSide::Above, LabelSide::Below},
+    bool label(const QPointF& at, const QString& text, const QColor& colour) {
+        return !text.isEmpty() && m_labels.draw(m_painter, at, text, colour, {LabelSide::Right, LabelSide::Left, LabelSide::Above, LabelSide::Below},
                       m_area.adjusted(2, 2, -2, -2), kSmallestLabelPx, plate());
     }
     QColor plate() const {
@@ -246,7 +248,6 @@ private:
     QRectF m_area;
     ProjectionMap m_map;
     const ProjectionPicture& m_picture;
-    QRectF m_reach;
     LabelPlaces m_labels;
 };
 

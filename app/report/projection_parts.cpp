@@ -76,10 +76,12 @@ ReportTable viewTable(const core::CaseRecord& record, const std::vector<core::Re
 
 QString conditions(const core::CaseRecord& record) {
     const core::ProjectionChoice choice = record.projection ? record.projection->content : core::ProjectionChoice{};
-    const QString position = lyingWords(core::patientPosition(record));
-    QString text = QCoreApplication::translate("Report", "Within a reach of RAO %1, LAO %2, CRA %3, CAU %4; at CT the patient lay: %5.")
+    QString text = QCoreApplication::translate("Report", "Within a reach of RAO %1, LAO %2, CRA %3, CAU %4.")
                        .arg(quantity(choice.reach.mostRaoDeg, Unit::Degree), quantity(choice.reach.mostLaoDeg, Unit::Degree),
-                            quantity(choice.reach.mostCraDeg, Unit::Degree), quantity(choice.reach.mostCauDeg, Unit::Degree), position);
+                            quantity(choice.reach.mostCraDeg, Unit::Degree), quantity(choice.reach.mostCauDeg, Unit::Degree));
+    // A case from before the position was recorded was planned by what its images tell.
+    if (const std::string position = core::patientPosition(record); !position.empty())
+        text += QLatin1Char(' ') + QCoreApplication::translate("Report", "At CT the patient lay: %1.").arg(lyingWords(position));
     if (choice.turn)
         text += QLatin1Char(' ') + QCoreApplication::translate("Report", "Turned against the CT by LAO %1, CRA %2, as stated.")
                                        .arg(quantity(choice.turn->primaryDeg, Unit::Degree), quantity(choice.turn->secondaryDeg, Unit::Degree));

@@ -120,14 +120,18 @@ std::vector<CArmAngles> aroundOf(const CArmReach& reach, const CArmAngles& centr
 }
 
 /// The view of the least cost; ties go to the one nearest to straight from the front. Nothing when the work was stopped.
+/// `cost(view, least)` may answer with anything above `least`, the least cost so far, once it knows that it will be above.
 template <class Cost>
 std::optional<CArmAngles> leastOf(const std::vector<CArmAngles>& views, const Cost& cost, const WorkContext& work) {
     std::vector<double> costs(views.size());
     std::atomic<bool> stopped{false};
+    std::atomic<double> least{std::numeric_limits<double>::infinity()};
     parallelFor(views.size(), 8, [&](std::size_t begin, std::size_t end) {
         for (std::size_t i = begin; i < end && !stopped; ++i) {
             if (work.stopped()) stopped = true;
-            costs[i] = cost(views[i]);
+            costs[i] = cost(views[i], least.load());
+            for (double before = least; costs[i] < before && !least.compare_exchange_weak(before, costs[i]);) {
+            }
         }
     });
     if (stopped || views.empty()) return std::nullopt;
@@ -138,12 +142,13 @@ std::optional<CArmAngles> leastOf(const std::vector<CArmAngles>& views, const Co
     return views[best];
 }
 
-/// Coarse over the whole reach, then fine about the best.
+/// Coarse over the whole reach, then finer about the best.
 template <class Cost>
-std::optional<CArmAngles> searched(const CArmReach& reach, const Cost& cost, const WorkContext& work) {
-    const auto coarse = leastOf(gridOf(reach, kCoarseDeg), cost, work);
-    if (!coarse) return std::nullopt;
-    return leastOf(aroundOf(reach, *coarse, kCoarseDeg - kFineDeg, kFineDeg), cost, work);
+std::optional<CArmAngles> searched(const CArmReach& reach, const Cost& cost, const WorkContext& work, double coarseDeg = kCoarseDeg) {
+    auto best = leastOf(gridOf(reach, coarseDeg), cost, work);
+    for (const auto& [around, step] : {std::pair(0.8 * coarseDeg, 0.2 * coarseDeg), std::pair(0.2 * coarseDeg, kFineDeg)})
+        if (best) best = leastOf(aroundOf(reach, *best, around, step), cost, work);
+    return best;
 }
 
 /// The ideal or, seen from behind, its opposite, if one of them is within the reach.
@@ -197,10 +202,10 @@ private:
 
     template <class Loss> void addEdgeOn(ViewAim aim, const CArmAngles& ideal, const Loss& loss) {
         if (const auto exact = reachable(m_stage.reach(), ideal)) return add(aim, ideal, *exact);
-        const auto cost = [&](const CArmAngles& view) { return loss(m_stage.quick(view)); };
+        const auto cost = [&](const CArmAngles& view, double) { return loss(m_stage.quick(view)); };
         if (const auto best = leastOf(m_edgeOn, cost, {})) return add(aim, ideal, *best);
         constexpr double kTieBreak = 1e-3; // the opening decides, the loss among views equally open
-        const auto opening = [&](const CArmAngles& view) {
+        const auto opening = [&](const CArmAngles& view, double) {
             const ViewReading r = m_stage.quick(view);
             return r.openingDeg + kTieBreak * loss(r);
         };
@@ -225,10 +230,11 @@ private:
             note("no-surface", "There is no surface of atrium and appendage: how they overlap in a view is not told.");
             return true;
         }
-        const auto cost = [&](const CArmAngles& view) { return m_stage.silhouettes()->hiddenShare(view); };
-        const auto best = searched(m_stage.reach(), cost, m_work);
+        const auto cost = [&](const CArmAngles& view, double) { return m_stage.silhouettes()->hiddenShare(view); };
+        constexpr double kOverlapDeg = 10.0; // silhouettes change slowly with the view
+        const auto best = searched(m_stage.reach(), cost, m_work, kOverlapDeg);
         if (!best) return false;
-        m_leastHidden = cost(*best);
+        m_leastHidden = cost(*best, 0.0);
         for (WorkingView& view : m_plan.views)
             if (view.seen.hiddenShare) view.hiddenBeyondLeast = std::max(0.0, *view.seen.hiddenShare - *m_leastHidden);
         add(ViewAim::LeastOverlap, *best, *best);
@@ -246,12 +252,12 @@ private:
 
     bool addOneForAll() {
         const CompromiseScales& s = m_stage.scales();
-        const auto cost = [&](const CArmAngles& view) {
+        const auto cost = [&](const CArmAngles& view, double least) {
             const ViewReading r = m_stage.quick(view);
             double sum = squareOf(r.openingDeg / s.openingDeg) + squareOf(r.lostOfLongestMm.value_or(kNoWidth) / s.widthMm) +
                          squareOf(r.beyondShortestMm.value_or(kNoWidth) / s.widthMm);
             if (r.offProfileDeg) sum += squareOf(*r.offProfileDeg / s.profileDeg);
-            if (m_leastHidden)
+            if (m_leastHidden && sum <= least) // silhouettes take longest, and can only add
                 sum += squareOf((m_stage.silhouettes()->hiddenShare(view) - *m_leastHidden) / s.hiddenShare);
             return sum;
         };

@@ -2510,11 +2510,11 @@
     </message>
     <message>
         <source>At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, more than the modality explains.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 liest die Durchleuchtung %2 ± %3, die CT-Kontur sagt %4 ± %5 voraus: %6 ± %7, mehr als die Modalität erklärt.</translation>
     </message>
     <message>
         <source>At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, as the modality explains.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 liest die Durchleuchtung %2 ± %3, die CT-Kontur sagt %4 ± %5 voraus: %6 ± %7, wie die Modalität erklärt.</translation>
     </message>
     <message>
         <source>The sizes slide along %1.</source>

@@ -2510,11 +2510,11 @@
     </message>
     <message>
         <source>At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, more than the modality explains.</source>
-        <translation type="unfinished"></translation>
+        <translation>À %1 la radioscopie lit %2 ± %3, le contour du CT prédit %4 ± %5 : %6 ± %7, plus que n’explique la modalité.</translation>
     </message>
     <message>
         <source>At %1 the fluoroscopy reads %2 ± %3, the CT contour predicts %4 ± %5: %6 ± %7, as the modality explains.</source>
-        <translation type="unfinished"></translation>
+        <translation>À %1 la radioscopie lit %2 ± %3, le contour du CT prédit %4 ± %5 : %6 ± %7, comme l’explique la modalité.</translation>
     </message>
     <message>
         <source>The sizes slide along %1.</source>

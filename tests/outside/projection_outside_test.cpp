@@ -30,7 +30,7 @@ std::vector<Eigen::Vector3d> randomNormals(int count) {
 } // namespace
 
 TEST(ProjectionOutside, EdgeOnAndEnFaceViewsEqualScipysSearch) {
-    const auto normals = randomNormals(12);
+    const auto normals = randomNormals(8);
     std::vector<double> primary;
     for (double a = -90.0; a <= 90.0; a += 5.0)
         primary.push_back(a);

@@ -338,13 +338,10 @@ def edge_on_views(normals, primary):
     for n in normals:
         n = np.array(n) / np.linalg.norm(n)
         secondary = [brentq(lambda b: n @ beam(a, b), -90.0, 90.0, xtol=1e-12) for a in primary]
-        best = None
-        for a in (-60.0, 0.0, 60.0):
-            for b in (-60.0, 0.0, 60.0):
-                found = minimize(lambda v: -(n @ beam(*v)) ** 2, [a, b], method="Nelder-Mead",
-                                 options={"xatol": 1e-10, "fatol": 1e-16, "maxiter": 4000})
-                if best is None or found.fun < best.fun:
-                    best = found
+        starts = [(a, b) for a in range(-90, 91, 30) for b in range(-75, 76, 30)]
+        start = max(starts, key=lambda v: abs(n @ beam(*v)))
+        best = minimize(lambda v: -(n @ beam(*v)) ** 2, start, method="Nelder-Mead",
+                        options={"xatol": 1e-10, "fatol": 1e-16, "maxiter": 4000})
         answers.append({"secondary": secondary, "en_face": beam(*best.x).tolist()})
     return answers
 

@@ -2714,59 +2714,59 @@
     </message>
     <message>
         <source>No view within the reach of the C-arm shows the plane edge-on; the views nearest to edge-on stand instead, and widths are read there all the same across the axis.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Ansicht in der Reichweite des C-Bogens zeigt die Ebene von der Kante; dafür stehen die Ansichten, die ihr am nächsten kommen, und Breiten werden dort trotzdem quer zur Achse gelesen.</translation>
     </message>
     <message>
         <source>The axis hardly turns (or is too short to tell): no view in profile of a bend is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Achse biegt sich kaum (oder ist zu kurz, um es zu sagen): eine Ansicht im Profil der Biegung wird nicht genannt.</translation>
     </message>
     <message>
         <source>The bend lies within the plane itself: no edge-on view has it in profile.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Biegung liegt in der Ebene selbst: keine Kantenansicht zeigt sie im Profil.</translation>
     </message>
     <message>
         <source>There is no surface of atrium and appendage: how they overlap in a view is not told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Oberfläche von Vorhof und Vorhofohr: wie sie sich in einer Ansicht überdecken, wird nicht gesagt.</translation>
     </message>
     <message>
         <source>Cannot predict angles of the C-arm: the CT does not tell how the patient lay ((0018,5100) PatientPosition is absent or empty).</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel des C-Bogens lassen sich nicht voraussagen: das CT sagt nicht, wie der Patient lag ((0018,5100) PatientPosition fehlt oder ist leer).</translation>
     </message>
     <message>
         <source>If the patient lay on the back, state it by an offset of 0 degrees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lag der Patient auf dem Rücken, ist das durch eine Abweichung von 0 Grad anzugeben.</translation>
     </message>
     <message>
         <source>Cannot predict angles of the C-arm: at CT the patient lay %1 ((0018,5100) PatientPosition is "%2"), and the heart lies otherwise than on the back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel des C-Bogens lassen sich nicht voraussagen: beim CT lag der Patient %1 ((0018,5100) PatientPosition ist „%2“), und das Herz liegt dann anders als auf dem Rücken.</translation>
     </message>
     <message>
         <source>State an offset of the patient to predict all the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine Voraussage trotzdem die Abweichung der Lagerung angeben.</translation>
     </message>
     <message>
         <source>Cannot use the reach of the C-arm: all limits are 0 degrees, which leaves one view only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Reichweite des C-Bogens ist so nicht brauchbar: alle Grenzen sind 0 Grad, das lässt nur eine Ansicht.</translation>
     </message>
     <message>
         <source>Set how far the arm can be turned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, wie weit der Bogen gedreht werden kann.</translation>
     </message>
     <message>
         <source>on the face</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Bauch</translation>
     </message>
     <message>
         <source>on the left side</source>
-        <translation type="unfinished"></translation>
+        <translation>auf der linken Seite</translation>
     </message>
     <message>
         <source>on the right side</source>
-        <translation type="unfinished"></translation>
+        <translation>auf der rechten Seite</translation>
     </message>
     <message>
         <source>in an unusual position</source>
-        <translation type="unfinished"></translation>
+        <translation>in ungewöhnlicher Lage</translation>
     </message>
     <message>
         <source>No answer yet: the appendage is not measured, so nothing is known of its ostium and axis.</source>
@@ -5315,6 +5315,14 @@
         <source>Where to cross the septum: height for the repair, angle for the closure</source>
         <translation>Wo das Septum durchquert wird: Höhe für die Reparatur, Winkel für den Verschluss</translation>
     </message>
+    <message>
+        <source>Projection</source>
+        <translation>Projektion</translation>
+    </message>
+    <message>
+        <source>Angles of the C-arm that show ostium and landing zone</source>
+        <translation>Winkel des C-Bogens, die Ostium und Landezone zeigen</translation>
+    </message>
 </context>
 <context>
     <name>MarkPoseLandmark</name>
@@ -5735,6 +5743,303 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Click on a moment to edit it</source>
         <translation>Auf einen Zeitpunkt klicken, um ihn zu bearbeiten</translation>
+    </message>
+</context>
+<context>
+    <name>Projection</name>
+    <message>
+        <source>en face</source>
+        <translation>en face</translation>
+    </message>
+    <message>
+        <source>CRA</source>
+        <translation>CRA</translation>
+    </message>
+    <message>
+        <source>CAU</source>
+        <translation>CAU</translation>
+    </message>
+    <message>
+        <source>RAO</source>
+        <translation>RAO</translation>
+    </message>
+    <message>
+        <source>LAO</source>
+        <translation>LAO</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>longest width</source>
+        <translation>längste Breite</translation>
+    </message>
+    <message>
+        <source>shortest width</source>
+        <translation>kürzeste Breite</translation>
+    </message>
+    <message>
+        <source>bend in profile</source>
+        <translation>Biegung im Profil</translation>
+    </message>
+    <message>
+        <source>least overlap with the atrium</source>
+        <translation>kleinste Überdeckung durch den Vorhof</translation>
+    </message>
+    <message>
+        <source>one view for all</source>
+        <translation>eine Ansicht für alles</translation>
+    </message>
+    <message>
+        <source>landing zone</source>
+        <translation>Landezone</translation>
+    </message>
+    <message>
+        <source>ostium</source>
+        <translation>Ostium</translation>
+    </message>
+    <message>
+        <source>no width</source>
+        <translation>keine Breite</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3 within 5°)</source>
+        <translation>%1 (%2 bis %3 innerhalb von 5°)</translation>
+    </message>
+    <message>
+        <source>%1 of the longest not shown</source>
+        <translation>%1 der längsten nicht gezeigt</translation>
+    </message>
+    <message>
+        <source>%1 more than the shortest</source>
+        <translation>%1 mehr als die kürzeste</translation>
+    </message>
+    <message>
+        <source>plane %1 from edge-on</source>
+        <translation>Ebene %1 aus der Kantenstellung</translation>
+    </message>
+    <message>
+        <source>%1 off the bend's profile</source>
+        <translation>%1 neben dem Profil der Biegung</translation>
+    </message>
+    <message>
+        <source>%1 off en face</source>
+        <translation>%1 neben en face</translation>
+    </message>
+    <message>
+        <source>%1 more of the appendage behind the atrium than need be</source>
+        <translation>%1 mehr des Vorhofohrs hinter dem Vorhof als nötig</translation>
+    </message>
+    <message>
+        <source>%1 of the appendage behind the atrium</source>
+        <translation>%1 des Vorhofohrs hinter dem Vorhof</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>not told by the images</source>
+        <translation>von den Bildern nicht gesagt</translation>
+    </message>
+    <message>
+        <source>on the back (%1)</source>
+        <translation>auf dem Rücken (%1)</translation>
+    </message>
+    <message>
+        <source>on the face (%1)</source>
+        <translation>auf dem Bauch (%1)</translation>
+    </message>
+    <message>
+        <source>on the left side (%1)</source>
+        <translation>auf der linken Seite (%1)</translation>
+    </message>
+    <message>
+        <source>on the right side (%1)</source>
+        <translation>auf der rechten Seite (%1)</translation>
+    </message>
+    <message>
+        <source>in an unusual position (%1)</source>
+        <translation>in ungewöhnlicher Lage (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>ProjectionChart</name>
+    <message>
+        <source>Dome of the C-arm's views</source>
+        <translation>Kuppel der Ansichten des C-Bogens</translation>
+    </message>
+    <message>
+        <source>Curve of the C-arm's views</source>
+        <translation>Kurve der Ansichten des C-Bogens</translation>
+    </message>
+    <message>
+        <source>Click or press Enter to take the view. Arrows move by 1°, with Shift by 10°; Home: from the front; E: edge-on; Escape: no view</source>
+        <translation>Klick oder Eingabetaste wählt die Ansicht. Pfeile gehen um 1°, mit Umschalt um 10°; Pos1: von vorn; E: von der Kante; Esc: keine Ansicht</translation>
+    </message>
+</context>
+<context>
+    <name>ProjectionPanel</name>
+    <message>
+        <source>Views for</source>
+        <translation>Ansichten für</translation>
+    </message>
+    <message>
+        <source>The plane that the views are planned for</source>
+        <translation>Die Ebene, für die die Ansichten geplant sind</translation>
+    </message>
+    <message>
+        <source>What the view shows</source>
+        <translation>Was die Ansicht zeigt</translation>
+    </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (Taste %2)</translation>
+    </message>
+    <message>
+        <source>Take this view</source>
+        <translation>Diese Ansicht wählen</translation>
+    </message>
+    <message>
+        <source>Take the view that is pointed at, or the row of the table, as a working view</source>
+        <translation>Die Ansicht unter dem Zeiger oder die Zeile der Tabelle als Arbeitsansicht wählen</translation>
+    </message>
+    <message>
+        <source>Give up a view</source>
+        <translation>Ansicht aufgeben</translation>
+    </message>
+    <message>
+        <source>Give up the chosen view in the row of the table</source>
+        <translation>Die gewählte Ansicht in der Zeile der Tabelle aufgeben</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>C-arm</source>
+        <translation>C-Bogen</translation>
+    </message>
+    <message>
+        <source>Width seen</source>
+        <translation>Gesehene Breite</translation>
+    </message>
+    <message>
+        <source>What is lost</source>
+        <translation>Was verloren geht</translation>
+    </message>
+    <message>
+        <source>Working views</source>
+        <translation>Arbeitsansichten</translation>
+    </message>
+    <message>
+        <source>Enter or a double click takes the view of the row</source>
+        <translation>Eingabetaste oder Doppelklick wählt die Ansicht der Zeile</translation>
+    </message>
+    <message>
+        <source>Reach of the C-arm, degrees</source>
+        <translation>Reichweite des C-Bogens, Grad</translation>
+    </message>
+    <message>
+        <source>RAO up to</source>
+        <translation>RAO bis</translation>
+    </message>
+    <message>
+        <source>LAO up to</source>
+        <translation>LAO bis</translation>
+    </message>
+    <message>
+        <source>CRA up to</source>
+        <translation>CRA bis</translation>
+    </message>
+    <message>
+        <source>CAU up to</source>
+        <translation>CAU bis</translation>
+    </message>
+    <message>
+        <source>60 and 40 are common practice without a source: set what your room allows.</source>
+        <translation>60 und 40 sind übliche Praxis ohne Quelle: eintragen, was der eigene Raum erlaubt.</translation>
+    </message>
+    <message>
+        <source>The patient</source>
+        <translation>Der Patient</translation>
+    </message>
+    <message>
+        <source>will lie otherwise, turned by</source>
+        <translation>wird anders liegen, gedreht um</translation>
+    </message>
+    <message>
+        <source>By how much the C-arm has to be turned on to see the same as at CT; 0 and 0: as if on the back</source>
+        <translation>Um wie viel der C-Bogen weiterzudrehen ist, um dasselbe zu sehen wie beim CT; 0 und 0: wie auf dem Rücken</translation>
+    </message>
+    <message>
+        <source>LAO + / RAO −</source>
+        <translation>LAO + / RAO −</translation>
+    </message>
+    <message>
+        <source>CRA + / CAU −</source>
+        <translation>CRA + / CAU −</translation>
+    </message>
+    <message>
+        <source>The views are being planned …</source>
+        <translation>Die Ansichten werden geplant …</translation>
+    </message>
+    <message>
+        <source>this run</source>
+        <translation>dieser Lauf</translation>
+    </message>
+    <message>
+        <source>the ideal, %1, is out of reach</source>
+        <translation>die ideale, %1, ist außer Reichweite</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>picked by hand</source>
+        <translation>von Hand gewählt</translation>
+    </message>
+    <message>
+        <source>chosen before the plane moved: choose again</source>
+        <translation>gewählt, bevor sich die Ebene bewegt hat: neu wählen</translation>
+    </message>
+    <message>
+        <source>%1 of the longest not shown</source>
+        <translation>%1 der längsten nicht gezeigt</translation>
+    </message>
+    <message>
+        <source>beyond the reach</source>
+        <translation>außerhalb der Reichweite</translation>
+    </message>
+    <message>
+        <source>%1 · chosen: %2, %3</source>
+        <translation>%1 · gewählt: %2, %3</translation>
+    </message>
+    <message>
+        <source>At CT: %1.</source>
+        <translation>Beim CT: %1.</translation>
+    </message>
+    <message>
+        <source>%1 · beyond the reach of the C-arm</source>
+        <translation>%1 · außerhalb der Reichweite des C-Bogens</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 off the bend's profile</source>
+        <translation>%1 neben dem Profil der Biegung</translation>
+    </message>
+    <message>
+        <source>%1 of the appendage behind the atrium</source>
+        <translation>%1 des Vorhofohrs hinter dem Vorhof</translation>
+    </message>
+    <message>
+        <source>Point at a view to see what it shows; click or press Enter to take it. Squares and circles: en face. Letters: working views of the table. Numbers: chosen views.</source>
+        <translation>Auf eine Ansicht zeigen, um zu sehen, was sie zeigt; Klick oder Eingabetaste wählt sie. Quadrate und Kreise: en face. Buchstaben: Arbeitsansichten der Tabelle. Zahlen: gewählte Ansichten.</translation>
     </message>
 </context>
 <context>
@@ -6494,6 +6799,70 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Septal face seen from the left atrium. %1</source>
         <translation>Septumfläche vom linken Vorhof gesehen. %1</translation>
+    </message>
+    <message>
+        <source>picked by hand</source>
+        <translation>von Hand gewählt</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 (the plane has moved since)</source>
+        <translation>%1 (die Ebene hat sich seither bewegt)</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>Plane</source>
+        <translation>Ebene</translation>
+    </message>
+    <message>
+        <source>C-arm</source>
+        <translation>C-Bogen</translation>
+    </message>
+    <message>
+        <source>Width by CT</source>
+        <translation>Breite nach CT</translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation>Gewählt</translation>
+    </message>
+    <message>
+        <source>Named by the program</source>
+        <translation>Vom Programm genannt</translation>
+    </message>
+    <message>
+        <source>Within a reach of RAO %1, LAO %2, CRA %3, CAU %4.</source>
+        <translation>In einer Reichweite von RAO %1, LAO %2, CRA %3, CAU %4.</translation>
+    </message>
+    <message>
+        <source>At CT the patient lay: %1.</source>
+        <translation>Beim CT lag der Patient: %1.</translation>
+    </message>
+    <message>
+        <source>Turned against the CT by LAO %1, CRA %2, as stated.</source>
+        <translation>Gegen das CT gedreht um LAO %1, CRA %2, wie angegeben.</translation>
+    </message>
+    <message>
+        <source>Working projections</source>
+        <translation>Arbeitsprojektionen</translation>
+    </message>
+    <message>
+        <source>Angles are predicted from CT: confirm each view on the screen before anything rests on it.</source>
+        <translation>Die Winkel sind aus dem CT vorausgesagt: jede Ansicht am Bildschirm bestätigen, bevor etwas auf ihr ruht.</translation>
+    </message>
+    <message>
+        <source>Views of the C-arm, as its detector sees the patient from the front</source>
+        <translation>Ansichten des C-Bogens, wie sein Detektor den Patienten von vorn sieht</translation>
+    </message>
+    <message>
+        <source>Edge-on views by their angles</source>
+        <translation>Kantenansichten nach ihren Winkeln</translation>
     </message>
 </context>
 <context>
@@ -8668,6 +9037,13 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
     </message>
 </context>
 <context>
+    <name>ViewPlanner</name>
+    <message>
+        <source>The appendage is not measured on CT: there is nothing to plan views for. Mark atrium and tip on the scanner axes.</source>
+        <translation>Das Vorhofohr ist im CT nicht gemessen: es gibt nichts, wofür Ansichten zu planen wären. Vorhof und Spitze auf den Scannerachsen markieren.</translation>
+    </message>
+</context>
+<context>
     <name>Views</name>
     <message>
         <source>ostium, being moved</source>
@@ -8742,6 +9118,22 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
     <message>
         <source>Confirm a value</source>
         <translation>Einen Wert bestätigen</translation>
+    </message>
+    <message>
+        <source>Set the reach of the C-arm</source>
+        <translation>Reichweite des C-Bogens setzen</translation>
+    </message>
+    <message>
+        <source>Say how the patient will lie</source>
+        <translation>Lagerung des Patienten angeben</translation>
+    </message>
+    <message>
+        <source>Choose a working view</source>
+        <translation>Arbeitsansicht wählen</translation>
+    </message>
+    <message>
+        <source>Give up a working view</source>
+        <translation>Arbeitsansicht aufgeben</translation>
     </message>
 </context>
 </TS>

@@ -2714,59 +2714,59 @@
     </message>
     <message>
         <source>No view within the reach of the C-arm shows the plane edge-on; the views nearest to edge-on stand instead, and widths are read there all the same across the axis.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune incidence à la portée de l’arceau ne montre le plan par la tranche ; les plus proches en tiennent lieu, et les largeurs y sont lues malgré tout en travers de l’axe.</translation>
     </message>
     <message>
         <source>The axis hardly turns (or is too short to tell): no view in profile of a bend is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’axe tourne à peine (ou est trop court pour le dire) : aucune incidence de profil d’un coude n’est nommée.</translation>
     </message>
     <message>
         <source>The bend lies within the plane itself: no edge-on view has it in profile.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le coude est dans le plan même : aucune incidence par la tranche ne le montre de profil.</translation>
     </message>
     <message>
         <source>There is no surface of atrium and appendage: how they overlap in a view is not told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas de surface de l’oreillette et de l’auricule : leur recouvrement dans une incidence n’est pas dit.</translation>
     </message>
     <message>
         <source>Cannot predict angles of the C-arm: the CT does not tell how the patient lay ((0018,5100) PatientPosition is absent or empty).</source>
-        <translation type="unfinished"></translation>
+        <translation>Les angles de l’arceau ne peuvent être prédits : le CT ne dit pas comment le patient était couché ((0018,5100) PatientPosition manque ou est vide).</translation>
     </message>
     <message>
         <source>If the patient lay on the back, state it by an offset of 0 degrees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si le patient était sur le dos, le déclarer par un décalage de 0 degré.</translation>
     </message>
     <message>
         <source>Cannot predict angles of the C-arm: at CT the patient lay %1 ((0018,5100) PatientPosition is "%2"), and the heart lies otherwise than on the back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les angles de l’arceau ne peuvent être prédits : au CT le patient était couché %1 ((0018,5100) PatientPosition est « %2 »), et le cœur est placé autrement que sur le dos.</translation>
     </message>
     <message>
         <source>State an offset of the patient to predict all the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Indiquer un décalage du patient pour prédire malgré tout.</translation>
     </message>
     <message>
         <source>Cannot use the reach of the C-arm: all limits are 0 degrees, which leaves one view only.</source>
-        <translation type="unfinished"></translation>
+        <translation>La portée de l’arceau est inutilisable : toutes les limites sont de 0 degré, ce qui ne laisse qu’une incidence.</translation>
     </message>
     <message>
         <source>Set how far the arm can be turned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Indiquer jusqu’où l’arceau peut tourner.</translation>
     </message>
     <message>
         <source>on the face</source>
-        <translation type="unfinished"></translation>
+        <translation>sur le ventre</translation>
     </message>
     <message>
         <source>on the left side</source>
-        <translation type="unfinished"></translation>
+        <translation>sur le côté gauche</translation>
     </message>
     <message>
         <source>on the right side</source>
-        <translation type="unfinished"></translation>
+        <translation>sur le côté droit</translation>
     </message>
     <message>
         <source>in an unusual position</source>
-        <translation type="unfinished"></translation>
+        <translation>dans une position inhabituelle</translation>
     </message>
     <message>
         <source>No answer yet: the appendage is not measured, so nothing is known of its ostium and axis.</source>
@@ -5315,6 +5315,14 @@
         <source>Where to cross the septum: height for the repair, angle for the closure</source>
         <translation>Où traverser le septum : hauteur pour la réparation, angle pour la fermeture</translation>
     </message>
+    <message>
+        <source>Projection</source>
+        <translation>Incidences</translation>
+    </message>
+    <message>
+        <source>Angles of the C-arm that show ostium and landing zone</source>
+        <translation>Angles de l’arceau qui montrent l’ostium et la zone d’ancrage</translation>
+    </message>
 </context>
 <context>
     <name>MarkPoseLandmark</name>
@@ -5735,6 +5743,303 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Click on a moment to edit it</source>
         <translation>Cliquer sur un moment pour le modifier</translation>
+    </message>
+</context>
+<context>
+    <name>Projection</name>
+    <message>
+        <source>en face</source>
+        <translation>de face</translation>
+    </message>
+    <message>
+        <source>CRA</source>
+        <translation>CRA</translation>
+    </message>
+    <message>
+        <source>CAU</source>
+        <translation>CAU</translation>
+    </message>
+    <message>
+        <source>RAO</source>
+        <translation>RAO</translation>
+    </message>
+    <message>
+        <source>LAO</source>
+        <translation>LAO</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>longest width</source>
+        <translation>plus grande largeur</translation>
+    </message>
+    <message>
+        <source>shortest width</source>
+        <translation>plus petite largeur</translation>
+    </message>
+    <message>
+        <source>bend in profile</source>
+        <translation>coude de profil</translation>
+    </message>
+    <message>
+        <source>least overlap with the atrium</source>
+        <translation>moindre recouvrement par l’oreillette</translation>
+    </message>
+    <message>
+        <source>one view for all</source>
+        <translation>une incidence pour tout</translation>
+    </message>
+    <message>
+        <source>landing zone</source>
+        <translation>zone d’ancrage</translation>
+    </message>
+    <message>
+        <source>ostium</source>
+        <translation>ostium</translation>
+    </message>
+    <message>
+        <source>no width</source>
+        <translation>pas de largeur</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3 within 5°)</source>
+        <translation>%1 (%2 à %3 à 5° près)</translation>
+    </message>
+    <message>
+        <source>%1 of the longest not shown</source>
+        <translation>%1 de la plus grande non montrés</translation>
+    </message>
+    <message>
+        <source>%1 more than the shortest</source>
+        <translation>%1 de plus que la plus petite</translation>
+    </message>
+    <message>
+        <source>plane %1 from edge-on</source>
+        <translation>plan à %1 de la tranche</translation>
+    </message>
+    <message>
+        <source>%1 off the bend's profile</source>
+        <translation>%1 hors du profil du coude</translation>
+    </message>
+    <message>
+        <source>%1 off en face</source>
+        <translation>%1 hors de la vue de face</translation>
+    </message>
+    <message>
+        <source>%1 more of the appendage behind the atrium than need be</source>
+        <translation>%1 de plus de l’auricule derrière l’oreillette que nécessaire</translation>
+    </message>
+    <message>
+        <source>%1 of the appendage behind the atrium</source>
+        <translation>%1 de l’auricule derrière l’oreillette</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>not told by the images</source>
+        <translation>non indiqué par les images</translation>
+    </message>
+    <message>
+        <source>on the back (%1)</source>
+        <translation>sur le dos (%1)</translation>
+    </message>
+    <message>
+        <source>on the face (%1)</source>
+        <translation>sur le ventre (%1)</translation>
+    </message>
+    <message>
+        <source>on the left side (%1)</source>
+        <translation>sur le côté gauche (%1)</translation>
+    </message>
+    <message>
+        <source>on the right side (%1)</source>
+        <translation>sur le côté droit (%1)</translation>
+    </message>
+    <message>
+        <source>in an unusual position (%1)</source>
+        <translation>dans une position inhabituelle (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>ProjectionChart</name>
+    <message>
+        <source>Dome of the C-arm's views</source>
+        <translation>Dôme des incidences de l’arceau</translation>
+    </message>
+    <message>
+        <source>Curve of the C-arm's views</source>
+        <translation>Courbe des incidences de l’arceau</translation>
+    </message>
+    <message>
+        <source>Click or press Enter to take the view. Arrows move by 1°, with Shift by 10°; Home: from the front; E: edge-on; Escape: no view</source>
+        <translation>Un clic ou Entrée choisit l’incidence. Les flèches avancent de 1°, avec Maj de 10° ; Début : de face ; E : par la tranche ; Échap : aucune</translation>
+    </message>
+</context>
+<context>
+    <name>ProjectionPanel</name>
+    <message>
+        <source>Views for</source>
+        <translation>Incidences pour</translation>
+    </message>
+    <message>
+        <source>The plane that the views are planned for</source>
+        <translation>Le plan pour lequel les incidences sont prévues</translation>
+    </message>
+    <message>
+        <source>What the view shows</source>
+        <translation>Ce que montre l’incidence</translation>
+    </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (touche %2)</translation>
+    </message>
+    <message>
+        <source>Take this view</source>
+        <translation>Choisir cette incidence</translation>
+    </message>
+    <message>
+        <source>Take the view that is pointed at, or the row of the table, as a working view</source>
+        <translation>Choisir comme incidence de travail celle qui est pointée, ou la ligne du tableau</translation>
+    </message>
+    <message>
+        <source>Give up a view</source>
+        <translation>Abandonner une incidence</translation>
+    </message>
+    <message>
+        <source>Give up the chosen view in the row of the table</source>
+        <translation>Abandonner l’incidence choisie de la ligne du tableau</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Incidence</translation>
+    </message>
+    <message>
+        <source>C-arm</source>
+        <translation>Arceau</translation>
+    </message>
+    <message>
+        <source>Width seen</source>
+        <translation>Largeur vue</translation>
+    </message>
+    <message>
+        <source>What is lost</source>
+        <translation>Ce qui est perdu</translation>
+    </message>
+    <message>
+        <source>Working views</source>
+        <translation>Incidences de travail</translation>
+    </message>
+    <message>
+        <source>Enter or a double click takes the view of the row</source>
+        <translation>Entrée ou un double clic choisit l’incidence de la ligne</translation>
+    </message>
+    <message>
+        <source>Reach of the C-arm, degrees</source>
+        <translation>Portée de l’arceau, degrés</translation>
+    </message>
+    <message>
+        <source>RAO up to</source>
+        <translation>RAO jusqu’à</translation>
+    </message>
+    <message>
+        <source>LAO up to</source>
+        <translation>LAO jusqu’à</translation>
+    </message>
+    <message>
+        <source>CRA up to</source>
+        <translation>CRA jusqu’à</translation>
+    </message>
+    <message>
+        <source>CAU up to</source>
+        <translation>CAU jusqu’à</translation>
+    </message>
+    <message>
+        <source>60 and 40 are common practice without a source: set what your room allows.</source>
+        <translation>60 et 40 sont d’usage courant, sans source : indiquer ce que permet votre salle.</translation>
+    </message>
+    <message>
+        <source>The patient</source>
+        <translation>Le patient</translation>
+    </message>
+    <message>
+        <source>will lie otherwise, turned by</source>
+        <translation>sera couché autrement, tourné de</translation>
+    </message>
+    <message>
+        <source>By how much the C-arm has to be turned on to see the same as at CT; 0 and 0: as if on the back</source>
+        <translation>De combien l’arceau doit être tourné en plus pour voir la même chose qu’au CT ; 0 et 0 : comme sur le dos</translation>
+    </message>
+    <message>
+        <source>LAO + / RAO −</source>
+        <translation>LAO + / RAO −</translation>
+    </message>
+    <message>
+        <source>CRA + / CAU −</source>
+        <translation>CRA + / CAU −</translation>
+    </message>
+    <message>
+        <source>The views are being planned …</source>
+        <translation>Les incidences sont en cours de calcul…</translation>
+    </message>
+    <message>
+        <source>this run</source>
+        <translation>cette série</translation>
+    </message>
+    <message>
+        <source>the ideal, %1, is out of reach</source>
+        <translation>l’idéale, %1, est hors de portée</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>picked by hand</source>
+        <translation>choisie à la main</translation>
+    </message>
+    <message>
+        <source>chosen before the plane moved: choose again</source>
+        <translation>choisie avant que le plan ne bouge : choisir à nouveau</translation>
+    </message>
+    <message>
+        <source>%1 of the longest not shown</source>
+        <translation>%1 de la plus grande non montrés</translation>
+    </message>
+    <message>
+        <source>beyond the reach</source>
+        <translation>hors de portée</translation>
+    </message>
+    <message>
+        <source>%1 · chosen: %2, %3</source>
+        <translation>%1 · choisie : %2, %3</translation>
+    </message>
+    <message>
+        <source>At CT: %1.</source>
+        <translation>Au CT : %1.</translation>
+    </message>
+    <message>
+        <source>%1 · beyond the reach of the C-arm</source>
+        <translation>%1 · hors de portée de l’arceau</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1 off the bend's profile</source>
+        <translation>%1 hors du profil du coude</translation>
+    </message>
+    <message>
+        <source>%1 of the appendage behind the atrium</source>
+        <translation>%1 de l’auricule derrière l’oreillette</translation>
+    </message>
+    <message>
+        <source>Point at a view to see what it shows; click or press Enter to take it. Squares and circles: en face. Letters: working views of the table. Numbers: chosen views.</source>
+        <translation>Pointer une incidence pour voir ce qu’elle montre ; un clic ou Entrée la choisit. Carrés et cercles : de face. Lettres : incidences de travail du tableau. Chiffres : incidences choisies.</translation>
     </message>
 </context>
 <context>
@@ -6494,6 +6799,70 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Septal face seen from the left atrium. %1</source>
         <translation>Face septale vue de l'oreillette gauche. %1</translation>
+    </message>
+    <message>
+        <source>picked by hand</source>
+        <translation>choisie à la main</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 (the plane has moved since)</source>
+        <translation>%1 (le plan a bougé depuis)</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Incidence</translation>
+    </message>
+    <message>
+        <source>Plane</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>C-arm</source>
+        <translation>Arceau</translation>
+    </message>
+    <message>
+        <source>Width by CT</source>
+        <translation>Largeur selon le CT</translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation>Choisies</translation>
+    </message>
+    <message>
+        <source>Named by the program</source>
+        <translation>Nommées par le programme</translation>
+    </message>
+    <message>
+        <source>Within a reach of RAO %1, LAO %2, CRA %3, CAU %4.</source>
+        <translation>Dans une portée de RAO %1, LAO %2, CRA %3, CAU %4.</translation>
+    </message>
+    <message>
+        <source>At CT the patient lay: %1.</source>
+        <translation>Au CT le patient était couché : %1.</translation>
+    </message>
+    <message>
+        <source>Turned against the CT by LAO %1, CRA %2, as stated.</source>
+        <translation>Tourné par rapport au CT de LAO %1, CRA %2, comme indiqué.</translation>
+    </message>
+    <message>
+        <source>Working projections</source>
+        <translation>Incidences de travail</translation>
+    </message>
+    <message>
+        <source>Angles are predicted from CT: confirm each view on the screen before anything rests on it.</source>
+        <translation>Les angles sont prédits d’après le CT : confirmer chaque incidence à l’écran avant que quoi que ce soit en dépende.</translation>
+    </message>
+    <message>
+        <source>Views of the C-arm, as its detector sees the patient from the front</source>
+        <translation>Incidences de l’arceau, comme son détecteur voit le patient de face</translation>
+    </message>
+    <message>
+        <source>Edge-on views by their angles</source>
+        <translation>Incidences par la tranche selon leurs angles</translation>
     </message>
 </context>
 <context>
@@ -8668,6 +9037,13 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
 </context>
 <context>
+    <name>ViewPlanner</name>
+    <message>
+        <source>The appendage is not measured on CT: there is nothing to plan views for. Mark atrium and tip on the scanner axes.</source>
+        <translation>L’auricule n’est pas mesurée au CT : il n’y a rien pour quoi prévoir des incidences. Marquer l’oreillette et la pointe sur les axes du scanner.</translation>
+    </message>
+</context>
+<context>
     <name>Views</name>
     <message>
         <source>ostium, being moved</source>
@@ -8742,6 +9118,22 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     <message>
         <source>Confirm a value</source>
         <translation>Confirmer une valeur</translation>
+    </message>
+    <message>
+        <source>Set the reach of the C-arm</source>
+        <translation>Régler la portée de l’arceau</translation>
+    </message>
+    <message>
+        <source>Say how the patient will lie</source>
+        <translation>Indiquer la position du patient</translation>
+    </message>
+    <message>
+        <source>Choose a working view</source>
+        <translation>Choisir une incidence de travail</translation>
+    </message>
+    <message>
+        <source>Give up a working view</source>
+        <translation>Abandonner une incidence de travail</translation>
     </message>
 </context>
 </TS>

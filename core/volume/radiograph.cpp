@@ -9,6 +9,7 @@
 #include <atomic>
 #include <cassert>
 #include <cmath>
+#include <iterator>
 #include <mutex>
 
 namespace gauge::core {
@@ -219,6 +220,19 @@ Result<Radiograph> simulateRadiograph(const Volume& volume, const PinholeCamera&
     });
     if (work.stopped()) return cancelled("The simulated radiograph");
     return picture;
+}
+
+AttenuationRange attenuationRange(const Radiograph& picture, double share) {
+    std::vector<float> met;
+    std::copy_if(picture.waterMm.begin(), picture.waterMm.end(), std::back_inserter(met), [](float mm) { return mm > 0.0f; });
+    if (met.empty()) return {};
+    const auto at = [&](double where) {
+        const auto place = met.begin() + static_cast<std::ptrdiff_t>(where * static_cast<double>(met.size() - 1));
+        std::nth_element(met.begin(), place, met.end());
+        return static_cast<double>(*place);
+    };
+    const double low = at(share);
+    return {low, at(1.0 - share)};
 }
 
 void addTo(Radiograph& base, const Radiograph& extra, double factor) {

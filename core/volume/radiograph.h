@@ -43,6 +43,14 @@ struct Radiograph {
 Result<Radiograph> simulateRadiograph(const Volume& volume, const PinholeCamera& camera,
                                       const RadiographOptions& options = {}, const WorkContext& work = {});
 
+/// Between which line integrals a picture lies, leaving out `share` (0 to 0.5) of its pixels at either end; pixels whose ray misses
+/// the volume do not count. low = high = 0 for a picture of nothing.
+struct AttenuationRange {
+    double lowMm = 0.0, highMm = 0.0;
+    bool operator==(const AttenuationRange&) const = default;
+};
+AttenuationRange attenuationRange(const Radiograph& picture, double share = 0.01);
+
 /// base + factor x extra, pixel by pixel. Precondition: both have the same number of pixels.
 void addTo(Radiograph& base, const Radiograph& extra, double factor);
 

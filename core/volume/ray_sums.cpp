@@ -24,25 +24,7 @@ struct BetweenVoxels {
     }
 };
 
-} // namespace
-
-bool avx2Serves([[maybe_unused]] const RayBundle& rays) {
-#if defined(__x86_64__)
-    const std::ptrdiff_t farthest = rays.sizeP * rays.strideP + rays.sizeQ * rays.strideQ;
-    return fastPath() == FastPath::Avx2 && rays.sizeP > 1 && rays.sizeQ > 1 && rays.slices > 1 && farthest < std::numeric_limits<std::int32_t>::max();
-#else
-    return false;
-#endif
-}
-
-void sumAlongRays(RayBundle& rays) {
-#if defined(__x86_64__)
-    if (avx2Serves(rays)) return sumAlongRaysAvx2(rays);
-#endif
-    sumAlongRaysPortable(rays);
-}
-
-void sumAlongRaysPortable(RayBundle& rays) {
+void sumPlainly(RayBundle& rays) {
     std::fill_n(rays.sum, rays.count, 0.0f);
     const std::ptrdiff_t nextP = rays.sizeP > 1 ? rays.strideP : 0, nextQ = rays.sizeQ > 1 ? rays.strideQ : 0;
     const float half = 0.5f * static_cast<float>(rays.every);
@@ -62,6 +44,19 @@ void sumAlongRaysPortable(RayBundle& rays) {
             rays.sum[r] += share * (near + (far - near) * q.share);
         }
     }
+}
+
+} // namespace
+
+const RaySums kRaySums{sumPlainly};
+
+bool avx2Serves(const RayBundle& rays) {
+    const std::ptrdiff_t farthest = rays.sizeP * rays.strideP + rays.sizeQ * rays.strideQ;
+    return rays.sizeP > 1 && rays.sizeQ > 1 && rays.slices > 1 && farthest < std::numeric_limits<std::int32_t>::max();
+}
+
+void sumAlongRays(RayBundle& rays) {
+    (avx2Serves(rays) ? fastOr(kRaySums, raySumsAvx2()) : kRaySums).alongRays(rays);
 }
 
 } // namespace gauge::core

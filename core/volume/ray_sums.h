@@ -37,15 +37,18 @@ struct RayBundle {
     alignas(32) float sum[kMost]; ///< answer: of max(voxel, -1000) + 1000, bilinear within each slice, outermost voxels held
 };
 
+/// Fills `sum`.
+struct RaySums {
+    void (*alongRays)(RayBundle& rays);
+};
+
+extern const RaySums kRaySums; ///< the portable twin, for any block
+/// Eight rays at once; null where it was not compiled. For blocks that avx2Serves().
+const RaySums* raySumsAvx2();
+/// At least two voxels along each axis, and 32-bit offsets within a slice's reach.
+bool avx2Serves(const RayBundle& rays);
+
 /// By the fastest twin that processor and block allow.
 void sumAlongRays(RayBundle& rays);
-
-/// The plain twin, for any processor and any block.
-void sumAlongRaysPortable(RayBundle& rays);
-
-/// The twin for AVX2 (ray_sums_avx2.cpp): the same sums, bit for bit. Precondition: avx2Serves().
-void sumAlongRaysAvx2(RayBundle& rays);
-/// The processor has AVX2, and the block has at least two voxels along each axis and fits 32-bit offsets.
-bool avx2Serves(const RayBundle& rays);
 
 } // namespace gauge::core

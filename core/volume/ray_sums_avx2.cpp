@@ -92,15 +92,29 @@ template <bool pairs> inline void sumSlices(RayBundle& rays) {
         sumSlice<pairs>(rays, slice, half);
 }
 
-} // namespace
-
-void sumAlongRaysAvx2(RayBundle& rays) {
+void sumEightAtOnce(RayBundle& rays) {
     for (std::int32_t r = 0; r < rays.count; r += RayBundle::kLanes)
         _mm256_store_ps(rays.sum + r, _mm256_setzero_ps());
     if (rays.strideP == 1)
         sumSlices<true>(rays);
     else
         sumSlices<false>(rays);
+}
+
+constexpr RaySums kRaySumsAvx2{sumEightAtOnce};
+
+} // namespace
+
+const RaySums* raySumsAvx2() {
+    return &kRaySumsAvx2;
+}
+
+} // namespace gauge::core
+#else
+namespace gauge::core {
+
+const RaySums* raySumsAvx2() {
+    return nullptr;
 }
 
 } // namespace gauge::core

@@ -183,6 +183,19 @@ TEST(SimulateRadiograph, AddsPictures) {
         EXPECT_FLOAT_EQ(base.waterMm[i], 3.5f * extra.waterMm[i]);
 }
 
+TEST(AttenuationRange, LeavesOutTheEndsAndWhatMissesTheVolume) {
+    Radiograph picture;
+    picture.camera.columns = 202;
+    picture.camera.rows = 1;
+    for (int i = 0; i <= 100; ++i)
+        picture.waterMm.insert(picture.waterMm.end(), {0.0f, static_cast<float>(200 - i)});
+    const AttenuationRange range = attenuationRange(picture, 0.05);
+    EXPECT_EQ(range.lowMm, 105.0);
+    EXPECT_EQ(range.highMm, 195.0);
+    picture.waterMm.assign(202, 0.0f);
+    EXPECT_EQ(attenuationRange(picture), AttenuationRange{});
+}
+
 TEST(SimulateRadiograph, StopsWhenAsked) {
     std::stop_source stop;
     stop.request_stop();

@@ -1,6 +1,10 @@
 // The twins of the inner loop of simulated radiographs.
 #include "core/volume/ray_sums.h"
 
+#include "core/fast/fast_path.h"
+#include "core/fluoro/c_arm.h"
+#include "core/volume/radiograph.h"
+
 #include <algorithm>
 #include <array>
 #include <gtest/gtest.h>
@@ -61,10 +65,11 @@ TEST(SumAlongRays, TwinsAgreeToTheLastBitOverRandomBlocks) {
         for (int axis = 0; axis < 3; ++axis) {
             std::mt19937 random(seed);
             const auto bundle = std::make_unique<RandomBundle>(random, axis);
-            if (!avx2Serves(bundle->rays)) GTEST_SKIP() << "this processor has no AVX2: there is one twin only";
+            if (bestFastPath() != FastPath::Avx2) GTEST_SKIP() << "this processor has no AVX2: there is one twin only";
+            ASSERT_TRUE(avx2Serves(bundle->rays));
             const auto plain = std::make_unique<RayBundle>(bundle->rays), fast = std::make_unique<RayBundle>(bundle->rays);
-            sumAlongRaysPortable(*plain);
-            sumAlongRaysAvx2(*fast);
+            kRaySums.alongRays(*plain);
+            raySumsAvx2()->alongRays(*fast);
             for (int r = 0; r < plain->count; ++r)
                 ASSERT_EQ(plain->sum[r], fast->sum[r]) << "seed " << seed << ", axis " << axis << ", ray " << r;
             EXPECT_TRUE(std::any_of(plain->sum, plain->sum + plain->count, [](float sum) { return sum > 0.0f; }));
@@ -91,6 +96,32 @@ TEST(SumAlongRays, IsTheBilinearSumOfTheSlicesSharesWorkedByHand) {
     // Slice 0 with three quarters of its length, 1 with 1000 + 0.75 * 0.5 * 1000, 2 whole: 750 + 1375 + 1000.
     sumAlongRays(*rays);
     EXPECT_FLOAT_EQ(rays->sum[0], 3125.0f);
+}
+
+TEST(SimulateRadiographTwins, WholePicturesAgreeToTheLastBit) {
+    std::mt19937 random(7);
+    const Eigen::Vector3i size(45, 38, 33);
+    std::vector<std::int16_t> voxels(static_cast<std::size_t>(size.prod()));
+    for (auto& v : voxels)
+        v = static_cast<std::int16_t>(std::uniform_int_distribution<int>(-1100, 2000)(random));
+    Eigen::Affine3d placement = Eigen::Affine3d::Identity();
+    placement.rotate(Eigen::AngleAxisd(0.4, Eigen::Vector3d(1, 2, 3).normalized()));
+    placement.scale(0.5);
+    const auto volume = Volume::make(size, voxels, placement, VoxelQuantity::HounsfieldUnits, "").value();
+    for (int view = 0; view < 12; ++view) {
+        CArm arm;
+        arm.angles = {std::uniform_real_distribution<>(-180, 180)(random), std::uniform_real_distribution<>(-90, 90)(random)};
+        arm.isocentre = volume->patientFrom({Eigen::Vector3d(22, 19, 16)});
+        arm.sourceToIsocentreMm = 100.0;
+        arm.sourceToDetectorMm = 150.0;
+        arm.imagerSpacingMm = Eigen::Vector2d::Constant(0.6);
+        arm.columns = arm.rows = 83;
+        const auto camera = cameraOf(arm).value();
+        const FastPathScope plainly(FastPath::Portable);
+        const auto plain = simulateRadiograph(*volume, camera).value();
+        const FastPathScope fast(FastPath::Avx2);
+        EXPECT_EQ(simulateRadiograph(*volume, camera)->waterMm, plain.waterMm) << words(arm.angles);
+    }
 }
 
 TEST(SumAlongRays, TheFastTwinIsLeftAloneWhereItCannotServe) {

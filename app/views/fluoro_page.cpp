@@ -36,7 +36,7 @@ QString heading(const QString& text) {
 
 FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent)
     : QWidget(parent), m_session(session), m_state(state), m_view(new CineView(session, state, images, this)),
-      m_runs(new QComboBox(this)), m_words(new QLabel), m_roles(new QActionGroup(this)) {
+      m_radiograph(new RadiographView(session, state, this)), m_runs(new QComboBox(this)), m_words(new QLabel), m_roles(new QActionGroup(this)) {
     setFocusProxy(m_view);
     m_words->setWordWrap(true);
     m_words->setTextFormat(Qt::RichText);
@@ -68,7 +68,12 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     scroll->setFrameShape(QFrame::NoFrame);
     auto* split = m_split = new QSplitter(Qt::Vertical, this);
     split->setChildrenCollapsible(false);
-    split->addWidget(m_view);
+    auto* pictures = new QSplitter(Qt::Horizontal, this);
+    pictures->setChildrenCollapsible(false);
+    pictures->addWidget(m_view);
+    pictures->addWidget(m_radiograph);
+    pictures->setSizes({500, 500});
+    split->addWidget(pictures);
     split->addWidget(scroll);
     split->setStretchFactor(0, 4);
     split->setStretchFactor(1, 1);
@@ -151,6 +156,31 @@ void FluoroPage::refreshRuns() {
     refreshText();
 }
 
+std::optional<FrameGeometry> FluoroPage::frameGeometry() const {
+    const int frame = m_view->player().frame();
+    const auto angles = anglesOf(frame);
+    if (!angles) return std::nullopt;
+    const dicomio::XrayFrame& told = m_view->data()->xray->facts.frames[static_cast<std::size_t>(frame)];
+    FrameGeometry geometry;
+    core::CArm& arm = geometry.arm;
+    arm.angles = *angles;
+    arm.columns = m_view->data()->frames->columns();
+    arm.rows = m_view->data()->frames->rows();
+    arm.sourceToDetectorMm = told.sourceToDetectorMm.value_or(0.0);
+    arm.sourceToIsocentreMm = told.sourceToIsocentreMm.value_or(0.0);
+    arm.imagerSpacingMm = told.imagerSpacingMm.value_or(Eigen::Vector2d::Zero());
+    const auto landing = drawn(core::DrawingRole::LandingWidth, frame);
+    if (landing && std::get<core::PictureSite>(landing->drawing->site).frame == frame && landing->drawing->points.size() == 2)
+        geometry.landingPixel = 0.5 * (landing->drawing->points[0] + landing->drawing->points[1]);
+    return geometry;
+}
+
+void FluoroPage::refreshRadiograph() {
+    m_radiograph->setVisible(!m_view->evidence().isEmpty());
+    // Before a file is open nothing is known yet: the view stays as it is.
+    if (m_view->evidence().isEmpty() || m_view->data()) m_radiograph->setFrame(frameGeometry());
+}
+
 void FluoroPage::goToPlace() {
     const Place& place = m_state.place();
     const int row = m_runs->findData(place.evidence);
@@ -224,6 +254,7 @@ void FluoroPage::setBelow(QWidget* widget) {
 
 void FluoroPage::refreshText() {
     emit anglesShown(m_view->evidence().isEmpty() ? std::nullopt : anglesOf(m_view->player().frame()));
+    refreshRadiograph();
     if (m_view->evidence().isEmpty()) {
         m_words->setText(paragraph(m_session.hasCase() ? tr("There is no X-ray run in this case.") : tr("Nothing is open.")));
         return;

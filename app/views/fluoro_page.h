@@ -1,4 +1,5 @@
-// An X-ray frame with its C-arm angles, and beside it what was drawn on it against what the CT predicts at the same angles.
+// An X-ray frame with its C-arm angles, beside it the radiograph that the CT simulates at the same angles, and below them what was
+// drawn on the frame against what the CT predicts there.
 //
 //   Shift+O, Shift+L, Shift+D draw · K calibrates by a known length, Shift+C by a catheter's two edges, Shift+E by its shadow
 #pragma once
@@ -7,6 +8,7 @@
 #include "core/record/picture_readings.h"
 #include "app/models/view_state.h"
 #include "app/views/cine_view.h"
+#include "app/views/radiograph_view.h"
 #include "core/fluoro/width_comparison.h"
 
 #include <QActionGroup>
@@ -30,6 +32,7 @@ public:
 
     QList<QAction*> actions() const { return m_actions; }
     CineView& view() { return *m_view; }
+    RadiographView& radiograph() { return *m_radiograph; }
     /// What is said beside the frame, without markup.
     QString text() const;
     /// What stands below frame and words.
@@ -49,7 +52,10 @@ private:
     void goToPlace();
     void drawOutlines(QPainter& painter, const QTransform& screen) const;
     void drawPlannedSize(QPainter& painter, const QTransform& screen) const;
+    void refreshRadiograph();
     std::optional<core::CArmAngles> anglesOf(int frame) const;
+    /// Of the frame shown, as far as its file tells; nothing without angles.
+    std::optional<FrameGeometry> frameGeometry() const;
     /// The drawing of this role on the frame shown, with its length.
     struct Drawn {
         std::string id;
@@ -64,6 +70,7 @@ private:
     ViewState& m_state;
     const Seats* m_seats = nullptr;
     CineView* m_view;
+    RadiographView* m_radiograph;
     QComboBox* m_runs;
     QLabel* m_words;
     QSplitter* m_split;

@@ -1,5 +1,6 @@
-// Sums along rays through a block of voxels: the inner loop of radiograph.cpp, in the form that both of its twins share.
-// Only plain arrays here, since one twin is compiled for processors of its own.
+// Sums along rays through a block of voxels: the hot loop of radiograph.cpp. Portable twin: ray_sums.cpp; AVX2: ray_sums_avx2.cpp
+// (eight neighbouring rays at once; two voxels in one 32-bit gather), bit by bit the same. Raw pointers only: see
+// core/fast/fast_path.h.
 //
 //   A ray crosses the slices of one axis of the block ("slice axis"); within a slice its place is (p, q), the other two
 //   axes:

@@ -33,6 +33,17 @@ bool inBlood(const Eigen::Vector3d& p) {
     return y * y + z * z < 1.0;
 }
 
+/// The tube beyond the ostium, nodes of 1 mm.
+core::BoxMask appendageMask() {
+    core::BoxGrid grid;
+    grid.origin = {{0.0, -14.0, -12.0}};
+    grid.size = {40, 36, 25};
+    core::BoxMask mask(grid);
+    for (std::size_t i = 0; i < grid.count(); ++i)
+        mask[i] = inBlood(grid.patientFrom(i).mm);
+    return mask;
+}
+
 Estimate about(double value, double edge = 0.15, double plane = 0.3) {
     return {value, {edge, plane, 0, 0}, "formula"};
 }
@@ -126,7 +137,7 @@ core::AppendageMeasurement syntheticMeasurement() {
     core::BloodPool noPool{
         core::BoxField<float>(), core::BoxMask(), core::BoxField<float>(), {}, {}, 0.4, 0, 0, {}, false};
     core::AppendageTrace trace{
-        std::move(noPool), core::BoxMask(), core::Polyline::make(whole).value(), 20.0, {}, {}};
+        std::move(noPool), appendageMask(), core::Polyline::make(whole).value(), 20.0, {}, {}};
     m.trace = std::make_shared<const core::AppendageTrace>(std::move(trace));
     for (double s = 0; s < kSyntheticLengthMm - 1.0; s += 0.5)
         m.profile.push_back({s, sectionAt(s)});

@@ -283,6 +283,8 @@ QTransform RadiographView::screenFromPixel() const {
 std::vector<PatientLine> RadiographView::lines() const {
     const auto marks = appendageMarks(m_session.record());
     std::vector<PatientLine> lines = appendageLines(m_session.measurement(), m_session.landing(), marks ? &*marks : nullptr);
+    if (const auto& plan = m_session.record().septumPlan; plan && plan->content.crossing)
+        lines.push_back({Role::Crossing, {*plan->content.crossing}, false, wordOf(Role::Crossing)});
     if (m_more)
         for (PatientLine& line : m_more())
             lines.push_back(std::move(line));

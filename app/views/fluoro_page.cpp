@@ -290,6 +290,14 @@ void FluoroPage::setSeats(const Seats& seats) {
     m_seats = &seats;
     connect(&seats, &Seats::changed, m_view, qOverload<>(&QWidget::update));
     connect(&seats, &Seats::changed, this, &FluoroPage::refreshText);
+    connect(&seats, &Seats::changed, m_radiograph, qOverload<>(&QWidget::update));
+    m_radiograph->setLines([&seats] {
+        std::vector<PatientLine> lines;
+        if (const core::Seat* seat = seats.chosen())
+            for (const SurfaceLine& line : seatSurfaceLines(*seat))
+                lines.push_back({line.role, line.points, line.closed, line.label});
+        return lines;
+    });
 }
 
 /// The chosen size where it would sit, laid as the CT's outlines are: by the landing zone's line, else by the ostium's.

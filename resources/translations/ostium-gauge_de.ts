@@ -6097,6 +6097,97 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     </message>
 </context>
 <context>
+    <name>RadiographView</name>
+    <message>
+        <source>Simulated radiograph from CT</source>
+        <translation>Aus dem CT simuliertes Röntgenbild</translation>
+    </message>
+    <message>
+        <source>Simulated from CT. Drag turns the heart, arrow keys move the C-arm by 1° (Shift: 10°), A types the angles, Home comes back, F changes what is filled with contrast medium, right drag changes the window, W finds it again, + and − change the field of view.</source>
+        <translation>Aus dem CT simuliert. Ziehen dreht das Herz, Pfeiltasten bewegen den C-Bogen um 1° (Umschalt: 10°), A nimmt Winkel an, Pos1 kehrt zurück, F ändert, was mit Kontrastmittel gefüllt ist, Ziehen mit rechts ändert das Fenster, W findet es neu, + und − ändern das Bildfeld.</translation>
+    </message>
+    <message>
+        <source>Angles of the C-arm</source>
+        <translation>Winkel des C-Bogens</translation>
+    </message>
+    <message>
+        <source>RAO 30 CAUD 12</source>
+        <translation>RAO 30 CAUD 12</translation>
+    </message>
+    <message>
+        <source>Simulated radiograph: type the angles</source>
+        <translation>Simuliertes Röntgenbild: Winkel eingeben</translation>
+    </message>
+    <message>
+        <source>Simulated radiograph: back to its angles</source>
+        <translation>Simuliertes Röntgenbild: zurück zu seinen Winkeln</translation>
+    </message>
+    <message>
+        <source>Simulated radiograph: fill another chamber</source>
+        <translation>Simuliertes Röntgenbild: eine andere Höhle füllen</translation>
+    </message>
+    <message>
+        <source>Simulated from CT · %1</source>
+        <translation>Aus dem CT simuliert · %1</translation>
+    </message>
+    <message>
+        <source>nothing filled: no appendage is measured</source>
+        <translation>nichts gefüllt: kein Vorhofohr ist gemessen</translation>
+    </message>
+    <message>
+        <source>as CT has it</source>
+        <translation>wie im CT</translation>
+    </message>
+    <message>
+        <source>appendage filled with contrast medium</source>
+        <translation>Vorhofohr mit Kontrastmittel gefüllt</translation>
+    </message>
+    <message>
+        <source>atrium and appendage filled with contrast medium</source>
+        <translation>Vorhof und Vorhofohr mit Kontrastmittel gefüllt</translation>
+    </message>
+    <message>
+        <source>appendage alone</source>
+        <translation>Vorhofohr allein</translation>
+    </message>
+    <message>
+        <source>atrium and appendage alone</source>
+        <translation>Vorhof und Vorhofohr allein</translation>
+    </message>
+    <message>
+        <source>Distances from the file: source to isocentre %1, to detector %2.</source>
+        <translation>Abstände aus der Datei: Quelle zu Isozentrum %1, zu Detektor %2.</translation>
+    </message>
+    <message>
+        <source>Distances assumed: source to isocentre %1, to detector %2.</source>
+        <translation>Angenommene Abstände: Quelle zu Isozentrum %1, zu Detektor %2.</translation>
+    </message>
+    <message>
+        <source>The landing zone is put where it was drawn on the frame.</source>
+        <translation>Die Landezone liegt dort, wo sie auf dem Bild gezeichnet wurde.</translation>
+    </message>
+    <message>
+        <source>No file tells where the isocentre lies in the CT: the landing zone is put in the middle.</source>
+        <translation>Keine Datei sagt, wo das Isozentrum im CT liegt: Die Landezone liegt in der Mitte.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>This case has no CT: there is nothing to simulate a radiograph from.</source>
+        <translation>Dieser Fall hat kein CT: Es gibt nichts, woraus ein Röntgenbild simuliert werden könnte.</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation>Nichts ist geöffnet.</translation>
+    </message>
+    <message>
+        <source>Simulating the radiograph …</source>
+        <translation>Röntgenbild wird simuliert …</translation>
+    </message>
+</context>
+<context>
     <name>ReadReport</name>
     <message>
         <source>The patient's ID is “%1” in the case and “%2” in the report.</source>

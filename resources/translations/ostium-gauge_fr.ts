@@ -6097,6 +6097,97 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
 </context>
 <context>
+    <name>RadiographView</name>
+    <message>
+        <source>Simulated radiograph from CT</source>
+        <translation>Radiographie simulée d'après le scanner</translation>
+    </message>
+    <message>
+        <source>Simulated from CT. Drag turns the heart, arrow keys move the C-arm by 1° (Shift: 10°), A types the angles, Home comes back, F changes what is filled with contrast medium, right drag changes the window, W finds it again, + and − change the field of view.</source>
+        <translation>Simulé d'après le scanner. Glisser tourne le cœur, les flèches déplacent l'arceau de 1° (Maj : 10°), A saisit les angles, Début revient, F change ce qui est opacifié, glisser à droite change le fenêtrage, W le retrouve, + et − changent le champ.</translation>
+    </message>
+    <message>
+        <source>Angles of the C-arm</source>
+        <translation>Angles de l'arceau</translation>
+    </message>
+    <message>
+        <source>RAO 30 CAUD 12</source>
+        <translation>RAO 30 CAUD 12</translation>
+    </message>
+    <message>
+        <source>Simulated radiograph: type the angles</source>
+        <translation>Radiographie simulée : saisir les angles</translation>
+    </message>
+    <message>
+        <source>Simulated radiograph: back to its angles</source>
+        <translation>Radiographie simulée : revenir à ses angles</translation>
+    </message>
+    <message>
+        <source>Simulated radiograph: fill another chamber</source>
+        <translation>Radiographie simulée : opacifier une autre cavité</translation>
+    </message>
+    <message>
+        <source>Simulated from CT · %1</source>
+        <translation>Simulé d'après le scanner · %1</translation>
+    </message>
+    <message>
+        <source>nothing filled: no appendage is measured</source>
+        <translation>rien d'opacifié : aucun auricule n'est mesuré</translation>
+    </message>
+    <message>
+        <source>as CT has it</source>
+        <translation>tel que le scanner le montre</translation>
+    </message>
+    <message>
+        <source>appendage filled with contrast medium</source>
+        <translation>auricule opacifié</translation>
+    </message>
+    <message>
+        <source>atrium and appendage filled with contrast medium</source>
+        <translation>oreillette et auricule opacifiés</translation>
+    </message>
+    <message>
+        <source>appendage alone</source>
+        <translation>auricule seul</translation>
+    </message>
+    <message>
+        <source>atrium and appendage alone</source>
+        <translation>oreillette et auricule seuls</translation>
+    </message>
+    <message>
+        <source>Distances from the file: source to isocentre %1, to detector %2.</source>
+        <translation>Distances du fichier : de la source à l'isocentre %1, au détecteur %2.</translation>
+    </message>
+    <message>
+        <source>Distances assumed: source to isocentre %1, to detector %2.</source>
+        <translation>Distances supposées : de la source à l'isocentre %1, au détecteur %2.</translation>
+    </message>
+    <message>
+        <source>The landing zone is put where it was drawn on the frame.</source>
+        <translation>La zone d’ancrage est placée là où elle a été tracée sur l'image.</translation>
+    </message>
+    <message>
+        <source>No file tells where the isocentre lies in the CT: the landing zone is put in the middle.</source>
+        <translation>Aucun fichier ne dit où se trouve l'isocentre dans le scanner : la zone d’ancrage est placée au milieu.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>This case has no CT: there is nothing to simulate a radiograph from.</source>
+        <translation>Ce cas n'a pas de scanner : rien ne permet de simuler une radiographie.</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation>Rien n'est ouvert.</translation>
+    </message>
+    <message>
+        <source>Simulating the radiograph …</source>
+        <translation>Simulation de la radiographie …</translation>
+    </message>
+</context>
+<context>
     <name>ReadReport</name>
     <message>
         <source>The patient's ID is “%1” in the case and “%2” in the report.</source>

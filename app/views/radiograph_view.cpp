@@ -68,7 +68,7 @@ RadiographView::RadiographView(Session& session, ViewState& state, QWidget* pare
         moved();
     });
     connect(&session, &Session::measurementChanged, this, &RadiographView::refreshChambers);
-    connect(&session, &Session::landingChanged, this, [this] { update(); });
+    connect(&session, &Session::landingChanged, this, &RadiographView::moved); // it is what the C-arm is steered to
     connect(&session.document(), &CaseDocument::changed, this, [this] { update(); });
     refreshChambers();
 }

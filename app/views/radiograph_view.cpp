@@ -21,8 +21,8 @@ namespace {
 
 constexpr int kTurningSide = 256, kSharpestSide = 768; // pixels along the longer side
 constexpr int kTurningSlices = 2;                      // every second slice while it turns
-constexpr int kStillMs = 160;
-constexpr double kDegPerPixel = 0.4, kKeyDeg = 1.0, kLargeKeyDeg = 10.0, kKeyZoom = 1.2;
+constexpr int kSharpenMs = 160;
+constexpr double kArmDegPerPixel = 0.4, kArmKeyDeg = 1.0, kLargeKeyDeg = 10.0, kArmKeyZoom = 1.2;
 constexpr double kUsualFieldMm = 120.0, kLeastFieldMm = 30.0, kMostFieldMm = 400.0;
 constexpr double kLeastWindowMm = 2.0;
 constexpr int kTitlePx = 12;
@@ -58,7 +58,7 @@ RadiographView::RadiographView(Session& session, ViewState& state, QWidget* pare
     connect(m_ask, &QLineEdit::returnPressed, this, [this] { typeAngles(m_ask->text()); });
     connect(m_ask, &QLineEdit::editingFinished, this, [this] { m_ask->hide(); });
     m_still.setSingleShot(true);
-    m_still.setInterval(kStillMs);
+    m_still.setInterval(kSharpenMs);
     connect(&m_still, &QTimer::timeout, this, &RadiographView::makeSharp);
     makeActions();
     connect(&session, &Session::imagesChanged, this, [this] {
@@ -397,7 +397,7 @@ bool RadiographView::event(QEvent* event) {
 }
 
 void RadiographView::keyPressEvent(QKeyEvent* event) {
-    const double step = event->modifiers() & Qt::ShiftModifier ? kLargeKeyDeg : kKeyDeg;
+    const double step = event->modifiers() & Qt::ShiftModifier ? kLargeKeyDeg : kArmKeyDeg;
     const auto turn = [&](double primary, double secondary) {
         turnTo({m_angles.primaryDeg + primary, m_angles.secondaryDeg + secondary});
     };
@@ -422,9 +422,9 @@ void RadiographView::keyPressEvent(QKeyEvent* event) {
         return update();
     case Qt::Key_Plus:
     case Qt::Key_Equal:
-        return zoom(kKeyZoom);
+        return zoom(kArmKeyZoom);
     case Qt::Key_Minus:
-        return zoom(1.0 / kKeyZoom);
+        return zoom(1.0 / kArmKeyZoom);
     default:
         QWidget::keyPressEvent(event);
     }
@@ -451,7 +451,7 @@ void RadiographView::mouseMoveEvent(QMouseEvent* event) {
     if (m_dragFrom) {
         // The heart's near side follows the hand: the detector goes the other way.
         const QPointF moved = event->position() - *m_dragFrom;
-        turnTo({m_dragAngles.primaryDeg - kDegPerPixel * moved.x(), m_dragAngles.secondaryDeg + kDegPerPixel * moved.y()});
+        turnTo({m_dragAngles.primaryDeg - kArmDegPerPixel * moved.x(), m_dragAngles.secondaryDeg + kArmDegPerPixel * moved.y()});
     } else if (m_windowDrag) {
         // As on CT: to the right widens, downwards makes darker. A pixel is a two-hundredth of what was found.
         const auto& [from, window] = *m_windowDrag;

@@ -102,10 +102,10 @@ Result<CArmAngles> anglesFromText(std::string_view text) {
         } else if (isNumberBegin(rest)) {
             const double number = takeNumber(rest).number;
             if (sense && number < 0.0) return notAngles(text, "behind \"" + lastWord + "\" stands a number below 0");
-            const bool isPrimary = sense ? sense->first : !primary;
+            const auto [isPrimary, sign] = sense.value_or(std::pair{!primary, 1.0});
             auto& angle = isPrimary ? primary : secondary;
             if (angle) return notAngles(text, isPrimary ? "LAO or RAO is said twice" : "CRA or CAUD is said twice");
-            angle = (sense ? sense->second : 1.0) * number;
+            angle = sign * number;
             sense.reset();
         } else if (std::isspace(static_cast<unsigned char>(c)) || c == ',' || c == ';' || c == '/' || c == '\xC2' || c == '\xB0') {
             rest.remove_prefix(1); // also the degree sign, in UTF-8

@@ -9,7 +9,7 @@ namespace {
 
 using Json = nlohmann::json;
 
-constexpr std::string_view kFormat = "ostium-gauge/journal/1";
+constexpr std::string_view kJournalFormat = "ostium-gauge/journal/1";
 constexpr std::string_view kLineStart = R"({"sha256":")";
 constexpr std::string_view kBetween = R"(","line":)";
 constexpr std::string_view kAfter = "}";
@@ -45,8 +45,8 @@ std::string textOf(const Json& json, const char* key) {
 
 Result<WorkingHeader> headerFrom(const Json& json) {
     const std::string format = json.is_object() ? textOf(json, "format") : std::string();
-    if (format != kFormat)
-        return unreadable("its format is \"" + format + "\", and this program reads \"" + std::string(kFormat) +
+    if (format != kJournalFormat)
+        return unreadable("its format is \"" + format + "\", and this program reads \"" + std::string(kJournalFormat) +
                           "\". Open it with a newer Ostium Gauge.");
     WorkingHeader header;
     const auto after = json.find("after");
@@ -97,7 +97,7 @@ WorkingHeader headerAlone(CaseFile file, std::string casePath) {
 }
 
 std::string workingLine(const WorkingHeader& header) {
-    return line({{"format", std::string(kFormat)},
+    return line({{"format", std::string(kJournalFormat)},
                  {"after", header.after},
                  {"head", header.head},
                  {"base", header.base ? toJson(*header.base) : Json(nullptr)},

@@ -343,7 +343,7 @@ void Builder::septum() {
     const sample_case::Scene& scene = phaseAt(m_sample, 45.0).scene;
     const sample_case::Ellipsoid& atrium = scene.atrium;
     const Eigen::Vector3d valve = Eigen::Vector3d(0.42, -0.45, -0.79).normalized();
-    const Eigen::Vector3d fossa = Eigen::Vector3d(-0.8617, -0.4975, 0.1).normalized();
+    const Eigen::Vector3d fossa = Eigen::Vector3d(-0.9165, -0.4, 0.0).normalized();
     /// On the atrium's surface, where its normal is turned from `middle` by these angles.
     const auto around = [&](const Eigen::Vector3d& middle, double firstDeg, double secondDeg, double turn, double outMm) {
         const Eigen::Vector3d first = Eigen::Vector3d::UnitZ().cross(middle).normalized(), second = middle.cross(first);

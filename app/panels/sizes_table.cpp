@@ -11,7 +11,7 @@
 namespace gauge::app {
 namespace {
 
-constexpr int kMargin = 6;
+constexpr int kCellMargin = 6;
 
 QFont smaller(QFont font) {
     if (font.pixelSize() > 0)
@@ -40,7 +40,7 @@ public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
     static int heightFor(const QModelIndex& index, const QFont& font, int width) {
-        const int inner = width - 2 * kMargin;
+        const int inner = width - 2 * kCellMargin;
         const int bar = isBar(index.column()) ? 9 : 0;
         return textHeight(index.data().toString(), strong(font, true), inner) +
                textHeight(index.data(SizesModel::DetailRole).toString(), smaller(font), inner) + bar + 8;
@@ -55,7 +55,7 @@ public:
                                                                                : tone::panel);
         if (chosen && index.column() == 0)
             painter->fillRect(QRect(option.rect.left(), option.rect.top(), 3, option.rect.height()), tone::text);
-        QRect inner = option.rect.adjusted(kMargin, 4, -kMargin, -4);
+        QRect inner = option.rect.adjusted(kCellMargin, 4, -kCellMargin, -4);
         if (isBar(index.column())) {
             drawBar(*painter, inner, index.data(SizesModel::ChanceRole).toDouble(), leads || chosen);
             inner.setTop(inner.top() + 9);
@@ -132,7 +132,7 @@ void SizesTable::fit() {
         const QFontMetrics metrics(strong(font(), true));
         for (int row = 0; row < m_model.rowCount(); ++row)
             for (const QString& word : m_model.index(row, column).data().toString().split(QLatin1Char(' ')))
-                width = std::max(width, metrics.horizontalAdvance(word) + 2 * kMargin + 2);
+                width = std::max(width, metrics.horizontalAdvance(word) + 2 * kCellMargin + 2);
         return width;
     };
     int least = 0;

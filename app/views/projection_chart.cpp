@@ -113,6 +113,17 @@ bool ProjectionChart::event(QEvent* event) {
     return QWidget::event(event);
 }
 
+/// The edge-on view at the same primary angle; of a plane that has none there, the nearest one.
+core::CArmAngles ProjectionChart::edgeOnNear(const core::PatientVector& normal, const core::CArmAngles& view) {
+    if (const auto secondary = core::edgeOnSecondaryDeg(normal, view.primaryDeg)) return {view.primaryDeg, *secondary};
+    constexpr int kViews = 1440; // a quarter of a degree apart
+    const auto curve = core::edgeOnCurve(normal, kViews);
+    const core::PatientVector beam = core::beamDirection(view);
+    return *std::max_element(curve.begin(), curve.end(), [&](const core::CArmAngles& a, const core::CArmAngles& b) {
+        return core::beamDirection(a).dot(beam) < core::beamDirection(b).dot(beam);
+    });
+}
+
 void ProjectionChart::keyPressEvent(QKeyEvent* event) {
     if (!m_emptyText.isEmpty()) return QWidget::keyPressEvent(event);
     const double step = event->modifiers() & Qt::ShiftModifier ? 10.0 : 1.0;
@@ -137,9 +148,7 @@ void ProjectionChart::keyPressEvent(QKeyEvent* event) {
         if (!from) break;
         return point(std::nullopt);
     case Qt::Key_E:
-        if (!m_picture.lines.empty())
-            if (const auto secondary = core::edgeOnSecondaryDeg(m_picture.lines.front().normal, view.primaryDeg))
-                point(core::CArmAngles{view.primaryDeg, *secondary});
+        if (!m_picture.lines.empty()) point(edgeOnNear(m_picture.lines.front().normal, view));
         return;
     case Qt::Key_Return:
     case Qt::Key_Enter:

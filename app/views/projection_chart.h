@@ -37,6 +37,7 @@ protected:
     void mousePressEvent(QMouseEvent* event) override;
     void leaveEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    static core::CArmAngles edgeOnNear(const core::PatientVector& normal, const core::CArmAngles& view);
     bool event(QEvent* event) override;
 
 private:

@@ -62,7 +62,12 @@ bool SeatWall::isBlood(const PatientPoint& p) const {
 }
 
 Result<SeatWall> seatWallOf(const AppendageMeasurement& measurement) {
-    if (!measurement.trace || measurement.trace->appendage.values.empty())
+    const auto isWhole = [](const AppendageTrace& trace) {
+        const BloodPool& pool = trace.pool;
+        return !trace.appendage.values.empty() && !pool.levels.hu.empty() && pool.hu.values.size() == pool.mask.values.size() &&
+               pool.hu.values.size() == trace.appendage.values.size();
+    };
+    if (!measurement.trace || !isWhole(*measurement.trace))
         return failure(ErrorCode::InvalidArgument,
                        "Cannot look for the wall around the sizes: the measurement came without its blood pool. Measure again.");
     const BloodPool& pool = measurement.trace->pool;

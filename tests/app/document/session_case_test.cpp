@@ -2,6 +2,7 @@
 #include "app/document/session.h"
 #include "app/models/demo_charts.h"
 #include "core/echo/probe_pose.h"
+#include "core/geometry/polyline.h"
 #include "tests/app/support/synthetic_case.h"
 #include "tests/app/support/synthetic_session.h"
 

@@ -103,11 +103,11 @@ const std::vector<FixedConcept>& fixedConcepts() {
         {"turn/at", {own("turn-at", "Distance of the sharpest bend from the ostium"), kAppendage, {}}},
         // PS3.16: from the mitral leaflets to the puncture level, in systole, parallel to the septum (CID 12333).
         {"crossing/over-coaptation", {dcm("131130", "Transseptal puncture height"), kSeptum, {}}},
-        {"crossing/over-annulus", {own("over-annulus", "Height of the septal crossing over the plane of the mitral annulus"), kSeptum, {}}},
+        {"crossing/over-annulus", {own("over-annulus", "Height of the septal crossing over the mitral annulus plane"), kSeptum, {}}},
         {"crossing/ostium-distance", {own("ostium-distance", "Distance from the septal crossing to the ostium's centre"), kSeptum, {}}},
         {"crossing/arrival-angle", {own("arrival-angle", "Angle of a straight sheath to the proximal axis of the appendage"), kSeptum, {}}},
         {"crossing/steered-arrival-angle",
-         {own("steered-arrival", "Angle of a steerable sheath to the proximal axis of the appendage"), kSeptum, {}}},
+         {own("steered-arrival", "Angle of a steerable sheath to the proximal appendage axis"), kSeptum, {}}},
         {"enhancement/atrium", {kAttenuation, kLeftAtrium, kMean}},
         {"enhancement/appendage", {kAttenuation, kAppendage, kMean}},
         {"enhancement/tip", {kAttenuation, own("tip", "Tip of the left atrial appendage"), kMean}},

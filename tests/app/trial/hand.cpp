@@ -138,6 +138,7 @@ void Hand::choose(const QString& menu, const QString& inner, const QString& entr
             QTest::mouseClick(open, Qt::LeftButton, {}, open->actionGeometry(in).center());
             act(QStringLiteral("open “%1” in it").arg(inner));
             open = in->menu();
+            if (!waitUntil([&] { return open->isVisible(); })) break; // a menu within a menu opens after a moment
         }
         QAction* action = entryOf(*open, entry);
         if (!action || !action->isEnabled() || !open->isVisible()) break;

@@ -107,7 +107,7 @@ TEST(NewUser, GoesFromTheStartPageToAPrintedDecisionOnTheSampleCase) {
 TEST(NewUser, GoesFromAFolderOfARealCtToSectionsAndCalipers) {
     const QString data = qEnvironmentVariable("OSTIUM_GAUGE_REAL_DATA");
     const QString folder = QDir(data).filePath(QStringLiteral("ct-heart-contrast"));
-    if (data.isEmpty() || !QDir(folder).exists()) GTEST_SKIP() << "No real series: set OSTIUM_GAUGE_REAL_DATA to the folder that holds ct-heart-contrast.";
+    if (data.isEmpty() || !QDir(folder).exists()) GTEST_SKIP() << "No real series in " << data.toStdString() << ": set OSTIUM_GAUGE_REAL_DATA.";
     QApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
     MainWindow window;
     window.resize(1440, 900);
@@ -132,6 +132,7 @@ TEST(NewUser, GoesFromAFolderOfARealCtToSectionsAndCalipers) {
     const GreyWindow usual = window.state().window();
     hand.choose("View", "Picture", "Window: soft tissue");
     EXPECT_FALSE(window.state().window() == usual);
+    hand.click(*axial, axial->rect().center()); // back from the menu to the picture
     for (int i = 0; i < 4; ++i)
         hand.key(Qt::Key_BracketRight);
     EXPECT_EQ(window.state().slab().thicknessMm, 4.0);

@@ -16,6 +16,8 @@
 #include "core/record/fluoro_values.h"
 #include "core/record/metric_names.h"
 #include "core/record/picture_readings.h"
+#include "core/record/projection_values.h"
+#include "core/record/septum_values.h"
 #include "tests/app/trial/sample_stage.h"
 
 #include <QComboBox>
@@ -274,7 +276,7 @@ TEST_F(SampleCase, HasAColumnForEveryKindOfEvidenceAndMoment) {
     std::set<std::string> groups;
     for (const core::RecordedValue& value : record().values)
         groups.insert(value.group.starts_with("drawing/") ? "drawing" : value.group);
-    EXPECT_EQ(groups, (std::set<std::string>{"ct", "drawing", "echo/anaesthesia", "echo/after-repair", "fluoroscopy/after-repair"}));
+    EXPECT_EQ(groups, (std::set<std::string>{"ct", "drawing", "echo/anaesthesia", "echo/after-repair", "fluoroscopy/after-repair", "projection", "septum"}));
     EXPECT_EQ(panel().model().columnCount(), 7) << "quantity, CT, CT by hand, two echo, fluoroscopy, typed";
     for (const core::RecordedValue& value : record().values)
         EXPECT_FALSE(core::isStale(record(), value)) << value.group << " " << value.id;
@@ -317,11 +319,15 @@ TEST_F(SampleCase, AJumpToPicturesThatAreNotOpenYetEndsAtItsFrame) {
     }
 }
 
-/// On a case of its own, so that nothing measures again by itself.
+/// On a case of its own, so that nothing measures again by itself. What the values of the working projections and of the septal
+/// crossing rest on is tested where they are made (tests/core/record).
 TEST_F(SampleCase, MovingEachInputMakesExactlyItsDependentsStale) {
     std::set<std::string> inputs;
+    const auto isCell = [](const core::RecordedValue& value) {
+        return value.group != core::kProjectionValues && value.group != core::kSeptumValues;
+    };
     for (const core::RecordedValue& value : record().values)
-        for (const core::InputRevision& input : value.inputs)
+        for (const core::InputRevision& input : isCell(value) ? value.inputs : std::vector<core::InputRevision>{})
             if (!input.id.starts_with("plane/")) inputs.insert(input.id); // where a plane lies follows from the others
     EXPECT_GE(inputs.size(), 25u);
     std::map<std::string, int> kinds;
@@ -376,7 +382,7 @@ TEST_F(SampleCase, MovingEachInputMakesExactlyItsDependentsStale) {
         const core::Edit inverse = core::apply(moved, *edit);
         std::set<std::string> stale;
         for (const core::RecordedValue& value : moved.values)
-            if (core::isStale(moved, value)) stale.insert(value.group + " " + value.id);
+            if (isCell(value) && core::isStale(moved, value)) stale.insert(value.group + " " + value.id);
         EXPECT_EQ(stale, restOn(input)) << input;
         EXPECT_FALSE(stale.empty()) << input;
         core::apply(moved, inverse);

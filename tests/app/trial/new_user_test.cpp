@@ -132,15 +132,14 @@ TEST(NewUser, GoesFromAFolderOfARealCtToSectionsAndCalipers) {
     const GreyWindow usual = window.state().window();
     hand.choose("View", "Picture", "Window: soft tissue");
     EXPECT_FALSE(window.state().window() == usual);
-    hand.click(*axial, axial->rect().center()); // back from the menu to the picture
     for (int i = 0; i < 4; ++i)
-        hand.key(Qt::Key_BracketRight);
+        hand.choose("View", "Picture", "Thicker slab");
     EXPECT_EQ(window.state().slab().thicknessMm, 4.0);
-    hand.key(Qt::Key_Backslash);
+    hand.choose("View", "Picture", "Slab: mean or maximum");
     hand.look("slab");
     hand.choose("View", "Picture", "Window: filled blood");
     for (int i = 0; i < 4; ++i)
-        hand.key(Qt::Key_BracketLeft);
+        hand.choose("View", "Picture", "Thinner slab");
 
     // A caliper: value with its uncertainty beside the line.
     hand.choose("Measure", "Draw", "Draw a straight line");

@@ -1,5 +1,6 @@
 #include "app/document/picture_values.h"
 
+#include "app/document/computed_again.h"
 #include "core/record/echo_values.h"
 #include "core/record/fluoro_values.h"
 
@@ -9,17 +10,6 @@
 
 namespace gauge::app {
 namespace {
-
-/// Equal but for who computed it and when: then the values that stand stay.
-bool sameButTime(const core::RecordedValue& a, const core::RecordedValue& b) {
-    core::Provenance provenance = *a.provenance;
-    provenance.author = b.provenance->author;
-    provenance.time = b.provenance->time;
-    core::RecordedValue copy = a;
-    copy.provenance = std::make_shared<const core::Provenance>(std::move(provenance));
-    copy.unknown = b.unknown;
-    return copy == b;
-}
 
 std::vector<core::RecordedValue> ofGroup(const core::CaseRecord& record, const std::string& group) {
     std::vector<core::RecordedValue> values;
@@ -79,7 +69,7 @@ void PictureValues::refreshKind(core::EvidenceKind kind, std::string_view prefix
         auto values = kind == core::EvidenceKind::EchoCine ? core::echoValues(m_document.record(), key, provenance)
                                                            : core::fluoroValues(m_document.record(), key, provenance);
         const auto present = ofGroup(m_document.record(), group);
-        if (std::equal(values.begin(), values.end(), present.begin(), present.end(), sameButTime)) continue;
+        if (std::equal(values.begin(), values.end(), present.begin(), present.end(), sameButForAuthorAndTime)) continue;
         if (values.empty() && stays(m_document.record(), present)) continue;
         m_document.apply(core::SetValues{std::move(values), group});
     }

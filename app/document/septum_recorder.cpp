@@ -1,26 +1,12 @@
 #include "app/document/septum_recorder.h"
 
+#include "app/document/computed_again.h"
 #include "core/record/septum_values.h"
 
 #include <QTimer>
 #include <algorithm>
 
 namespace gauge::app {
-namespace {
-
-/// Equal but for who computed it and when: then the values that stand stay.
-bool sameCrossingValue(const core::RecordedValue& a, const core::RecordedValue& b) {
-    core::Provenance provenance = *a.provenance;
-    provenance.author = b.provenance->author;
-    provenance.time = b.provenance->time;
-    core::RecordedValue copy = a;
-    copy.provenance = std::make_shared<const core::Provenance>(std::move(provenance));
-    copy.unknown = b.unknown;
-    return copy == b;
-}
-
-} // namespace
-
 SeptumRecorder::SeptumRecorder(CaseDocument& document, std::function<Source()> source)
     : m_document(document), m_source(std::move(source)) {
     connect(&document, &CaseDocument::changed, this, [this](CaseDocument::Part part) {
@@ -45,7 +31,7 @@ void SeptumRecorder::refresh() {
     const Source source = m_source();
     if (!source.ready) return;
     auto values = core::septumValues(record, source.measurement, std::make_shared<const core::Provenance>(source.provenance));
-    if (std::equal(values.begin(), values.end(), present.begin(), present.end(), sameCrossingValue)) return;
+    if (std::equal(values.begin(), values.end(), present.begin(), present.end(), sameButForAuthorAndTime)) return;
     m_document.apply(core::SetValues{std::move(values), std::string(core::kSeptumValues)});
 }
 

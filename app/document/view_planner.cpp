@@ -1,5 +1,7 @@
 #include "app/document/view_planner.h"
 
+#include "app/document/computed_again.h"
+
 #include <algorithm>
 
 namespace gauge::app {
@@ -7,17 +9,6 @@ namespace {
 
 bool sameOptions(const core::ViewPlanOptions& a, const core::ViewPlanOptions& b) {
     return a.reach == b.reach && a.turn == b.turn;
-}
-
-/// Equal but for who computed it and when: then the values that stand stay.
-bool sameProjectionValue(const core::RecordedValue& a, const core::RecordedValue& b) {
-    core::RecordedValue copy = a;
-    core::Provenance provenance = *a.provenance;
-    provenance.author = b.provenance->author;
-    provenance.time = b.provenance->time;
-    copy.provenance = std::make_shared<const core::Provenance>(std::move(provenance));
-    copy.unknown = b.unknown;
-    return copy == b;
 }
 
 } // namespace
@@ -158,7 +149,7 @@ void ViewPlanner::recordValues() {
     std::vector<core::RecordedValue> present;
     for (const core::RecordedValue& value : m_session.record().values)
         if (value.group == core::kProjectionValues) present.push_back(value);
-    if (!std::equal(values.begin(), values.end(), present.begin(), present.end(), sameProjectionValue))
+    if (!std::equal(values.begin(), values.end(), present.begin(), present.end(), sameButForAuthorAndTime))
         m_session.document().apply(core::SetValues{std::move(values), std::string(core::kProjectionValues)});
 }
 

@@ -83,7 +83,8 @@ std::string sideWords(const PatientVector& direction) {
 }
 
 std::vector<Notice> seatFacts(const Seat& seat, const SeatQuestion& q) {
-    std::vector<Notice> facts{reachFact(seat, q)};
+    std::vector<Notice> facts;
+    if (seat.end != SeatEnd::NoRoom) facts.push_back(reachFact(seat, q)); // else it is a warning, said once
     if (seat.beyondCircumflexPercent)
         facts.push_back({"seat-circumflex",
                          sharePercent(*seat.beyondCircumflexPercent) + " of the body of size " + seat.name +

@@ -91,7 +91,7 @@ void searchOver(const BoxGrid& grid, const WaySearch& asked, WayFront& front, Wa
     float* const cost = costs.cost.data();
     std::int8_t* const cameBy = costs.cameBy.data();
     const float* const price = asked.price;
-    const bool aimed = asked.target < costs.cost.size();
+    const bool aimed = asked.target < costs.cost.size() && cost[asked.target] != kClosedNode; // to a closed node no way leads
     for (std::uint64_t bucket = 0; !front.empty(); ++bucket) {
         if (aimed && cost[asked.target] != kNotReached && front.bucketOf(cost[asked.target]) < bucket) return;
         auto& entries = front.at(bucket);

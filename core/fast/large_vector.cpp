@@ -17,18 +17,6 @@ constexpr std::size_t kLargePage = std::size_t{2} << 20;
 constexpr std::size_t kLeastBytes = 2 * kLargePage; // below this the unused end of the last page would count
 constexpr std::size_t kLeastSpare = 8 * kLargePage; // smaller ones are cheap
 
-#if defined(__has_feature)
-#if __has_feature(address_sanitizer)
-constexpr bool kKeepsSpare = false; // what is freed must be seen to be free
-#else
-constexpr bool kKeepsSpare = true;
-#endif
-#elif defined(__SANITIZE_ADDRESS__)
-constexpr bool kKeepsSpare = false;
-#else
-constexpr bool kKeepsSpare = true;
-#endif
-
 std::size_t wholePages(std::size_t bytes) {
     return (bytes + kLargePage - 1) / kLargePage * kLargePage;
 }
@@ -51,7 +39,7 @@ public:
 
     /// False when the block is not worth keeping.
     bool keep(void* memory, std::size_t bytes) {
-        if (!kKeepsSpare || bytes < kLeastSpare || bytes > kMostSpareBytes) return false;
+        if (!kKeepsSpareLarge || bytes < kLeastSpare || bytes > kMostSpareBytes) return false;
         const std::lock_guard lock(m_mutex);
         while (m_bytes + bytes > kMostSpareBytes || m_blocks.size() == m_blocks.capacity()) dropFirst();
         m_blocks.push_back({memory, bytes});

@@ -9,6 +9,19 @@
 
 namespace gauge::core {
 
+/// Whether anything is kept: not under the address sanitizer.
+#if defined(__has_feature)
+#if __has_feature(address_sanitizer)
+inline constexpr bool kKeepsSpareLarge = false;
+#else
+inline constexpr bool kKeepsSpareLarge = true;
+#endif
+#elif defined(__SANITIZE_ADDRESS__)
+inline constexpr bool kKeepsSpareLarge = false;
+#else
+inline constexpr bool kKeepsSpareLarge = true;
+#endif
+
 /// What freed blocks may take until they are used again; the ones freed first are given back first.
 inline constexpr std::size_t kMostSpareBytes = std::size_t{256} << 20;
 

@@ -22,10 +22,10 @@ double axisAngleDifference(double a, double b) {
 }
 
 Contour noisyEllipse(const Ellipse& e, double arc, int n, double sigma, std::mt19937& random) {
-    std::normal_distribution<double> noise(0.0, sigma);
+    std::normal_distribution<double> noise; // sigma may be 0, which a distribution's own spread may not
     Contour out;
     for (int i = 0; i < n; ++i)
-        out.push_back(pointAt(e, arc * i / n) + Eigen::Vector2d(noise(random), noise(random)));
+        out.push_back(pointAt(e, arc * i / n) + sigma * Eigen::Vector2d(noise(random), noise(random)));
     return out;
 }
 

@@ -6,6 +6,7 @@
 #include "core/sizing/seat_inputs.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace gauge::app {
 namespace {
@@ -62,8 +63,9 @@ std::optional<core::SeatQuestion> Seats::present(QString& problem) const {
 }
 
 void Seats::refresh() {
-    if (m_answers.session().isPreviewing()) {
-        emit changed();
+    const bool wasMoving = std::exchange(m_isMoving, m_answers.session().isPlaneMoving());
+    if (m_isMoving) {
+        if (!wasMoving) emit changed();
         return;
     }
     QString problem;
@@ -172,7 +174,7 @@ const core::Seat* Seats::seatOf(const std::string& size) const {
 
 const core::Seat* Seats::chosen() const {
     const core::ChartSize* size = m_answers.chosenChartSize();
-    return size && !m_answers.session().isPreviewing() ? seatOf(size->name) : nullptr;
+    return size && !m_answers.session().isPlaneMoving() ? seatOf(size->name) : nullptr;
 }
 
 } // namespace gauge::app

@@ -71,6 +71,7 @@ private:
     QString m_problem;
     std::shared_ptr<const core::AppendageTrace> m_wallOf;
     std::shared_ptr<const core::SeatWall> m_wall;
+    bool m_isMoving = false; ///< a plane is being dragged, and `changed` has told it
     QTimer m_delay;
     JobRunner m_job;
 };

@@ -160,6 +160,8 @@ public:
     const core::LandingZone* plug() const;
     /// A landing plane is being dragged.
     bool isPreviewing() const { return m_dragged.has_value(); }
+    /// The ostium plane or a landing plane is being dragged: what nobody sees may wait until it is let go, which landingChanged() tells.
+    bool isPlaneMoving() const { return m_ostiumPreview || m_dragged; }
     /// Why there is no measurement; nothing while there is one or one is being made.
     const std::optional<core::Error>& failure() const { return m_failure; }
     /// A slice of the CT that is being loaded; null when nothing is, or nothing of it is there yet. For looking at only.

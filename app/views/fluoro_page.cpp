@@ -253,6 +253,7 @@ void FluoroPage::setBelow(QWidget* widget) {
 }
 
 void FluoroPage::refreshText() {
+    if (m_session.isPlaneMoving() && !isVisible()) return;
     emit anglesShown(m_view->evidence().isEmpty() ? std::nullopt : anglesOf(m_view->player().frame()));
     refreshRadiograph();
     if (m_view->evidence().isEmpty()) {

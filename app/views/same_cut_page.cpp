@@ -407,6 +407,7 @@ std::optional<core::DifferenceSplit> SameCutPage::split(const core::Result<core:
 }
 
 void SameCutPage::refresh() {
+    if (m_session.isPlaneMoving() && !isVisible()) return;
     const int chosen = m_places->currentIndex();
     m_places->clear();
     for (const auto& [kind, mark] : m_session.record().marks)

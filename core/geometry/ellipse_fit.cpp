@@ -1,5 +1,8 @@
 #include "core/geometry/ellipse_fit.h"
 
+#include "core/fast/fast_path.h"
+#include "core/geometry/point_sums.h"
+
 #include <Eigen/Dense>
 #include <algorithm>
 #include <array>
@@ -16,24 +19,6 @@ using Vector5 = Eigen::Matrix<double, 5, 1>;
 using Matrix5 = Eigen::Matrix<double, 5, 5>;
 
 const std::string kAttempt = "Cannot fit an ellipse: ";
-
-/// Where the points lie and how far they spread: the frame in which the algebra is done.
-struct Spread {
-    Eigen::Vector2d mean = Eigen::Vector2d::Zero();
-    double size = 0.0; ///< root mean squared distance from the mean
-};
-
-Spread spreadOf(Points points) {
-    Spread spread;
-    for (const auto& p : points)
-        spread.mean += p;
-    spread.mean /= static_cast<double>(points.size());
-    double squares = 0.0;
-    for (const auto& p : points)
-        squares += (p - spread.mean).squaredNorm();
-    spread.size = std::sqrt(squares / static_cast<double>(points.size()));
-    return spread;
-}
 
 /// How many different places there are, counted up to 5.
 std::size_t differentPlaces(Points points) {
@@ -54,30 +39,38 @@ double flatness(double xx, double xy, double yy) {
     return greatest > 0.0 ? (xx * yy - xy * xy) / (greatest * greatest) : 0.0;
 }
 
-Result<Spread> checkPoints(Points points) {
+/// Where the points lie and how far they spread, and the sums of x^i y^j about their mean: all that the algebra needs.
+struct Cloud {
+    Eigen::Vector2d mean = Eigen::Vector2d::Zero();
+    double size = 0.0; ///< root mean squared distance from the mean
+    PointSums sums;
+};
+
+Result<Cloud> cloudOf(Points points) {
     if (points.size() < 5)
         return failure(ErrorCode::TooFewPoints,
                        kAttempt + std::to_string(points.size()) + " points were given; at least 5 are needed.");
-    for (std::size_t i = 0; i < points.size(); ++i)
-        if (!points[i].allFinite())
-            return failure(ErrorCode::NonFinite, kAttempt + "point " + std::to_string(i + 1) + " of " +
-                                                     std::to_string(points.size()) + " is not a finite number.");
+    static_assert(sizeof(Eigen::Vector2d) == 2 * sizeof(double));
+    const PointSumLoops& loops = fastOr(kPointSumLoops, pointSumLoopsAvx2());
+    const double* xy = points.front().data();
+    const auto n = static_cast<double>(points.size());
+    Cloud cloud;
+    loops.mean(xy, points.size(), cloud.mean.data());
+    if (!cloud.mean.allFinite())
+        for (std::size_t i = 0; i < points.size(); ++i)
+            if (!points[i].allFinite())
+                return failure(ErrorCode::NonFinite, kAttempt + "point " + std::to_string(i + 1) + " of " +
+                                                         std::to_string(points.size()) + " is not a finite number.");
     if (const auto places = differentPlaces(points); places < 5)
         return failure(ErrorCode::Degenerate, kAttempt + "the " + std::to_string(points.size()) +
                                                   " points lie in only " + std::to_string(places) +
                                                   " different places; at least 5 are needed.");
-    const Spread spread = spreadOf(points);
-    double xx = 0.0, xy = 0.0, yy = 0.0;
-    for (const auto& p : points) {
-        const Eigen::Vector2d d = p - spread.mean;
-        xx += d.x() * d.x();
-        xy += d.x() * d.y();
-        yy += d.y() * d.y();
-    }
-    if (!(flatness(xx, xy, yy) > 1e-14))
+    loops.sums(xy, points.size(), cloud.mean.data(), cloud.sums);
+    if (!(flatness(cloud.sums.xx, cloud.sums.xy, cloud.sums.yy) > 1e-14))
         return failure(ErrorCode::Degenerate,
                        kAttempt + "the " + std::to_string(points.size()) + " points lie on a straight line.");
-    return spread;
+    cloud.size = std::sqrt((cloud.sums.xx + cloud.sums.yy) / n);
+    return cloud;
 }
 
 /// a x^2 + b x y + c y^2 + d x + e y + f = 0 as an ellipse, if it is a real one.
@@ -99,24 +92,17 @@ std::optional<Ellipse> ellipseOfConic(const Eigen::Matrix<double, 6, 1>& conic) 
 
 using Conic = Eigen::Matrix<double, 6, 1>;
 
-/// Sums of x^i y^j over the points, centred and scaled.
+/// The sums in units of the cloud's size.
 struct Moments {
     Eigen::Matrix3d s1, s2, s3; ///< quadratic by quadratic, quadratic by linear, linear by linear terms
 
-    Moments(Points points, const Spread& spread) {
-        double x4 = 0, x3y = 0, x2y2 = 0, xy3 = 0, y4 = 0, x3 = 0, x2y = 0, xy2 = 0, y3 = 0, x2 = 0, xy = 0, y2 = 0, x1 = 0,
-               y1 = 0;
-        const double scale = 1.0 / spread.size;
-        for (const auto& p : points) {
-            const double x = (p.x() - spread.mean.x()) * scale, y = (p.y() - spread.mean.y()) * scale;
-            const double xx = x * x, xTimesY = x * y, yy = y * y;
-            x4 += xx * xx, x3y += xx * xTimesY, x2y2 += xx * yy, xy3 += xTimesY * yy, y4 += yy * yy;
-            x3 += xx * x, x2y += xx * y, xy2 += x * yy, y3 += yy * y;
-            x2 += xx, xy += xTimesY, y2 += yy, x1 += x, y1 += y;
-        }
-        s1 << x4, x3y, x2y2, x3y, x2y2, xy3, x2y2, xy3, y4;
-        s2 << x3, x2y, x2, x2y, xy2, xy, xy2, y3, y2;
-        s3 << x2, xy, x1, xy, y2, y1, x1, y1, static_cast<double>(points.size());
+    Moments(const Cloud& cloud, std::size_t count) {
+        const PointSums& p = cloud.sums;
+        const double k1 = 1.0 / cloud.size, k2 = k1 * k1, k3 = k2 * k1, k4 = k2 * k2;
+        s1 << p.xxxx, p.xxxy, p.xxyy, p.xxxy, p.xxyy, p.xyyy, p.xxyy, p.xyyy, p.yyyy;
+        s2 << k3 * p.xxx, k3 * p.xxy, k2 * p.xx, k3 * p.xxy, k3 * p.xyy, k2 * p.xy, k3 * p.xyy, k3 * p.yyy, k2 * p.yy;
+        s3 << k2 * p.xx, k2 * p.xy, k1 * p.x, k2 * p.xy, k2 * p.yy, k1 * p.y, k1 * p.x, k1 * p.y, static_cast<double>(count);
+        s1 *= k4;
     }
 };
 
@@ -181,10 +167,10 @@ std::optional<Eigen::Vector3d> ellipseVectorBySolver(const Eigen::Matrix3d& redu
     return std::nullopt;
 }
 
-/// The conic with least algebraic distance under 4 a c - b^2 = 1, in the frame of `spread`.
-std::optional<Conic> halirFlusser(Points points, const Spread& spread) {
-    const Moments sums(points, spread);
-    const Eigen::Matrix3d linearOfQuadratic = -sums.s3.ldlt().solve(Eigen::Matrix3d(sums.s2.transpose()));
+/// The conic with least algebraic distance under 4 a c - b^2 = 1, in the frame of the cloud.
+std::optional<Conic> halirFlusser(const Cloud& cloud, std::size_t count) {
+    const Moments sums(cloud, count);
+    const Eigen::Matrix3d linearOfQuadratic = -sums.s3.inverse() * sums.s2.transpose();
     const Eigen::Matrix3d reduced = sums.s1 + sums.s2 * linearOfQuadratic;
     const Eigen::Matrix3d even = 0.5 * (reduced + reduced.transpose());
     auto a = ellipseVector(even);
@@ -298,17 +284,17 @@ Matrix5 covarianceOfAxes(const Shape& shape, const Matrix5& ofShape) {
     return out;
 }
 
-std::vector<Eigen::Vector2d> scaled(Points points, const Spread& spread) {
+std::vector<Eigen::Vector2d> scaled(Points points, const Cloud& cloud) {
     std::vector<Eigen::Vector2d> out;
     for (const auto& p : points)
-        out.push_back((p - spread.mean) / spread.size);
+        out.push_back((p - cloud.mean) / cloud.size);
     return out;
 }
 
-Ellipse unscaled(Ellipse e, const Spread& spread) {
-    e.center = spread.mean + spread.size * e.center;
-    e.semiMajorMm *= spread.size;
-    e.semiMinorMm *= spread.size;
+Ellipse unscaled(Ellipse e, const Cloud& cloud) {
+    e.center = cloud.mean + cloud.size * e.center;
+    e.semiMajorMm *= cloud.size;
+    e.semiMinorMm *= cloud.size;
     return e;
 }
 
@@ -317,9 +303,9 @@ tl::unexpected<Error> notAnEllipse(Points points, const std::string& finding) {
                                                 " points do not lie along an ellipse (" + finding + ").");
 }
 
-/// The direct fit in the frame of `spread`.
-Result<Ellipse> directInFrame(Points points, const Spread& spread) {
-    const auto conic = halirFlusser(points, spread);
+/// The direct fit in the frame of the cloud.
+Result<Ellipse> directInFrame(Points points, const Cloud& cloud) {
+    const auto conic = halirFlusser(cloud, points.size());
     const auto ellipse = conic ? ellipseOfConic(*conic) : std::nullopt;
     if (!ellipse || !std::isfinite(ellipse->semiMajorMm) || !(ellipse->semiMinorMm > 0.0))
         return notAnEllipse(points, "the best conic is not a closed curve");
@@ -329,18 +315,18 @@ Result<Ellipse> directInFrame(Points points, const Spread& spread) {
 } // namespace
 
 Result<Ellipse> fitEllipseDirect(std::span<const Eigen::Vector2d> points) {
-    const auto spread = checkPoints(points);
-    if (!spread) return tl::make_unexpected(spread.error());
-    return directInFrame(points, *spread).map([&](const Ellipse& e) { return unscaled(e, *spread); });
+    const auto cloud = cloudOf(points);
+    if (!cloud) return tl::make_unexpected(cloud.error());
+    return directInFrame(points, *cloud).map([&](const Ellipse& e) { return unscaled(e, *cloud); });
 }
 
 Result<EllipseFit> fitEllipse(std::span<const Eigen::Vector2d> points, const EllipseFitOptions& options) {
     if (options.pointSigmaMm && !(*options.pointSigmaMm > 0.0 && std::isfinite(*options.pointSigmaMm)))
         return failure(ErrorCode::InvalidArgument, kAttempt + "the points' standard uncertainty must be above 0.");
-    const auto spread = checkPoints(points);
-    if (!spread) return tl::make_unexpected(spread.error());
-    const auto local = scaled(points, *spread);
-    const auto direct = directInFrame(points, *spread);
+    const auto cloud = cloudOf(points);
+    if (!cloud) return tl::make_unexpected(cloud.error());
+    const auto local = scaled(points, *cloud);
+    const auto direct = directInFrame(points, *cloud);
     if (!direct) return tl::make_unexpected(direct.error());
 
     auto best = refine(Shape::of(*direct), local);
@@ -349,14 +335,14 @@ Result<EllipseFit> fitEllipse(std::span<const Eigen::Vector2d> points, const Ell
     if (!best) return notAnEllipse(points, "the best ellipse grows without bound or flattens to a segment");
 
     const auto n = static_cast<double>(points.size());
-    EllipseFit fit{unscaled(best->shape.ellipse(), *spread), spread->size * std::sqrt(best->squares / n), {}};
+    EllipseFit fit{unscaled(best->shape.ellipse(), *cloud), cloud->size * std::sqrt(best->squares / n), {}};
     if (options.pointSigmaMm || points.size() > 5) {
         const double sigma =
-            options.pointSigmaMm ? *options.pointSigmaMm / spread->size : std::sqrt(best->squares / (n - 5.0));
+            options.pointSigmaMm ? *options.pointSigmaMm / cloud->size : std::sqrt(best->squares / (n - 5.0));
         Matrix5 covariance =
             covarianceOfAxes(best->shape, sigma * sigma * best->normal.ldlt().solve(Matrix5(Matrix5::Identity())));
-        covariance.topRows<4>() *= spread->size;
-        covariance.leftCols<4>() *= spread->size;
+        covariance.topRows<4>() *= cloud->size;
+        covariance.leftCols<4>() *= cloud->size;
         fit.covariance = covariance;
     }
     return fit;

@@ -53,6 +53,59 @@ void sortRuns(std::vector<Eigen::Vector2d>& points) {
     }
 }
 
+/// Points without those that surely are no corner of the hull: inside, by more than rounding, of the triangle of the middle
+/// and two points a few places before and after. Whatever the order of the points none is lost wrongly; of a contour's points
+/// with noise on them most go, without sorting and without a branch.
+std::vector<Eigen::Vector2d> withoutInnerPoints(Points points) {
+    constexpr std::size_t kApart[] = {1, 3, 8};
+    constexpr std::size_t kMost = 8, kWorthIt = 128;
+    constexpr double kSurelyInside = 1e-10; // of the spread's square: far above rounding
+    const std::size_t n = points.size();
+    if (n < kWorthIt) return {points.begin(), points.end()};
+
+    Eigen::Vector2d middle = Eigen::Vector2d::Zero();
+    for (const auto& p : points)
+        middle += p;
+    middle /= static_cast<double>(n);
+    std::vector<double> coordinates(2 * (n + 2 * kMost)); // about the middle, the first ones again after the last and so on
+    double* const x = coordinates.data() + kMost;
+    double* const y = x + n + 2 * kMost;
+    for (std::size_t i = 0; i < n; ++i) {
+        x[i] = points[i].x() - middle.x();
+        y[i] = points[i].y() - middle.y();
+    }
+    for (double* row : {x, y}) {
+        std::copy(row + n - kMost, row + n, row - kMost);
+        std::copy(row, row + kMost, row + n);
+    }
+    double twiceArea = 0.0, greatest = 0.0;
+    for (std::size_t i = 0; i < n; ++i) {
+        twiceArea += x[i] * y[i + 1] - x[i + 1] * y[i];
+        greatest = std::max(greatest, std::max(std::abs(x[i]), std::abs(y[i])));
+    }
+    const double sense = twiceArea < 0.0 ? -1.0 : 1.0, margin = kSurelyInside * greatest * greatest;
+
+    std::vector<double> inner(n, -1.0); // above 0: inside one of the triangles
+    for (const std::size_t apart : kApart) {
+        const double *beforeX = x - apart, *beforeY = y - apart, *afterX = x + apart, *afterY = y + apart;
+        for (std::size_t i = 0; i < n; ++i) {
+            const double ax = beforeX[i], ay = beforeY[i], bx = x[i], by = y[i], cx = afterX[i], cy = afterY[i];
+            const double fromFirst = sense * (ax * by - bx * ay), fromLast = sense * (bx * cy - cx * by);
+            const double acrossThem = sense * ((ax - bx) * (cy - by) - (cx - bx) * (ay - by));
+            const double least = std::min(std::min(fromFirst, fromLast), acrossThem) - margin;
+            inner[i] = std::max(inner[i], least);
+        }
+    }
+    std::vector<Eigen::Vector2d> kept(n);
+    std::size_t count = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        kept[count] = points[i];
+        count += inner[i] > 0.0 ? 0 : 1;
+    }
+    kept.resize(count);
+    return kept;
+}
+
 /// Appends `p` to a chain of `count` points that must keep turning left; `floor` vertices at its start stay.
 std::size_t pushLeftTurning(Eigen::Vector2d* chain, std::size_t count, std::size_t floor, const Eigen::Vector2d& p) {
     while (count >= floor + 2 && turn(chain[count - 2], chain[count - 1], p) <= 0.0)
@@ -221,7 +274,7 @@ bool contains(ContourView contour, const Eigen::Vector2d& point) {
 }
 
 std::vector<Eigen::Vector2d> convexHull(std::span<const Eigen::Vector2d> points) {
-    std::vector<Eigen::Vector2d> sorted(points.begin(), points.end());
+    std::vector<Eigen::Vector2d> sorted = withoutInnerPoints(points);
     sortRuns(sorted);
     sorted.erase(std::unique(sorted.begin(), sorted.end()), sorted.end());
     if (sorted.size() < 3) return sorted;

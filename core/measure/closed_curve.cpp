@@ -91,11 +91,16 @@ Eigen::Vector2d ClosedCurve::secondAt(double t) const {
 
 ClosedCurve::Derivatives ClosedCurve::derivativesAt(double t) const {
     Derivatives d{Eigen::Vector2d::Zero(), Eigen::Vector2d::Zero()};
+    // Harmonic by harmonic, the angle's multiple by rotation: one sine and cosine a place.
+    const double c1 = std::cos(kTwoPi * t), s1 = std::sin(kTwoPi * t);
+    double c = c1, s = s1;
     for (int m = 1; m <= m_order; ++m) {
-        const double a = kTwoPi * m * t, w = kTwoPi * m;
-        const double c = std::cos(a), s = std::sin(a);
+        const double w = kTwoPi * m;
         d.tangent += w * (c * m_sine.col(m) - s * m_cosine.col(m));
         d.second -= w * w * (c * m_cosine.col(m) + s * m_sine.col(m));
+        const double next = c * c1 - s * s1;
+        s = s * c1 + c * s1;
+        c = next;
     }
     return d;
 }

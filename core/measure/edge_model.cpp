@@ -65,39 +65,46 @@ EdgeFit EdgeModel::fit(const Eigen::Ref<const Eigen::VectorXd>& profile, double 
     for (Eigen::Index p = 0; p < m_step.cols(); ++p)
         dropProducts(p) = m_step.col(p).dot(drop);
 
+    // The sum of squares of a candidate follows from the products alone; its last digits do not matter for the choice.
+    const double dropSquares = drop.squaredNorm();
     struct Candidate {
-        double cost, drop;
+        double cost, drop, beyond;
     };
     const auto solve = [&](std::size_t edge, std::size_t width) -> Candidate {
         const Eigen::Index p1 = m_edgePlaces[edge];
-        const auto f1 = m_step.col(p1);
         const double a11 = m_stepSquares(p1) + priorWeight, b1 = dropProducts(p1) + priorWeight * priorDrop;
+        const double known = dropSquares + priorWeight * priorDrop * priorDrop;
         if (m_widths[width] >= kNoEndMm) {
             const double d = b1 / a11;
-            return {(drop - d * f1).squaredNorm() + priorWeight * (d - priorDrop) * (d - priorDrop), d};
+            return {known - d * b1, d, 0.0};
         }
         const Eigen::Index p2 = m_endPlaces[width][edge];
-        const auto f2 = m_step.col(p2);
         const double a12 = -m_stepProducts[edge](p2), a22 = m_stepSquares(p2) + beyondWeight, b2 = -dropProducts(p2);
         const double det = a11 * a22 - a12 * a12;
         const double d = (b1 * a22 - b2 * a12) / det, q = (a11 * b2 - a12 * b1) / det;
-        return {(drop - d * f1 + q * f2).squaredNorm() + priorWeight * (d - priorDrop) * (d - priorDrop) +
-                    beyondWeight * q * q,
-                d};
+        return {known - d * b1 - q * b2, d, q};
     };
 
-    EdgeFit best;
-    double least = std::numeric_limits<double>::max();
+    std::size_t bestEdge = 0, bestWidth = 0;
+    Candidate best{std::numeric_limits<double>::max(), 0.0, 0.0};
     for (std::size_t width = 0; width < m_widths.size(); ++width) {
         for (std::size_t edge = 0; edge < m_edges.size(); ++edge) {
             const Candidate c = solve(edge, width);
-            if (c.cost < least) {
-                least = c.cost;
-                best = {m_edges[edge], bloodHu - c.drop, m_widths[width], std::sqrt(c.cost / m_count)};
+            if (c.cost < best.cost) {
+                best = c;
+                bestEdge = edge;
+                bestWidth = width;
             }
         }
     }
-    return best;
+    // The misfit itself is summed in full: the difference of products above cancels where the fit is good.
+    const bool ends = m_widths[bestWidth] < kNoEndMm;
+    const auto ofEdge = m_step.col(m_edgePlaces[bestEdge]);
+    const auto ofEnd = m_step.col(m_endPlaces[bestWidth][bestEdge]);
+    const double off = best.drop - priorDrop;
+    const double data = (drop - best.drop * ofEdge + (ends ? best.beyond : 0.0) * ofEnd).squaredNorm();
+    const double cost = data + priorWeight * off * off + beyondWeight * best.beyond * best.beyond;
+    return {m_edges[bestEdge], bloodHu - best.drop, m_widths[bestWidth], std::sqrt(cost / m_count)};
 }
 
 } // namespace gauge::core

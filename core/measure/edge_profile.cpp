@@ -32,9 +32,27 @@ struct Profiles {
     double stepMm = 0.0; // between points
 };
 
+/// Number on a ring of `n`, a few rounds off at most: no division.
 std::size_t wrap(std::ptrdiff_t i, std::size_t n) {
     const auto s = static_cast<std::ptrdiff_t>(n);
-    return static_cast<std::size_t>(((i % s) + s) % s);
+    while (i < 0) i += s;
+    while (i >= s) i -= s;
+    return static_cast<std::size_t>(i);
+}
+
+/// The middle one in order (the upper of two), by counting how many lie before each: for a handful of values, where
+/// sorting mispredicts at every step. @param values  not empty.
+double middleOf(std::span<const double> values) {
+    const std::size_t middle = values.size() / 2;
+    for (const double candidate : values) {
+        std::size_t below = 0, same = 0;
+        for (const double v : values) {
+            below += v < candidate;
+            same += v == candidate;
+        }
+        if (below <= middle && middle < below + same) return candidate;
+    }
+    return values.front(); // not a number among them: no order
 }
 
 std::vector<double> halfKernel(double sigma) {
@@ -123,15 +141,9 @@ std::vector<double> bloodLevels(const Profiles& profiles, const SectionGuide& gu
         return level; // too small to hold a plateau: the level of its surroundings stands
     const auto window = std::max(2.0, kLevelWindowMm / profiles.stepMm);
     std::vector<Eigen::Matrix<double, 1, 1>> inner(n);
-    std::vector<double> plateau;
-    for (std::size_t i = 0; i < n; ++i) {
-        // The median resists a neighbouring wall that a deep profile may touch.
-        plateau.clear();
-        for (int c = from; c <= to; ++c)
-            plateau.push_back(profiles.values(c, static_cast<Eigen::Index>(i)));
-        std::nth_element(plateau.begin(), plateau.begin() + static_cast<std::ptrdiff_t>(plateau.size() / 2), plateau.end());
-        inner[i](0) = plateau[plateau.size() / 2];
-    }
+    const auto count = static_cast<std::size_t>(to - from + 1);
+    for (std::size_t i = 0; i < n; ++i) // the median resists a neighbouring wall that a deep profile may touch
+        inner[i](0) = middleOf({&profiles.values(from, static_cast<Eigen::Index>(i)), count});
     averageAround(
         n, window, [&](std::size_t i) -> const Eigen::Matrix<double, 1, 1>& { return inner[i]; },
         [&](std::size_t i, const Eigen::Matrix<double, 1, 1>& v) { level[i] = v(0); });
@@ -145,11 +157,10 @@ struct SectorFit {
 };
 
 SectorFit fitSectors(const Profiles& profiles, const std::vector<double>& blood, const SectionGuide& guide,
-                     double sigmaMm) {
+                     const EdgeModel& model) {
     const std::size_t n = profiles.points.size();
     const auto sectors = std::max<std::size_t>(
         6, static_cast<std::size_t>(std::lround(static_cast<double>(n) * profiles.stepMm / kLevelWindowMm)));
-    const EdgeModel model(sigmaMm);
     SectorFit result;
     const double share = static_cast<double>(n) / static_cast<double>(sectors);
     for (std::size_t s = 0; s < sectors; ++s)
@@ -181,18 +192,34 @@ std::vector<double> wallLevels(const SectorFit& sectors, std::size_t n) {
     return wall;
 }
 
+// Columns between which a border within reach is crossed, and one more on either side.
+constexpr int kNearFirst = profileColumn(-kReachMm) - 1, kNearCount = profileColumn(kReachMm) + 1 - kNearFirst + 1;
+static_assert(kNearFirst >= 0 && kNearFirst + kNearCount <= kProfileCount);
+using NearBorder = Eigen::Matrix<double, kNearCount, 1>;
+
 /// Falling crossing of `level` nearest to t = 0.
-std::optional<double> crossing(const Eigen::Ref<const Eigen::VectorXd>& profile, double level) {
+std::optional<double> crossing(const NearBorder& profile, double level) {
     std::optional<double> best;
-    for (int c = 0; c + 1 < kProfileCount; ++c) {
+    for (int c = 0; c + 1 < kNearCount; ++c) {
         const double a = profile(c), b = profile(c + 1);
         if (a < level || b >= level)
             continue;
-        const double t = profileTime(c) + kProfileStepMm * (a - level) / (a - b);
+        const double t = profileTime(kNearFirst + c) + kProfileStepMm * (a - level) / (a - b);
         if (std::abs(t) <= kReachMm && (!best || std::abs(t) < std::abs(*best)))
             best = t;
     }
     return best;
+}
+
+/// The crossing of each point's profile, averaged with its neighbours', with the level there.
+template <class Level> std::vector<std::optional<double>> crossings(const Profiles& profiles, const Level& level) {
+    const std::size_t n = profiles.points.size();
+    std::vector<std::optional<double>> shifts(n);
+    averageAround(
+        n, kAverageMm / profiles.stepMm,
+        [&](std::size_t i) { return profiles.values.col(static_cast<Eigen::Index>(i)).segment<kNearCount>(kNearFirst); },
+        [&](std::size_t i, const NearBorder& v) { shifts[i] = crossing(v, level(i)); });
+    return shifts;
 }
 
 /// Replaces missing and outlying shifts by the median of their neighbours.
@@ -206,11 +233,7 @@ std::vector<double> mended(const std::vector<std::optional<double>>& shifts, dou
         for (std::ptrdiff_t d = -reach; d <= reach; ++d)
             if (const auto& s = shifts[wrap(static_cast<std::ptrdiff_t>(i) + d, n)])
                 near.push_back(*s);
-        double median = 0.0;
-        if (!near.empty()) {
-            std::nth_element(near.begin(), near.begin() + static_cast<std::ptrdiff_t>(near.size() / 2), near.end());
-            median = near[near.size() / 2];
-        }
+        const double median = near.empty() ? 0.0 : middleOf(near);
         result[i] = shifts[i] && std::abs(*shifts[i] - median) <= kOutlierMm ? *shifts[i] : median;
     }
     return result;
@@ -220,18 +243,19 @@ std::vector<double> mended(const std::vector<std::optional<double>>& shifts, dou
 
 EdgeSet locateEdges(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline,
                     const SectionGuide& guide) {
+    return locateEdges(volume, frame, outline, guide, EdgeModel(guide.edgeSigmaMm));
+}
+
+EdgeSet locateEdges(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline,
+                    const SectionGuide& guide, const EdgeModel& model) {
     const Profiles profiles = sampleProfiles(volume, frame, outline);
     const std::size_t n = profiles.points.size();
     const auto blood = bloodLevels(profiles, guide);
-    const SectorFit sectors = fitSectors(profiles, blood, guide, guide.edgeSigmaMm);
+    const SectorFit sectors = fitSectors(profiles, blood, guide, model);
     const auto wall = wallLevels(sectors, n);
 
-    std::vector<std::optional<double>> shifts(n);
-    averageAround(
-        n, kAverageMm / profiles.stepMm,
-        [&](std::size_t i) { return profiles.values.col(static_cast<Eigen::Index>(i)); },
-        [&](std::size_t i, const Eigen::VectorXd& v) { shifts[i] = crossing(v, 0.5 * (blood[i] + wall[i])); });
-    const auto shift = mended(shifts, profiles.stepMm);
+    const auto shift =
+        mended(crossings(profiles, [&](std::size_t i) { return 0.5 * (blood[i] + wall[i]); }), profiles.stepMm);
 
     EdgeSet edges;
     edges.points.resize(n);
@@ -255,11 +279,7 @@ std::optional<std::vector<Eigen::Vector2d>> broughtToLevel(const Volume& volume,
                                                            std::span<const Eigen::Vector2d> outline, double levelHu) {
     const Profiles profiles = sampleProfiles(volume, frame, outline);
     const std::size_t n = profiles.points.size();
-    std::vector<std::optional<double>> shifts(n);
-    averageAround(
-        n, kAverageMm / profiles.stepMm,
-        [&](std::size_t i) { return profiles.values.col(static_cast<Eigen::Index>(i)); },
-        [&](std::size_t i, const Eigen::VectorXd& v) { shifts[i] = crossing(v, levelHu); });
+    const auto shifts = crossings(profiles, [&](std::size_t) { return levelHu; });
     const auto found = std::count_if(shifts.begin(), shifts.end(), [](const auto& s) { return s.has_value(); });
     if (2 * static_cast<std::size_t>(found) < n) return std::nullopt;
     const auto shift = mended(shifts, profiles.stepMm);
@@ -274,7 +294,7 @@ double edgeMisfitHu(const Volume& volume, const SectionFrame& frame, std::span<c
     const Profiles profiles = sampleProfiles(volume, frame, outline);
     const auto blood = bloodLevels(profiles, guide);
     double sum = 0.0;
-    const auto sectors = fitSectors(profiles, blood, guide, sigmaMm);
+    const auto sectors = fitSectors(profiles, blood, guide, EdgeModel(sigmaMm));
     for (const auto& fit : sectors.fits)
         sum += fit.misfitHu * fit.misfitHu;
     return std::sqrt(sum / static_cast<double>(sectors.fits.size()));

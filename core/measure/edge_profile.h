@@ -20,6 +20,8 @@
 
 namespace gauge::core {
 
+class EdgeModel;
+
 /// What is known of blood, wall and noise before a section is measured; from anatomy/contrast.h.
 struct SectionGuide {
     double bloodHu = 350.0;   ///< expected blood level here
@@ -43,6 +45,9 @@ struct EdgeSet {
 /// Moves the vertices of `outline` (counter-clockwise) onto the border.
 EdgeSet locateEdges(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline,
                     const SectionGuide& guide);
+/// The same with the model of `guide.edgeSigmaMm` made beforehand, for one outline after another.
+EdgeSet locateEdges(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline,
+                    const SectionGuide& guide, const EdgeModel& model);
 
 /// An outline (counter-clockwise) that a hand drew, brought near enough for locateEdges(): its vertices moved to the falling
 /// crossing of `levelHu` nearest to them within 1.2 mm. Nothing where fewer than half of them have one.

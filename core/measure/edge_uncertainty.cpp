@@ -11,7 +11,8 @@ namespace {
 constexpr int kHighestWave = 10;    // waves beyond are damped by the smooth contour itself
 constexpr int kModelWaves = 4;      // the model's error varies slowly around the contour
 constexpr double kModelWaveShare = 0.5;
-constexpr std::size_t kPoints = 96; // of the contour used for sensitivities
+constexpr std::size_t kPoints = 96; // of the contour used for sensitivities; divides by four
+static_assert(kPoints % 4 == 0);
 
 std::vector<Eigen::Vector2d> outwardNormals(const std::vector<Eigen::Vector2d>& contour) {
     const std::size_t n = contour.size();
@@ -21,6 +22,17 @@ std::vector<Eigen::Vector2d> outwardNormals(const std::vector<Eigen::Vector2d>& 
         normals[i] = Eigen::Vector2d(along.y(), -along.x()).normalized();
     }
     return normals;
+}
+
+/// Cosines of the angles of kPoints places around a circle.
+const std::vector<double>& cosinesAround() {
+    static const std::vector<double> all = [] {
+        std::vector<double> c(kPoints);
+        for (std::size_t i = 0; i < kPoints; ++i)
+            c[i] = std::cos(2.0 * std::numbers::pi * static_cast<double>(i) / kPoints);
+        return c;
+    }();
+    return all;
 }
 
 /// Change of each metric when the contour is shifted along its normals by +-`wave` (mm), halved.
@@ -46,21 +58,23 @@ MetricValues edgeUncertainty(ContourView dense, const EdgeNoise& noise) {
     const double perimeter = perimeterMm(contour);
     MetricValues variance{};
     std::vector<double> wave(kPoints);
-    const auto add = [&](double amplitude, double phase, int order) {
+    const std::vector<double>& turn = cosinesAround();
+    /// A wave of `order` periods around the contour, late by `quarters` of its period.
+    const auto add = [&](double amplitude, std::size_t quarters, int order) {
         for (std::size_t i = 0; i < kPoints; ++i)
-            wave[i] = amplitude * std::cos(2.0 * std::numbers::pi * order * static_cast<double>(i) / kPoints - phase);
+            wave[i] = amplitude * turn[(static_cast<std::size_t>(order) * i + (4 - quarters) * kPoints / 4) % kPoints];
         const MetricValues d = sensitivity(contour, normals, wave);
         for (std::size_t m = 0; m < kMetricCount; ++m)
             variance[m] += d[m] * d[m];
     };
-    add(std::hypot(std::sqrt(noise.lineDensityMm3 / perimeter), noise.commonMm), 0.0, 0);
+    add(std::hypot(std::sqrt(noise.lineDensityMm3 / perimeter), noise.commonMm), 0, 0);
     for (int order = 1; order <= kHighestWave; ++order) {
         const double q = order * noise.correlationMm / perimeter;
         const double damping = std::exp(-0.25 * (2.0 * std::numbers::pi * q) * (2.0 * std::numbers::pi * q));
         const double amplitude = std::hypot(std::sqrt(2.0 * noise.lineDensityMm3 / perimeter) * damping,
                                             order <= kModelWaves ? kModelWaveShare * noise.commonMm : 0.0);
-        add(amplitude, 0.0, order);
-        add(amplitude, 0.5 * std::numbers::pi, order);
+        add(amplitude, 0, order);
+        add(amplitude, 1, order);
     }
     MetricValues u{};
     for (std::size_t m = 0; m < kMetricCount; ++m)

@@ -1,6 +1,7 @@
 #include "core/measure/section_measure.h"
 
 #include "core/measure/closed_curve.h"
+#include "core/measure/edge_model.h"
 #include "core/measure/edge_uncertainty.h"
 #include "core/measure/section_outline.h"
 
@@ -25,6 +26,9 @@ constexpr double kLevelShare = 0.35;
 /// A plane moved by its spread whose area changes by more than this factor cuts something else.
 constexpr double kAnotherSection = 1.5;
 
+/// Most sections moved by their spread stay within a field this much wider than the section as placed.
+constexpr double kPlacementMarginMm = 2.0;
+
 const char* const kContourMethod = "sub-voxel contour at the local half value of blood and wall";
 
 /// A blurred border of radius R crosses the half value s^2 / (2 R) too far inside; moved back along the normal.
@@ -46,12 +50,22 @@ struct Contoured {
     EdgeSet edges;
 };
 
-Result<Contoured> contourAt(const Volume& volume, const SectionFrame& frame, const SectionGuide& guide,
-                            double greatestReachMm) {
+/// What the sections of one plane, as placed and as moved by its spread, have in common.
+struct Circumstances {
+    const Volume& volume;
+    const SectionGuide& guide;
+    EdgeModel edgeModel;
+    double firstReachMm;    ///< half width of the field looked at first: wider ones follow where the blood leaves it
+    double greatestReachMm;
+};
+
+Result<Contoured> contourAt(const Circumstances& all, const SectionFrame& frame) {
+    const Volume& volume = all.volume;
+    const SectionGuide& guide = all.guide;
     OutlineOptions outlineOptions;
     outlineOptions.levelHu = 0.5 * (guide.bloodHu + guide.wallHu);
-    outlineOptions.greatestReachMm = greatestReachMm;
-    outlineOptions.firstReachMm = std::min(outlineOptions.firstReachMm, greatestReachMm);
+    outlineOptions.greatestReachMm = all.greatestReachMm;
+    outlineOptions.firstReachMm = std::min(all.firstReachMm, all.greatestReachMm);
     auto outline = traceOutline(volume, frame, outlineOptions);
     if (!outline)
         return tl::make_unexpected(std::move(outline.error()));
@@ -63,7 +77,7 @@ Result<Contoured> contourAt(const Volume& volume, const SectionFrame& frame, con
         std::nth_element(inside.begin(), inside.begin() + static_cast<std::ptrdiff_t>(inside.size() / 2), inside.end());
         local.bloodHu = inside[inside.size() / 2];
     }
-    Contoured result{{}, locateEdges(volume, frame, outline->contour, local)};
+    Contoured result{{}, locateEdges(volume, frame, outline->contour, local, all.edgeModel)};
     const ClosedCurve curve = smoothClosedCurve(result.edges.points, kNoiseLengthMm, kFinestWaveMm);
     const double perimeter = perimeterMm(result.edges.points);
     const auto count = static_cast<std::size_t>(std::clamp(perimeter / kContourStepMm, 72.0, 480.0));
@@ -88,9 +102,8 @@ EdgeNoise edgeNoiseOf(const EdgeSet& edges, const SectionGuide& guide) {
 /// Spread of each metric when the plane is shifted and tilted: root mean square about the value as placed, from
 /// values at plus and minus one standard deviation of each of the three ways to misplace it. The mean square of
 /// g z + h z^2 / 2 for a standard normal z is g^2 + 3 h^2 / 4.
-MetricValues placementUncertainty(const Volume& volume, const SectionFrame& frame, const SectionGuide& guide,
-                                  const PlacementSpread& spread, const MetricValues& placed, double reachMm,
-                                  bool& opens) {
+MetricValues placementUncertainty(const Circumstances& all, const SectionFrame& frame, const PlacementSpread& spread,
+                                  const MetricValues& placed, bool& opens) {
     const double tilt = spread.tiltDeg * std::numbers::pi / 180.0;
     const auto moved = [&](double shiftMm, double aboutU, double aboutV) -> std::optional<MetricValues> {
         const Eigen::AngleAxisd rotation = aboutU != 0.0 ? Eigen::AngleAxisd(aboutU, frame.u.mm)
@@ -99,7 +112,7 @@ MetricValues placementUncertainty(const Volume& volume, const SectionFrame& fram
                        {rotation * frame.u.mm},
                        {rotation * frame.v.mm},
                        {rotation * frame.normal.mm}};
-        const auto contour = contourAt(volume, f, guide, reachMm);
+        const auto contour = contourAt(all, f);
         if (!contour)
             return std::nullopt;
         const MetricValues values = metricValues(contour->contour);
@@ -143,6 +156,14 @@ MetricValues placementUncertainty(const Volume& volume, const SectionFrame& fram
     return u;
 }
 
+/// Half width of the field about the origin that holds the contour.
+double reachOf(const std::vector<Eigen::Vector2d>& contour) {
+    double reach = 0.0;
+    for (const auto& p : contour)
+        reach = std::max(reach, p.cwiseAbs().maxCoeff());
+    return reach;
+}
+
 void fillDiameterEnds(Section& section) {
     const Caliper longest = maximumCaliper(section.contour);
     const Eigen::Vector2d along = (longest.to - longest.from).normalized();
@@ -157,7 +178,8 @@ void fillDiameterEnds(Section& section) {
 
 Result<Section> measureSection(const Volume& volume, const SectionFrame& frame, const SectionGuide& guide,
                                const SectionOptions& options) {
-    auto contoured = contourAt(volume, frame, guide, options.greatestReachMm);
+    Circumstances all{volume, guide, EdgeModel(guide.edgeSigmaMm), OutlineOptions{}.firstReachMm, options.greatestReachMm};
+    auto contoured = contourAt(all, frame);
     if (!contoured)
         return tl::make_unexpected(std::move(contoured.error()));
 
@@ -173,9 +195,10 @@ Result<Section> measureSection(const Volume& volume, const SectionFrame& frame, 
     MetricValues edge{}, plane{};
     if (options.edgeUncertainty)
         edge = edgeUncertainty(section.contour, edgeNoiseOf(contoured->edges, guide));
-    if (options.placement)
-        plane = placementUncertainty(volume, frame, guide, *options.placement, values, options.greatestReachMm,
-                                     section.opensWithinSpread);
+    if (options.placement) {
+        all.firstReachMm = std::min(all.firstReachMm, reachOf(section.contour) + kPlacementMarginMm);
+        plane = placementUncertainty(all, frame, *options.placement, values, section.opensWithinSpread);
+    }
     for (std::size_t m = 0; m < kMetricCount; ++m) {
         Estimate& e = estimateOf(section.metrics, static_cast<Metric>(m));
         e.value = values[m];

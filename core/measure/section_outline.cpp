@@ -8,6 +8,8 @@
 #include <array>
 #include <cmath>
 #include <cstdint>
+#include <cstring>
+#include <limits>
 #include <string>
 
 namespace gauge::core {
@@ -25,7 +27,6 @@ struct Field {
     std::size_t index(int x, int y) const {
         return static_cast<std::size_t>(y) * static_cast<std::size_t>(side) + static_cast<std::size_t>(x);
     }
-    bool onBorder(int x, int y) const { return x == 0 || y == 0 || x == side - 1 || y == side - 1; }
 };
 
 using Mask = std::vector<std::uint8_t>;
@@ -66,43 +67,74 @@ Field fieldOf(const Volume& volume, const SectionFrame& frame, double reachMm) {
     return field;
 }
 
-/// Flood by the four neighbours; returns whether the border of the field was reached.
-bool flood(const Field& field, const Mask& allowed, std::size_t start, Mask& filled) {
+/// Marks of what a flood may enter: within the field, and on its border, from where it leads no further.
+constexpr std::uint8_t kAllowed = 1, kAllowedOnBorder = 2;
+
+void markBorder(const Field& field, Mask& allowed) {
+    const int last = field.side - 1;
+    for (int n = 0; n <= last; ++n)
+        for (const std::size_t i : {field.index(n, 0), field.index(n, last), field.index(0, n), field.index(last, n)})
+            if (allowed[i]) allowed[i] = kAllowedOnBorder;
+}
+
+/// The greatest float that is no greater: for a float v, v > level and v > this say the same.
+float floatBelow(double level) {
+    const auto nearest = static_cast<float>(level);
+    return static_cast<double>(nearest) > level ? std::nextafter(nearest, -std::numeric_limits<float>::infinity()) : nearest;
+}
+
+Mask bloodOf(const Field& field, double levelHu) {
+    Mask blood(field.image.values.size());
+    const float level = floatBelow(levelHu);
+    const float* values = field.image.values.data();
+    for (std::size_t i = 0; i < blood.size(); ++i)
+        blood[i] = values[i] > level ? kAllowed : 0;
+    markBorder(field, blood);
+    return blood;
+}
+
+/// Flood by the four neighbours; whether it ran to the border of the field is for `opensIn` to say.
+void flood(const Field& field, const Mask& allowed, std::size_t start, Mask& filled) {
     filled.assign(allowed.size(), 0);
-    std::vector<std::size_t> stack{start};
-    filled[start] = 1;
-    bool open = false;
+    std::vector<std::uint32_t> stack;
+    stack.reserve(1024);
+    const auto reach = [&](std::size_t n) {
+        if (!allowed[n] || filled[n]) return;
+        filled[n] = 1;
+        if (allowed[n] != kAllowedOnBorder) stack.push_back(static_cast<std::uint32_t>(n));
+    };
     const auto side = static_cast<std::size_t>(field.side);
+    reach(start);
     while (!stack.empty()) {
         const std::size_t i = stack.back();
         stack.pop_back();
-        const int x = static_cast<int>(i % side), y = static_cast<int>(i / side);
-        if (field.onBorder(x, y)) {
-            open = true;
-            continue;
-        }
-        for (const std::size_t n : {i - 1, i + 1, i - side, i + side}) {
-            if (allowed[n] && !filled[n]) {
-                filled[n] = 1;
-                stack.push_back(n);
-            }
-        }
+        for (const std::size_t n : {i - 1, i + 1, i - side, i + side})
+            reach(n);
     }
-    return open;
+}
+
+/// Whether a blob lies on the outermost pixels of the field or those next to them.
+bool opensIn(const Field& field, const Mask& blob) {
+    const int last = field.side - 1;
+    for (int n = 0; n <= last; ++n)
+        for (const int ring : {0, 1, last - 1, last})
+            if (blob[field.index(n, ring)] || blob[field.index(ring, n)]) return true;
+    return false;
 }
 
 /// The pixels of a mask and one around them, cut to the field; empty when x1 < x0.
 struct Window {
     int x0, y0, x1, y1;
+    bool empty() const { return x1 < x0; }
 };
 
 Window windowOf(const Field& field, const Mask& mask) {
     const int side = field.side;
     Window w{side, side, -1, -1};
     for (int y = 0; y < side; ++y) {
-        const auto row = mask.begin() + static_cast<std::ptrdiff_t>(y) * side;
-        const auto first = std::find_if(row, row + side, [](std::uint8_t m) { return m != 0; });
-        if (first == row + side)
+        const std::uint8_t* row = mask.data() + field.index(0, y);
+        const auto* first = static_cast<const std::uint8_t*>(std::memchr(row, 1, static_cast<std::size_t>(side)));
+        if (first == nullptr)
             continue;
         int last = side - 1;
         while (row[last] == 0)
@@ -123,11 +155,10 @@ void lowerByRow(float* row, const float* beside, int count) {
 
 /// City-block-and-diagonal (3-4 chamfer) distance to the background in pixels, within 6 % of Euclid. Pixels beyond the
 /// field count as mask. Worked out in the mask's window; around it lies background.
-std::vector<float> insideDistance(const Field& field, const Mask& mask) {
+std::vector<float> insideDistance(const Field& field, const Mask& mask, const Window& w) {
     constexpr float kFarPixels = 1e6f;
     std::vector<float> d(mask.size(), 0.0f);
-    const Window w = windowOf(field, mask);
-    if (w.x1 < w.x0)
+    if (w.empty())
         return d;
     const int columns = w.x1 - w.x0 + 1, rows = w.y1 - w.y0 + 1, stride = columns + 2;
     std::vector<float> work(static_cast<std::size_t>(stride) * static_cast<std::size_t>(rows + 2), kFarPixels);
@@ -167,58 +198,116 @@ std::ptrdiff_t startPixel(const Field& field, const Mask& blood) {
     return best;
 }
 
-/// Cuts thin bridges: keeps what can be reached from `start` through places at least `radius` pixels inside, grown
-/// back within the mask. A blob that is thin at the start is left as it is.
-void cutBridges(const Field& field, Mask& blob, std::size_t start, float radius) {
-    const auto depth = insideDistance(field, blob);
-    Mask core(blob.size());
-    for (std::size_t i = 0; i < blob.size(); ++i)
-        core[i] = depth[i] > radius;
-    // The start climbs to a place deep enough.
+/// The blood around one place, and how deep each of its pixels lies.
+struct Blob {
+    Mask mask;
+    Window window;            ///< its pixels and one around them
+    std::vector<float> depth; ///< insideDistance()
+};
+
+Blob blobOf(const Field& field, Mask mask) {
+    Blob blob{std::move(mask), {}, {}};
+    blob.window = windowOf(field, blob.mask);
+    blob.depth = insideDistance(field, blob.mask, blob.window);
+    return blob;
+}
+
+/// Uphill from `at` to a place none of whose neighbours is deeper, or to the field's border.
+std::size_t deepestAbove(const Field& field, const std::vector<float>& depth, std::size_t at) {
     const auto side = static_cast<std::size_t>(field.side);
-    std::size_t at = start;
     for (;;) {
+        const std::size_t x = at % side, y = at / side;
+        if (x == 0 || y == 0 || x == side - 1 || y == side - 1)
+            return at;
         std::size_t next = at;
         for (const std::size_t n : {at - 1, at + 1, at - side, at + side, at - side - 1, at - side + 1, at + side - 1,
                                     at + side + 1})
             if (depth[n] > depth[next])
                 next = n;
         if (next == at)
-            break;
+            return at;
         at = next;
     }
+}
+
+/// Adds to `kept` what of `blob` lies beside it.
+void growOneRing(const Field& field, const Blob& blob, Mask& kept, Mask& before) {
+    before = kept;
+    const auto side = static_cast<std::size_t>(field.side);
+    const Window& w = blob.window;
+    for (int y = std::max(w.y0, 1); y <= std::min(w.y1, field.side - 2); ++y)
+        for (int x = std::max(w.x0, 1); x <= std::min(w.x1, field.side - 2); ++x) {
+            const std::size_t i = field.index(x, y);
+            const unsigned beside = before[i - 1] | before[i + 1] | before[i - side] | before[i + side];
+            kept[i] = static_cast<std::uint8_t>(before[i] | (blob.mask[i] & beside));
+        }
+}
+
+/// Cuts thin bridges: keeps what can be reached from `start` through places at least `radius` pixels inside, grown
+/// back within the mask. A blob that is thin at the start is left as it is.
+void cutBridges(const Field& field, Blob& blob, std::size_t start, float radius) {
+    Mask core(blob.mask.size());
+    for (std::size_t i = 0; i < core.size(); ++i)
+        core[i] = blob.depth[i] > radius;
+    const std::size_t at = deepestAbove(field, blob.depth, start);
     if (!core[at])
         return;
-    Mask kept;
+    markBorder(field, core);
+    Mask kept, before;
     flood(field, core, at, kept);
-    // Grow back to the border: each pass adds one ring.
     const int rings = static_cast<int>(std::ceil(radius)) + 1;
-    for (int ring = 0; ring < rings; ++ring) {
-        Mask grown = kept;
-        for (int y = 1; y < field.side - 1; ++y)
-            for (int x = 1; x < field.side - 1; ++x) {
-                const std::size_t i = field.index(x, y);
-                if (blob[i] && !kept[i] &&
-                    (kept[i - 1] || kept[i + 1] || kept[i - side] || kept[i + side]))
-                    grown[i] = 1;
-            }
-        kept.swap(grown);
-    }
-    blob.swap(kept);
+    for (int ring = 0; ring < rings; ++ring)
+        growOneRing(field, blob, kept, before);
+    if (kept != blob.mask)
+        blob = blobOf(field, std::move(kept));
 }
 
 /// Values for contouring: the picture where it belongs to the blob or borders on it, low elsewhere.
-std::vector<float> isolated(const Field& field, const Mask& blob, double level) {
-    std::vector<float> values(blob.size(), static_cast<float>(level - 1000.0));
+std::vector<float> isolated(const Field& field, const Blob& blob, double level) {
+    const Mask& in = blob.mask;
+    std::vector<float> values(in.size(), static_cast<float>(level - 1000.0));
     const auto side = static_cast<std::size_t>(field.side);
-    for (int y = 1; y < field.side - 1; ++y)
-        for (int x = 1; x < field.side - 1; ++x) {
+    const Window& w = blob.window;
+    for (int y = std::max(w.y0, 1); y <= std::min(w.y1, field.side - 2); ++y)
+        for (int x = std::max(w.x0, 1); x <= std::min(w.x1, field.side - 2); ++x) {
             const std::size_t i = field.index(x, y);
             const float v = field.image.values[i];
-            if (blob[i])
+            if (in[i])
                 values[i] = std::max(v, static_cast<float>(level) + 1e-3f);
-            else if (blob[i - 1] || blob[i + 1] || blob[i - side] || blob[i + side])
+            else if (in[i - 1] | in[i + 1] | in[i - side] | in[i + side])
                 values[i] = std::min(v, static_cast<float>(level) - 1e-3f);
+        }
+    return values;
+}
+
+/// The largest loop around the blob, counter-clockwise; empty when there is none.
+std::vector<Eigen::Vector2d> contourOf(const Field& field, const Blob& blob, double level) {
+    std::vector<Eigen::Vector2d> contour;
+    double greatest = 0.0;
+    for (auto& loop : isoContours(isolated(field, blob, level), field.side, field.side, static_cast<float>(level))) {
+        if (loop.size() < 3)
+            continue;
+        const double area = std::abs(signedAreaMm2(loop));
+        if (area > greatest) {
+            greatest = area;
+            contour = std::move(loop);
+        }
+    }
+    for (auto& p : contour)
+        p = field.image.grid.sectionFromPixel(p.x(), p.y());
+    if (contour.size() >= 3 && signedAreaMm2(contour) < 0.0)
+        std::reverse(contour.begin(), contour.end());
+    return contour;
+}
+
+std::vector<float> valuesWellInside(const Field& field, const Blob& blob) {
+    std::vector<float> values;
+    const Window& w = blob.window;
+    for (int y = w.y0; y <= w.y1; ++y)
+        for (int x = w.x0; x <= w.x1; ++x) {
+            const std::size_t i = field.index(x, y);
+            if (blob.depth[i] * kPixelMm > kInsideDepthMm && field.image.values[i] != kOutsideVolume)
+                values.push_back(field.image.values[i]);
         }
     return values;
 }
@@ -228,57 +317,30 @@ std::vector<float> isolated(const Field& field, const Mask& blob, double level) 
 Result<Outline> traceOutline(const Volume& volume, const SectionFrame& frame, const OutlineOptions& options) {
     for (double reach = options.firstReachMm;; reach = std::min(2.0 * reach, options.greatestReachMm)) {
         const Field field = fieldOf(volume, frame, reach);
-        Mask blood(field.image.values.size());
-        for (std::size_t i = 0; i < blood.size(); ++i)
-            blood[i] = field.image.values[i] > options.levelHu;
+        const Mask blood = bloodOf(field, options.levelHu);
         const std::ptrdiff_t start = startPixel(field, blood);
         if (start < 0)
             return failure(ErrorCode::SectionNotFound,
                            "Cannot measure this section: no blood was found within " +
                                std::to_string(static_cast<int>(kSearchMm)) +
                                " mm of its middle. Move the plane so that it crosses the filled appendage.");
-        Mask blob;
-        bool open = flood(field, blood, static_cast<std::size_t>(start), blob);
-        if (!open || reach >= options.greatestReachMm) {
-            cutBridges(field, blob, static_cast<std::size_t>(start),
-                       static_cast<float>(options.bridgeRadiusMm / kPixelMm));
-            open = false;
-            for (int n = 0; n < field.side; ++n)
-                open = open || blob[field.index(n, 0)] || blob[field.index(n, field.side - 1)] ||
-                       blob[field.index(0, n)] || blob[field.index(field.side - 1, n)] ||
-                       blob[field.index(1, n)] || blob[field.index(field.side - 2, n)] ||
-                       blob[field.index(n, 1)] || blob[field.index(n, field.side - 2)];
-            if (open)
-                return failure(ErrorCode::SectionOpen,
-                               "Cannot measure this section: its blood runs on beyond " +
-                                   std::to_string(static_cast<int>(reach)) +
-                                   " mm, so the plane opens into a chamber. Move it towards the tip or tilt it.");
-            const auto loops = isoContours(isolated(field, blob, options.levelHu), field.side, field.side,
-                                           static_cast<float>(options.levelHu));
-            Outline outline;
-            double greatest = 0.0;
-            for (const auto& loop : loops) {
-                if (loop.size() < 3)
-                    continue;
-                const double area = std::abs(signedAreaMm2(loop));
-                if (area > greatest) {
-                    greatest = area;
-                    outline.contour = loop;
-                }
-            }
-            if (outline.contour.size() < 8)
-                return failure(ErrorCode::SectionNotFound,
-                               "Cannot measure this section: the blood in it is smaller than a voxel or two.");
-            for (auto& p : outline.contour)
-                p = field.image.grid.sectionFromPixel(p.x(), p.y());
-            if (signedAreaMm2(outline.contour) < 0.0)
-                std::reverse(outline.contour.begin(), outline.contour.end());
-            const auto depth = insideDistance(field, blob);
-            for (std::size_t i = 0; i < depth.size(); ++i)
-                if (depth[i] * kPixelMm > kInsideDepthMm && field.image.values[i] != kOutsideVolume)
-                    outline.insideHu.push_back(field.image.values[i]);
-            return outline;
-        }
+        Mask reached;
+        flood(field, blood, static_cast<std::size_t>(start), reached);
+        const bool greatest = reach >= options.greatestReachMm;
+        if (!greatest && opensIn(field, reached))
+            continue;
+        Blob blob = blobOf(field, std::move(reached));
+        cutBridges(field, blob, static_cast<std::size_t>(start), static_cast<float>(options.bridgeRadiusMm / kPixelMm));
+        if (opensIn(field, blob.mask))
+            return failure(ErrorCode::SectionOpen,
+                           "Cannot measure this section: its blood runs on beyond " +
+                               std::to_string(static_cast<int>(reach)) +
+                               " mm, so the plane opens into a chamber. Move it towards the tip or tilt it.");
+        Outline outline{contourOf(field, blob, options.levelHu), valuesWellInside(field, blob)};
+        if (outline.contour.size() < 8)
+            return failure(ErrorCode::SectionNotFound,
+                           "Cannot measure this section: the blood in it is smaller than a voxel or two.");
+        return outline;
     }
 }
 

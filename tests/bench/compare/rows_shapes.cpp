@@ -52,8 +52,10 @@ std::function<Check()> fits(Stage& stage) {
 std::function<Check()> calipers(Stage& stage) {
     return [&all = stage.contourPoints()]() -> Check {
         double sum = 0.0;
-        for (const auto& points : all)
-            sum += core::perimeterMm(points) + core::maximumCaliper(points).lengthMm + core::minimumCaliper(points).lengthMm;
+        for (const auto& points : all) {
+            const core::Calipers found = core::calipers(points);
+            sum += core::perimeterMm(points) + found.longest.lengthMm + found.leastWidth.lengthMm;
+        }
         return [sum, n = all.size()] { return sum / static_cast<double>(n); };
     };
 }

@@ -1,0 +1,25 @@
+// Sums over the points of a plane that a fit of an ellipse rests on: the hot loop of ellipse_fit.cpp. Portable twin:
+// point_sums.cpp; AVX2: point_sums_avx2.cpp. Both add in the same order, four points side by side: the n-th point goes to
+// partial sum n mod 4, and a sum is (0th + 2nd) + (1st + 3rd) of its partial sums. Raw pointers only: see core/fast/fast_path.h.
+#pragma once
+
+#include <cstddef>
+
+namespace gauge::core {
+
+/// Sums of x^i y^j about a middle: `xxy` is that of x x y.
+struct PointSums {
+    double x, y, xx, xy, yy, xxx, xxy, xyy, yyy, xxxx, xxxy, xxyy, xyyy, yyyy;
+};
+
+/// Points as pairs x, y one after the other.
+struct PointSumLoops {
+    /// Mean of `count` (>= 1) points into middle[0] and middle[1]; not finite where a coordinate is not.
+    void (*mean)(const double* points, std::size_t count, double* middle);
+    void (*sums)(const double* points, std::size_t count, const double* middle, PointSums& sums);
+};
+
+extern const PointSumLoops kPointSumLoops; ///< the portable twin
+const PointSumLoops* pointSumLoopsAvx2();  ///< null where it was not compiled
+
+} // namespace gauge::core

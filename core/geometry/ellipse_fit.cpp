@@ -126,7 +126,8 @@ Eigen::Vector3d nullVector(const Eigen::Matrix3d& k) {
 /// below 0). Newton on the characteristic polynomial, which starts where it must converge; then the Rayleigh quotient
 /// brings lambda to rounding. Nothing when that does not come out as an ellipse.
 std::optional<Eigen::Vector3d> ellipseVector(const Eigen::Matrix3d& reduced) {
-    constexpr int kMostSteps = 60, kRefinements = 2;
+    constexpr int kMostSteps = 60, kMostRefinements = 2;
+    constexpr double kNear = 1e-8; // the quotient is as near as the square of that
     Eigen::Matrix3d m; // inverse of the constraint matrix times `reduced`
     m << 0.5 * reduced.row(2), -reduced.row(1), 0.5 * reduced.row(0);
     const double trace = m.trace(), determinant = m.determinant();
@@ -143,12 +144,14 @@ std::optional<Eigen::Vector3d> ellipseVector(const Eigen::Matrix3d& reduced) {
     }
     const Eigen::Matrix3d constraint = ellipseConstraint();
     Eigen::Vector3d a = nullVector(reduced - lambda * constraint);
-    for (int round = 0; round < kRefinements; ++round) {
+    for (int round = 0; round < kMostRefinements; ++round) {
         const double quotient = a.dot(reduced * a) / a.dot(constraint * a);
         if (!std::isfinite(quotient)) return std::nullopt;
         const Eigen::Vector3d next = nullVector(reduced - quotient * constraint);
         if (!(next.squaredNorm() > 0.0)) break; // singular to the last bit: `a` stands
         a = next;
+        if (std::abs(quotient - lambda) <= kNear * std::abs(lambda)) break;
+        lambda = quotient;
     }
     const double length = a.norm();
     if (!(length > 0.0) || !(4.0 * a(0) * a(2) - a(1) * a(1) > 0.0)) return std::nullopt;

@@ -53,57 +53,59 @@ void sortRuns(std::vector<Eigen::Vector2d>& points) {
     }
 }
 
-/// Points without those that surely are no corner of the hull: inside, by more than rounding, of the triangle of the middle
-/// and two points a few places before and after. Whatever the order of the points none is lost wrongly; of a contour's points
-/// with noise on them most go, without sorting and without a branch.
-std::vector<Eigen::Vector2d> withoutInnerPoints(Points points) {
-    constexpr std::size_t kApart[] = {1, 3, 8};
-    constexpr std::size_t kMost = 8, kWorthIt = 128;
-    constexpr double kSurelyInside = 1e-10; // of the spread's square: far above rounding
-    const std::size_t n = points.size();
-    if (n < kWorthIt) return {points.begin(), points.end()};
+/// Every so-many-th point: enough of them to tell roughly where a contour's middle is and which way it runs.
+struct RoughShape {
+    Eigen::Vector2d middle = Eigen::Vector2d::Zero(); ///< within the hull
+    double sense = 1.0;                               ///< -1 where it runs clockwise
 
-    Eigen::Vector2d middle = Eigen::Vector2d::Zero();
-    for (const auto& p : points)
-        middle += p;
-    middle /= static_cast<double>(n);
-    std::vector<double> coordinates(2 * (n + 2 * kMost)); // about the middle, the first ones again after the last and so on
-    double* const x = coordinates.data() + kMost;
-    double* const y = x + n + 2 * kMost;
-    for (std::size_t i = 0; i < n; ++i) {
-        x[i] = points[i].x() - middle.x();
-        y[i] = points[i].y() - middle.y();
-    }
-    for (double* row : {x, y}) {
-        std::copy(row + n - kMost, row + n, row - kMost);
-        std::copy(row, row + kMost, row + n);
-    }
-    double twiceArea = 0.0, greatest = 0.0;
-    for (std::size_t i = 0; i < n; ++i) {
-        twiceArea += x[i] * y[i + 1] - x[i + 1] * y[i];
-        greatest = std::max(greatest, std::max(std::abs(x[i]), std::abs(y[i])));
-    }
-    const double sense = twiceArea < 0.0 ? -1.0 : 1.0, margin = kSurelyInside * greatest * greatest;
-
-    std::vector<double> inner(n, -1.0); // above 0: inside one of the triangles
-    for (const std::size_t apart : kApart) {
-        const double *beforeX = x - apart, *beforeY = y - apart, *afterX = x + apart, *afterY = y + apart;
-        for (std::size_t i = 0; i < n; ++i) {
-            const double ax = beforeX[i], ay = beforeY[i], bx = x[i], by = y[i], cx = afterX[i], cy = afterY[i];
-            const double fromFirst = sense * (ax * by - bx * ay), fromLast = sense * (bx * cy - cx * by);
-            const double acrossThem = sense * ((ax - bx) * (cy - by) - (cx - bx) * (ay - by));
-            const double least = std::min(std::min(fromFirst, fromLast), acrossThem) - margin;
-            inner[i] = std::max(inner[i], least);
+    explicit RoughShape(Points points) {
+        constexpr std::size_t kSamples = 32;
+        const std::size_t step = std::max<std::size_t>(points.size() / kSamples, 1);
+        double count = 0.0, twiceArea = 0.0;
+        for (std::size_t i = 0; i < points.size(); i += step) {
+            middle += points[i];
+            ++count;
+            twiceArea += i == 0 ? 0.0 : turn(points[0], points[i - step], points[i]);
         }
+        middle /= count;
+        if (twiceArea < 0.0) sense = -1.0;
     }
-    std::vector<Eigen::Vector2d> kept(n);
-    std::size_t count = 0;
-    for (std::size_t i = 0; i < n; ++i) {
-        kept[count] = points[i];
-        count += inner[i] > 0.0 ? 0 : 1;
+};
+
+/// Removes the points that lie inside the triangle of the middle and their two neighbours by more than rounding. Each is
+/// compared with the neighbours that it had before: no branch, nothing to wait for.
+void dropInner(std::vector<Eigen::Vector2d>& points, const RoughShape& shape) {
+    constexpr double kSurely = 1e-12; // of the squares of the distances
+    const Eigen::Vector2d first = points.front();
+    Eigen::Vector2d a = points.back() - shape.middle, b = first - shape.middle;
+    double fromA = shape.sense * cross(a, b), squares = a.squaredNorm() + b.squaredNorm();
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const Eigen::Vector2d here = points[i], c = (i + 1 < points.size() ? points[i + 1] : first) - shape.middle;
+        const double fromB = shape.sense * cross(b, c), acrossThem = shape.sense * cross(a - b, c - b);
+        const double squareOfC = c.squaredNorm(), margin = kSurely * (squares + squareOfC);
+        points[kept] = here;
+        kept += static_cast<std::size_t>(!((fromA > margin) & (fromB > margin) & (acrossThem > margin)));
+        squares = b.squaredNorm() + squareOfC;
+        a = b;
+        b = c;
+        fromA = fromB;
     }
-    kept.resize(count);
-    return kept;
+    points.resize(kept);
+}
+
+/// Points without those that surely are no corner of the hull. Whatever their order none is lost wrongly; of a noisy contour
+/// half go in each round, until little more than the hull is left to sort.
+std::vector<Eigen::Vector2d> withoutInnerPoints(Points points) {
+    constexpr std::size_t kWorthIt = 128;
+    std::vector<Eigen::Vector2d> left(points.begin(), points.end());
+    if (points.size() < kWorthIt) return left;
+    const RoughShape shape(points);
+    for (std::size_t before = 2 * left.size(); 8 * left.size() < 7 * before;) {
+        before = left.size();
+        dropInner(left, shape);
+    }
+    return left;
 }
 
 /// Appends `p` to a chain of `count` points that must keep turning left; `floor` vertices at its start stay.

@@ -43,14 +43,14 @@ std::size_t wrap(std::ptrdiff_t i, std::size_t n) {
 /// The middle one in order (the upper of two), by counting how many lie before each: for a handful of values, where
 /// sorting mispredicts at every step. @param values  not empty.
 double middleOf(std::span<const double> values) {
-    const std::size_t middle = values.size() / 2;
+    const auto middle = static_cast<std::ptrdiff_t>(values.size() / 2);
     for (const double candidate : values) {
-        std::size_t below = 0, same = 0;
+        std::ptrdiff_t below = 0, upTo = 0; // as wide as the values: the compiler counts several at once
         for (const double v : values) {
             below += v < candidate;
-            same += v == candidate;
+            upTo += v <= candidate;
         }
-        if (below <= middle && middle < below + same) return candidate;
+        if (below <= middle && middle < upTo) return candidate;
     }
     return values.front(); // not a number among them: no order
 }
@@ -88,6 +88,21 @@ void averageAround(std::size_t n, double sigmaPoints, const Get& get, const Set&
     std::vector<std::size_t> all(n);
     std::iota(all.begin(), all.end(), std::size_t{0});
     averageAt(all, n, sigmaPoints, get, set);
+}
+
+/// The same of plain numbers, laid out once round and a half so that the sums run straight.
+std::vector<double> averagedNumbers(const std::vector<double>& values, double sigmaPoints) {
+    const auto kernel = halfKernel(std::max(sigmaPoints, 0.3));
+    const std::size_t n = values.size(), reach = kernel.size() - 1;
+    std::vector<double> around(n + 2 * reach), sums(n);
+    for (std::size_t i = 0; i < around.size(); ++i)
+        around[i] = values[wrap(static_cast<std::ptrdiff_t>(i) - static_cast<std::ptrdiff_t>(reach), n)];
+    for (std::size_t i = 0; i < n; ++i)
+        sums[i] = kernel[0] * values[i];
+    for (std::size_t d = 1; d <= reach; ++d)
+        for (std::size_t i = 0; i < n; ++i)
+            sums[i] += kernel[d] * (around[reach + i - d] + around[reach + i + d]);
+    return sums;
 }
 
 Profiles sampleProfiles(const Volume& volume, const SectionFrame& frame, std::span<const Eigen::Vector2d> outline) {
@@ -140,14 +155,11 @@ std::vector<double> bloodLevels(const Profiles& profiles, const SectionGuide& gu
     if (to - from < 2)
         return level; // too small to hold a plateau: the level of its surroundings stands
     const auto window = std::max(2.0, kLevelWindowMm / profiles.stepMm);
-    std::vector<Eigen::Matrix<double, 1, 1>> inner(n);
+    std::vector<double> inner(n);
     const auto count = static_cast<std::size_t>(to - from + 1);
     for (std::size_t i = 0; i < n; ++i) // the median resists a neighbouring wall that a deep profile may touch
-        inner[i](0) = middleOf({&profiles.values(from, static_cast<Eigen::Index>(i)), count});
-    averageAround(
-        n, window, [&](std::size_t i) -> const Eigen::Matrix<double, 1, 1>& { return inner[i]; },
-        [&](std::size_t i, const Eigen::Matrix<double, 1, 1>& v) { level[i] = v(0); });
-    return level;
+        inner[i] = middleOf({&profiles.values(from, static_cast<Eigen::Index>(i)), count});
+    return averagedNumbers(inner, window);
 }
 
 /// Fits the edge model once a sector (about 2.5 mm of border).
@@ -226,8 +238,8 @@ template <class Level> std::vector<std::optional<double>> crossings(const Profil
 std::vector<double> mended(const std::vector<std::optional<double>>& shifts, double stepMm) {
     const std::size_t n = shifts.size();
     const auto reach = static_cast<std::ptrdiff_t>(std::max(2.0, 1.5 / stepMm));
-    std::vector<double> result(n);
-    std::vector<double> near;
+    std::vector<double> result(n), near;
+    near.reserve(2 * static_cast<std::size_t>(reach) + 1);
     for (std::size_t i = 0; i < n; ++i) {
         near.clear();
         for (std::ptrdiff_t d = -reach; d <= reach; ++d)

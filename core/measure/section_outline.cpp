@@ -32,8 +32,10 @@ struct Field {
 using Mask = std::vector<std::uint8_t>;
 
 /// 1-2-1 mean of three rows of pixels, pixel by pixel; a place outside the volume keeps its mark.
-void mixRows(const float* before, const float* here, const float* after, float* out, int count) {
-    for (int x = 0; x < count; ++x) {
+void mixRows(const float* before, const float* here, const float* after, float* out, int count, bool anyOutside) {
+    for (int x = 0; x < count && !anyOutside; ++x)
+        out[x] = 0.25f * (before[x] + 2.0f * here[x] + after[x]);
+    for (int x = 0; x < count && anyOutside; ++x) {
         const float a = before[x], b = here[x], c = after[x];
         const bool marked = (a == kOutsideVolume) | (b == kOutsideVolume) | (c == kOutsideVolume);
         const float mixed = 0.25f * (a + 2.0f * b + c);
@@ -46,17 +48,20 @@ void mixRows(const float* before, const float* here, const float* after, float* 
 void calm(Field& field) {
     const int side = field.side;
     std::vector<float>& v = field.image.values;
+    bool anyOutside = false;
+    for (const float value : v)
+        anyOutside |= value == kOutsideVolume;
     std::vector<float> rowwise(v.size()), framed(static_cast<std::size_t>(side) + 2);
     for (int y = 0; y < side; ++y) {
         const float* row = v.data() + field.index(0, y);
         std::copy(row, row + side, framed.begin() + 1);
         framed.front() = row[0];
         framed.back() = row[side - 1];
-        mixRows(framed.data(), framed.data() + 1, framed.data() + 2, rowwise.data() + field.index(0, y), side);
+        mixRows(framed.data(), framed.data() + 1, framed.data() + 2, rowwise.data() + field.index(0, y), side, anyOutside);
     }
     const auto rowAt = [&](int y) { return rowwise.data() + field.index(0, std::clamp(y, 0, side - 1)); };
     for (int y = 0; y < side; ++y)
-        mixRows(rowAt(y - 1), rowAt(y), rowAt(y + 1), v.data() + field.index(0, y), side);
+        mixRows(rowAt(y - 1), rowAt(y), rowAt(y + 1), v.data() + field.index(0, y), side, anyOutside);
 }
 
 Field fieldOf(const Volume& volume, const SectionFrame& frame, double reachMm) {
@@ -67,57 +72,50 @@ Field fieldOf(const Volume& volume, const SectionFrame& frame, double reachMm) {
     return field;
 }
 
-/// Marks of what a flood may enter: within the field, and on its border, from where it leads no further.
-constexpr std::uint8_t kAllowed = 1, kAllowedOnBorder = 2;
-
-void markBorder(const Field& field, Mask& allowed) {
-    const int last = field.side - 1;
-    for (int n = 0; n <= last; ++n)
-        for (const std::size_t i : {field.index(n, 0), field.index(n, last), field.index(0, n), field.index(last, n)})
-            if (allowed[i]) allowed[i] = kAllowedOnBorder;
-}
-
 /// The greatest float that is no greater: for a float v, v > level and v > this say the same.
 float floatBelow(double level) {
     const auto nearest = static_cast<float>(level);
     return static_cast<double>(nearest) > level ? std::nextafter(nearest, -std::numeric_limits<float>::infinity()) : nearest;
 }
 
+/// Blood, but for the outermost pixels, so that all pixels of a mask have neighbours.
 Mask bloodOf(const Field& field, double levelHu) {
     Mask blood(field.image.values.size());
     const float level = floatBelow(levelHu);
-    const float* values = field.image.values.data();
-    for (std::size_t i = 0; i < blood.size(); ++i)
-        blood[i] = values[i] > level ? kAllowed : 0;
-    markBorder(field, blood);
+    for (int y = 1; y < field.side - 1; ++y) {
+        const float* values = field.image.values.data() + field.index(0, y);
+        std::uint8_t* out = blood.data() + field.index(0, y);
+        for (int x = 1; x < field.side - 1; ++x)
+            out[x] = values[x] > level;
+    }
     return blood;
 }
 
-/// Flood by the four neighbours; whether it ran to the border of the field is for `opensIn` to say.
+/// Flood by the four neighbours, run by run along the rows. @param allowed  nothing on the outermost pixels.
 void flood(const Field& field, const Mask& allowed, std::size_t start, Mask& filled) {
     filled.assign(allowed.size(), 0);
-    std::vector<std::uint32_t> stack;
-    stack.reserve(1024);
-    const auto reach = [&](std::size_t n) {
-        if (!allowed[n] || filled[n]) return;
-        filled[n] = 1;
-        if (allowed[n] != kAllowedOnBorder) stack.push_back(static_cast<std::uint32_t>(n));
-    };
+    std::vector<std::size_t> starts{start};
     const auto side = static_cast<std::size_t>(field.side);
-    reach(start);
-    while (!stack.empty()) {
-        const std::size_t i = stack.back();
-        stack.pop_back();
-        for (const std::size_t n : {i - 1, i + 1, i - side, i + side})
-            reach(n);
+    const auto isOpen = [&](std::size_t i) { return allowed[i] && !filled[i]; };
+    while (!starts.empty()) {
+        std::size_t begin = starts.back(), end = begin;
+        starts.pop_back();
+        if (!isOpen(begin)) continue;
+        while (isOpen(begin - 1)) --begin;
+        while (isOpen(end)) ++end;
+        std::fill(filled.begin() + static_cast<std::ptrdiff_t>(begin), filled.begin() + static_cast<std::ptrdiff_t>(end),
+                  std::uint8_t{1});
+        for (const std::size_t beside : {begin - side, begin + side}) // one start for each run beside this one
+            for (std::size_t n = 0; n < end - begin; ++n)
+                if (isOpen(beside + n) && (n == 0 || !isOpen(beside + n - 1))) starts.push_back(beside + n);
     }
 }
 
-/// Whether a blob lies on the outermost pixels of the field or those next to them.
+/// Whether a blob lies beside the outermost pixels of the field.
 bool opensIn(const Field& field, const Mask& blob) {
-    const int last = field.side - 1;
-    for (int n = 0; n <= last; ++n)
-        for (const int ring : {0, 1, last - 1, last})
+    const int last = field.side - 2;
+    for (int n = 1; n <= last; ++n)
+        for (const int ring : {1, last})
             if (blob[field.index(n, ring)] || blob[field.index(ring, n)]) return true;
     return false;
 }
@@ -126,6 +124,9 @@ bool opensIn(const Field& field, const Mask& blob) {
 struct Window {
     int x0, y0, x1, y1;
     bool empty() const { return x1 < x0; }
+    Window within(int first, int last) const {
+        return {std::max(x0, first), std::max(y0, first), std::min(x1, last), std::min(y1, last)};
+    }
 };
 
 Window windowOf(const Field& field, const Mask& mask) {
@@ -212,13 +213,10 @@ Blob blobOf(const Field& field, Mask mask) {
     return blob;
 }
 
-/// Uphill from `at` to a place none of whose neighbours is deeper, or to the field's border.
+/// Uphill from `at` to a place none of whose neighbours is deeper.
 std::size_t deepestAbove(const Field& field, const std::vector<float>& depth, std::size_t at) {
     const auto side = static_cast<std::size_t>(field.side);
     for (;;) {
-        const std::size_t x = at % side, y = at / side;
-        if (x == 0 || y == 0 || x == side - 1 || y == side - 1)
-            return at;
         std::size_t next = at;
         for (const std::size_t n : {at - 1, at + 1, at - side, at + side, at - side - 1, at - side + 1, at + side - 1,
                                     at + side + 1})
@@ -233,14 +231,14 @@ std::size_t deepestAbove(const Field& field, const std::vector<float>& depth, st
 /// Adds to `kept` what of `blob` lies beside it.
 void growOneRing(const Field& field, const Blob& blob, Mask& kept, Mask& before) {
     before = kept;
-    const auto side = static_cast<std::size_t>(field.side);
-    const Window& w = blob.window;
-    for (int y = std::max(w.y0, 1); y <= std::min(w.y1, field.side - 2); ++y)
-        for (int x = std::max(w.x0, 1); x <= std::min(w.x1, field.side - 2); ++x) {
-            const std::size_t i = field.index(x, y);
-            const unsigned beside = before[i - 1] | before[i + 1] | before[i - side] | before[i + side];
-            kept[i] = static_cast<std::uint8_t>(before[i] | (blob.mask[i] & beside));
-        }
+    const Window w = blob.window.within(1, field.side - 2);
+    for (int y = w.y0; y <= w.y1; ++y) {
+        const std::uint8_t *row = before.data() + field.index(0, y), *above = row - field.side, *under = row + field.side;
+        const std::uint8_t* allowed = blob.mask.data() + field.index(0, y);
+        std::uint8_t* out = kept.data() + field.index(0, y);
+        for (int x = w.x0; x <= w.x1; ++x)
+            out[x] = static_cast<std::uint8_t>(row[x] | (allowed[x] & (row[x - 1] | row[x + 1] | above[x] | under[x])));
+    }
 }
 
 /// Cuts thin bridges: keeps what can be reached from `start` through places at least `radius` pixels inside, grown
@@ -252,7 +250,6 @@ void cutBridges(const Field& field, Blob& blob, std::size_t start, float radius)
     const std::size_t at = deepestAbove(field, blob.depth, start);
     if (!core[at])
         return;
-    markBorder(field, core);
     Mask kept, before;
     flood(field, core, at, kept);
     const int rings = static_cast<int>(std::ceil(radius)) + 1;
@@ -264,19 +261,20 @@ void cutBridges(const Field& field, Blob& blob, std::size_t start, float radius)
 
 /// Values for contouring: the picture where it belongs to the blob or borders on it, low elsewhere.
 std::vector<float> isolated(const Field& field, const Blob& blob, double level) {
-    const Mask& in = blob.mask;
-    std::vector<float> values(in.size(), static_cast<float>(level - 1000.0));
-    const auto side = static_cast<std::size_t>(field.side);
-    const Window& w = blob.window;
-    for (int y = std::max(w.y0, 1); y <= std::min(w.y1, field.side - 2); ++y)
-        for (int x = std::max(w.x0, 1); x <= std::min(w.x1, field.side - 2); ++x) {
-            const std::size_t i = field.index(x, y);
-            const float v = field.image.values[i];
-            if (in[i])
-                values[i] = std::max(v, static_cast<float>(level) + 1e-3f);
-            else if (in[i - 1] | in[i + 1] | in[i - side] | in[i + side])
-                values[i] = std::min(v, static_cast<float>(level) - 1e-3f);
+    const auto low = static_cast<float>(level - 1000.0);
+    const float leastIn = static_cast<float>(level) + 1e-3f, mostBeside = static_cast<float>(level) - 1e-3f;
+    std::vector<float> values(blob.mask.size(), low);
+    const Window w = blob.window.within(1, field.side - 2);
+    for (int y = w.y0; y <= w.y1; ++y) {
+        const std::uint8_t *in = blob.mask.data() + field.index(0, y), *above = in - field.side, *under = in + field.side;
+        const float* picture = field.image.values.data() + field.index(0, y);
+        float* out = values.data() + field.index(0, y);
+        for (int x = w.x0; x <= w.x1; ++x) {
+            const bool beside = (in[x - 1] | in[x + 1] | above[x] | under[x]) != 0;
+            const float held = std::min(picture[x], mostBeside), raised = std::max(picture[x], leastIn);
+            out[x] = in[x] != 0 ? raised : beside ? held : low;
         }
+    }
     return values;
 }
 
@@ -302,6 +300,7 @@ std::vector<Eigen::Vector2d> contourOf(const Field& field, const Blob& blob, dou
 
 std::vector<float> valuesWellInside(const Field& field, const Blob& blob) {
     std::vector<float> values;
+    values.reserve(static_cast<std::size_t>(std::count(blob.mask.begin(), blob.mask.end(), 1)));
     const Window& w = blob.window;
     for (int y = w.y0; y <= w.y1; ++y)
         for (int x = w.x0; x <= w.x1; ++x) {

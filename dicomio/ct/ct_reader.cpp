@@ -135,15 +135,20 @@ public:
         const SliceFacts& facts = m_source->slices[slice];
         // int16 and its unsigned twin may share memory.
         const std::span words(reinterpret_cast<std::uint16_t*>(out.data()), out.size());
+        const HounsfieldConversion conversion(*file.format, *facts.rescale, m_paddings[f]);
+        std::size_t held = 0;
+        const auto convert = [&](std::span<std::uint16_t> piece) {
+            held += conversion.convert({reinterpret_cast<std::int16_t*>(piece.data()), piece.size()});
+        };
         Result<void> read;
         if (const auto open = m_open.find(f); open != m_open.end()) {
-            read = open->second.readWords(facts.frame, words);
+            read = open->second.readWords(facts.frame, words, convert);
         } else {
             const auto reader = FrameReader::open(file);
-            read = reader ? reader->readWords(facts.frame, words) : tl::make_unexpected(reader.error());
+            read = reader ? reader->readWords(facts.frame, words, convert) : tl::make_unexpected(reader.error());
         }
         if (!read) return tl::make_unexpected(inFile(std::move(read.error()), file.path));
-        return toHounsfield(out, *file.format, *facts.rescale, m_paddings[f]);
+        return held;
     }
 
 private:

@@ -19,17 +19,9 @@ bool isPadding(std::int32_t stored, std::uint16_t word, const std::optional<Padd
     return value >= padding->low && value <= padding->high;
 }
 
-/// Stored values as int16 plus a whole number: 16-bit operations only, so that the compiler takes many at
-/// once.
-struct Shift {
-    std::uint16_t mask = 0; ///< of the stored bits
-    std::uint16_t flip = 0; ///< stored value = ((word & mask) ^ flip) - subtract, as int16
-    std::uint16_t subtract = 0;
-    int offset = 0; ///< added to get Hounsfield units
-    int bias = 0;   ///< what was taken from unsigned values so that they fit into int16; part of `offset`
-};
+} // namespace
 
-Shift shiftOf(const PixelFormat& format, int intercept) {
+HounsfieldConversion::Shift HounsfieldConversion::shiftOf(const PixelFormat& format, int intercept) {
     const auto top = static_cast<std::uint16_t>(1u << (format.bitsStored - 1));
     const auto mask = static_cast<std::uint16_t>((1u << format.bitsStored) - 1);
     if (format.isSigned) return {mask, top, top, intercept, 0};
@@ -38,15 +30,15 @@ Shift shiftOf(const PixelFormat& format, int intercept) {
     return {mask, 0, 0, intercept, 0};
 }
 
-template <bool kPads>
-std::size_t shift(std::span<std::int16_t> words, const Shift& by, const std::optional<Padding>& padding) {
+template <bool kPads> std::size_t HounsfieldConversion::shift(std::span<std::int16_t> words) const {
+    const Shift by = m_by;
     const auto low = static_cast<std::int16_t>(std::clamp(kLowest - by.offset, kLowest, kHighest));
     const auto high = static_cast<std::int16_t>(std::clamp(kHighest - by.offset, kLowest, kHighest));
     const auto offset = static_cast<std::uint16_t>(by.offset);
     std::int16_t padLow = 1, padHigh = 0; // empty
-    if (kPads && padding->low - by.bias <= kHighest && padding->high - by.bias >= kLowest) {
-        padLow = static_cast<std::int16_t>(std::max(padding->low - by.bias, kLowest));
-        padHigh = static_cast<std::int16_t>(std::min(padding->high - by.bias, kHighest));
+    if (kPads && m_padding->low - by.bias <= kHighest && m_padding->high - by.bias >= kLowest) {
+        padLow = static_cast<std::int16_t>(std::max(m_padding->low - by.bias, kLowest));
+        padHigh = static_cast<std::int16_t>(std::min(m_padding->high - by.bias, kHighest));
     }
     std::size_t held = 0;
     constexpr std::size_t kBlock = 4096;
@@ -75,32 +67,48 @@ std::size_t shift(std::span<std::int16_t> words, const Shift& by, const std::opt
     return held;
 }
 
-/// Any slope and any position of the stored bits, through a table of all words.
-std::size_t byTable(std::span<std::int16_t> words, const PixelFormat& format, const Rescale& rescale,
-                    const std::optional<Padding>& padding) {
+void HounsfieldConversion::makeTable(const PixelFormat& format, const Rescale& rescale) {
     constexpr std::size_t kWords = 65536;
-    std::vector<std::int16_t> hu(kWords);
-    std::vector<std::uint8_t> held(kWords);
+    m_table.resize(kWords);
+    m_held.resize(kWords);
     for (std::size_t w = 0; w < kWords; ++w) {
         const auto word = static_cast<std::uint16_t>(w);
         const std::int32_t stored = storedValue(word, format);
         const double value = std::round(rescale.slope * stored + rescale.intercept);
-        const bool padded = isPadding(stored, word, padding);
-        held[w] = !padded && (value < kLowest || value > kHighest) ? 1 : 0;
-        hu[w] = padded ? kPaddingHu
-                       : static_cast<std::int16_t>(
-                             std::clamp(value, static_cast<double>(kLowest), static_cast<double>(kHighest)));
+        const bool padded = isPadding(stored, word, m_padding);
+        m_held[w] = !padded && (value < kLowest || value > kHighest) ? 1 : 0;
+        m_table[w] = padded ? kPaddingHu
+                            : static_cast<std::int16_t>(
+                                  std::clamp(value, static_cast<double>(kLowest), static_cast<double>(kHighest)));
     }
+}
+
+std::size_t HounsfieldConversion::byTable(std::span<std::int16_t> words) const {
     std::size_t count = 0;
     for (std::int16_t& v : words) {
         const auto word = static_cast<std::uint16_t>(v);
-        count += held[word];
-        v = hu[word];
+        count += m_held[word];
+        v = m_table[word];
     }
     return count;
 }
 
-} // namespace
+HounsfieldConversion::HounsfieldConversion(const PixelFormat& format, const Rescale& rescale,
+                                           const std::optional<Padding>& padding)
+    : m_padding(padding) {
+    const bool whole = rescale.slope == 1.0 && rescale.intercept == std::round(rescale.intercept) &&
+                       std::abs(rescale.intercept) <= kHighest;
+    const bool lowBits = format.highBit == format.bitsStored - 1;
+    if (!whole || !lowBits || (padding && padding->wholeWord))
+        makeTable(format, rescale);
+    else
+        m_by = shiftOf(format, static_cast<int>(rescale.intercept));
+}
+
+std::size_t HounsfieldConversion::convert(std::span<std::int16_t> words) const {
+    if (!m_table.empty()) return byTable(words);
+    return m_padding ? shift<true>(words) : shift<false>(words);
+}
 
 std::optional<Padding> paddingOf(const Dataset& dataset, const PixelFormat& format) {
     const auto value = dataset.integer(tags::PixelPaddingValue),
@@ -125,13 +133,7 @@ std::optional<Padding> paddingOf(const Dataset& dataset, const PixelFormat& form
 
 std::size_t toHounsfield(std::span<std::int16_t> words, const PixelFormat& format, const Rescale& rescale,
                          const std::optional<Padding>& padding) {
-    const bool whole = rescale.slope == 1.0 && rescale.intercept == std::round(rescale.intercept) &&
-                       std::abs(rescale.intercept) <= kHighest;
-    const bool lowBits = format.highBit == format.bitsStored - 1;
-    if (!whole || !lowBits || (padding && padding->wholeWord))
-        return byTable(words, format, rescale, padding);
-    const Shift by = shiftOf(format, static_cast<int>(rescale.intercept));
-    return padding ? shift<true>(words, by, padding) : shift<false>(words, by, padding);
+    return HounsfieldConversion(format, rescale, padding).convert(words);
 }
 
 } // namespace gauge::dicomio

@@ -152,6 +152,12 @@ core::Result<void> FrameReader::decodeGrey(int frame, std::span<std::uint16_t> o
 }
 
 core::Result<void> FrameReader::readWords(int frame, std::span<std::uint16_t> out) const {
+    return readWords(frame, out, [](std::span<std::uint16_t>) {});
+}
+
+core::Result<void> FrameReader::readWords(int frame, std::span<std::uint16_t> out,
+                                          const std::function<void(std::span<std::uint16_t>)>& done) const {
+    constexpr std::size_t kPieceWords = 32768; // 64 KiB
     const PixelFormat& format = *m_scanned->format;
     const bool fits =
         format.samplesPerPixel == 1 && (format.bitsAllocated == 8 || format.bitsAllocated == 16);
@@ -159,13 +165,23 @@ core::Result<void> FrameReader::readWords(int frame, std::span<std::uint16_t> ou
         return failure(ErrorCode::ObjectUnsupported,
                        "Its pixels are not greyscale in 8 or 16 bits, or frame " + std::to_string(frame + 1) +
                            " does not exist.");
-    if (!m_native) return decodeGrey(frame, out);
+    if (!m_native) {
+        auto decoded = decodeGrey(frame, out);
+        if (decoded) done(out);
+        return decoded;
+    }
     const std::uint64_t offset = static_cast<std::uint64_t>(frame) * format.frameBytes();
-    if (format.bitsAllocated == 16) return m_native->read(offset, std::as_writable_bytes(out));
+    for (std::size_t at = 0; format.bitsAllocated == 16 && at < out.size(); at += kPieceWords) {
+        const auto piece = out.subspan(at, std::min(kPieceWords, out.size() - at));
+        if (auto read = m_native->read(offset + 2 * at, std::as_writable_bytes(piece)); !read) return read;
+        done(piece);
+    }
+    if (format.bitsAllocated == 16) return {};
     std::vector<std::byte> bytes(out.size());
     if (auto read = m_native->read(offset, bytes); !read) return read;
     std::transform(bytes.begin(), bytes.end(), out.begin(),
                    [](std::byte b) { return static_cast<std::uint16_t>(b); });
+    done(out);
     return {};
 }
 

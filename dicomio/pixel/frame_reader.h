@@ -9,6 +9,7 @@
 #include "dicomio/scan/scanner.h"
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <span>
 #include <vector>
@@ -36,6 +37,10 @@ public:
     /// @param frame  0-based. @param out  rows x columns words.
     /// @errors FileDamaged, FileUnreadable, ObjectUnsupported.
     core::Result<void> readWords(int frame, std::span<std::uint16_t> out) const;
+    /// The same, calling done(piece) for every piece of `out` once its words are there: while the processor's cache still
+    /// holds it.
+    core::Result<void> readWords(int frame, std::span<std::uint16_t> out,
+                                 const std::function<void(std::span<std::uint16_t>)>& done) const;
 
     /// The stored values of one frame, any format, pixel by pixel, before any conversion of colour. JPEG
     /// gives full chroma; uncompressed YBR_FULL_422 stays as stored, Y1 Y2 Cb Cr for two pixels.

@@ -304,6 +304,31 @@ TEST(ConvexHull, SortsPointsInAnyOrder) {
         }
 }
 
+// Long ones lose their inner points before they are sorted.
+TEST(ConvexHull, OfLongNoisyContoursIsThatOfAllTheirPoints) {
+    std::mt19937 random(9);
+    std::uniform_real_distribution<double> unit(0.0, 1.0);
+    for (const std::size_t count : {128, 129, 500, 2000})
+        for (int round = 0; round < 60; ++round) {
+            const double noise = 0.03 * (round % 4), flat = 0.1 + 0.9 * unit(random), far = round % 3 == 0 ? 3e4 : 5.0;
+            const int lobes = round % 5;
+            Contour points;
+            for (std::size_t i = 0; i < count; ++i) {
+                const double t = 2.0 * std::numbers::pi * static_cast<double>(i) / static_cast<double>(count);
+                const double r = (12.0 + (lobes > 1 ? 5.0 * std::cos(lobes * t) : 0.0)) * (1.0 + noise * (unit(random) - 0.5));
+                points.emplace_back(far + r * std::cos(t), r * flat * std::sin(t) - far);
+            }
+            const Contour sparse(points.begin(), points.begin() + static_cast<std::ptrdiff_t>(count / 2));
+            const Contour doubled = withRepeatsAndMidpoints(points);
+            EXPECT_EQ(convexHull(points), plainHull(points)) << count << " points, round " << round;
+            EXPECT_EQ(convexHull(reversed(points)), plainHull(points)) << count << " points, round " << round;
+            EXPECT_EQ(convexHull(sparse), plainHull(sparse)) << count << " points, round " << round;
+            EXPECT_EQ(convexHull(doubled), plainHull(doubled)) << count << " points, round " << round;
+            std::shuffle(points.begin(), points.end(), random);
+            EXPECT_EQ(convexHull(points), plainHull(points)) << count << " points, round " << round;
+        }
+}
+
 RC_GTEST_PROP(Calipers, EndOnTheHullAndKeepOrder, ()) {
     const Contour c = anyMotion()(*starContours());
     const Contour hull = convexHull(c);

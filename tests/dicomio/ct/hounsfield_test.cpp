@@ -70,3 +70,21 @@ TEST(ToHounsfield, CountsWhatItHadToHold) {
     std::vector<std::int16_t> fine{0, 1, 2};
     EXPECT_EQ(toHounsfield(fine, format(12, 11, false), {1, -1024, ""}, {}), 0u);
 }
+
+TEST(HounsfieldConversion, GivesTheSamePieceByPiece) {
+    for (const Rescale& rescale : {Rescale{1, -1024, "HU"}, Rescale{1, -30000, ""}, Rescale{0.7, -100.5, ""}})
+        for (const std::optional<Padding>& padding : {std::optional<Padding>(), std::optional(Padding{5, 40, false})}) {
+            std::vector<std::int16_t> whole(65536);
+            for (std::size_t w = 0; w < whole.size(); ++w)
+                whole[w] = static_cast<std::int16_t>(static_cast<std::uint16_t>(7 * w));
+            std::vector<std::int16_t> pieces = whole;
+            const PixelFormat f = format(16, 15, true);
+            const std::size_t held = toHounsfield(whole, f, rescale, padding);
+            const HounsfieldConversion conversion(f, rescale, padding);
+            std::size_t heldInPieces = 0;
+            for (std::size_t at = 0; at < pieces.size(); at += 8192)
+                heldInPieces += conversion.convert(std::span(pieces).subspan(at, 8192));
+            EXPECT_EQ(pieces, whole);
+            EXPECT_EQ(heldInPieces, held);
+        }
+}

@@ -3,6 +3,7 @@
 #include "app/settings/settings.h"
 #include "app/format/language.h"
 #include "app/window/main_window.h"
+#include "app/window/start_watch.h"
 #include "app/window/theme.h"
 
 #include <QApplication>
@@ -21,6 +22,7 @@ int runWorkstation(int& argumentCount, char** arguments) {
     applyTheme(application, themeFrom(Settings().theme()));
     MainWindow window;
     if (Settings().autosave()) window.session().document().keepUnsavedIn(unsavedFolder());
+    watchStart(window);
     window.show();
     // Qt has taken its own options out by now; what is left names a folder, a case file or a report.
     if (const QStringList rest = QApplication::arguments().mid(1); !rest.isEmpty()) window.openPath(rest.front());

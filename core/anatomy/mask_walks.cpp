@@ -1,6 +1,7 @@
 #include "core/anatomy/mask_walks.h"
 
 #include "core/anatomy/way_search.h"
+#include "core/parallel/parallel_for.h"
 #include "core/volume/components.h"
 
 #include <algorithm>
@@ -8,6 +9,18 @@
 #include <utility>
 
 namespace gauge::core {
+namespace {
+
+/// Calls body(n) for every node; threads share them.
+template <class Body> void forEachNode(std::size_t count, const Body& body) {
+    constexpr std::size_t kNodesAtOnce = std::size_t{1} << 16;
+    parallelFor(count, kNodesAtOnce, [&](std::size_t begin, std::size_t end) {
+        for (std::size_t n = begin; n < end; ++n)
+            body(n);
+    });
+}
+
+} // namespace
 
 BoxMask connectedTo(const BoxMask& mask, const std::vector<std::size_t>& seeds) {
     const BoxGrid& g = mask.grid;
@@ -45,11 +58,11 @@ std::size_t nearestNode(const BoxMask& mask, const PatientPoint& p, double reach
 BoxField<float> walkingDistanceMm(const BoxMask& mask, const std::vector<std::size_t>& seeds, float limitMm) {
     WayCosts ways;
     ways.cost.resize(mask.values.size());
-    std::transform(mask.values.begin(), mask.values.end(), ways.cost.begin(),
-                   [](std::uint8_t inside) { return inside ? kNotReached : kClosedNode; });
+    float* const cost = ways.cost.data();
+    const std::uint8_t* const inside = mask.values.data();
+    forEachNode(mask.values.size(), [=](std::size_t n) { cost[n] = inside[n] ? kNotReached : kClosedNode; });
     searchWays(mask.grid, seeds, {.limit = limitMm}, ways);
-    for (float& cost : ways.cost)
-        cost = cost == kClosedNode ? kNotReached : cost;
+    forEachNode(mask.values.size(), [=](std::size_t n) { cost[n] = cost[n] == kClosedNode ? kNotReached : cost[n]; });
     BoxField<float> distance;
     distance.grid = mask.grid;
     distance.values = std::move(ways.cost);
@@ -61,11 +74,11 @@ std::vector<std::size_t> middleWay(const BoxField<float>& depth, std::size_t fro
     WayCosts ways;
     ways.cost.resize(depth.values.size());
     LargeVector<float> price(depth.values.size());
-    for (std::size_t n = 0; n < price.size(); ++n) {
+    forEachNode(price.size(), [&](std::size_t n) {
         const float d = std::max(depth[n], 0.2f);
         price[n] = (kReferenceMm / d) * (kReferenceMm / d);
         ways.cost[n] = depth[n] > 0.0f ? kNotReached : kClosedNode;
-    }
+    });
     ways.cost[from] = kNotReached;
     searchWays(depth.grid, {from}, {.price = price.data(), .target = to, .keepWays = true}, ways);
     return wayFrom(depth.grid, ways, to);

@@ -33,7 +33,7 @@ std::shared_ptr<const core::Volume> heartVolume(const Eigen::Vector3i& size) {
     placement.linear() = Eigen::Vector3d(kStepMm, kStepMm, kSliceMm).asDiagonal();
     placement.translation() = Eigen::Vector3d(-0.464 * kStepMm * size.x(), -0.464 * kStepMm * size.y(), -0.5 * kSliceMm * size.z());
     const auto slice = static_cast<std::size_t>(size.x()) * static_cast<std::size_t>(size.y());
-    std::vector<std::int16_t> voxels(slice * static_cast<std::size_t>(size.z()));
+    core::LargeVector<std::int16_t> voxels(slice * static_cast<std::size_t>(size.z()));
     core::parallelFor(static_cast<std::size_t>(size.z()), 1, [&](std::size_t k, std::size_t) {
         std::uint32_t state = static_cast<std::uint32_t>(k) * 2654435761u + 1;
         std::size_t at = k * slice;
@@ -49,7 +49,7 @@ std::shared_ptr<const core::Volume> heartVolume(const Eigen::Vector3i& size) {
                 voxels[at++] = static_cast<std::int16_t>(std::lround(edge + noise * (25.0 / 147.8)));
             }
     });
-    return core::Volume::make(size, std::move(voxels), placement, core::VoxelQuantity::HounsfieldUnits, "").value();
+    return core::Volume::takeOver(size, std::move(voxels), placement, core::VoxelQuantity::HounsfieldUnits, "").value();
 }
 
 } // namespace gauge::bench

@@ -61,6 +61,7 @@ vtkSmartPointer<vtkImageReslice> reslice(vtkImageData* ct, const core::SectionGr
     filter->SetOutputSpacing(grid.pixelMm, grid.pixelMm, 1.0);
     filter->SetOutputOrigin(-0.5 * (grid.columns - 1) * grid.pixelMm, -0.5 * (grid.rows - 1) * grid.pixelMm, 0.0);
     filter->SetOutputExtent(0, grid.columns - 1, 0, grid.rows - 1, 0, 0);
+    if (threads == 1) filter->SetEnableSMP(false); // its other way of sharing work takes no number
     filter->SetNumberOfThreads(threads);
     return filter;
 }

@@ -82,7 +82,7 @@ std::optional<Ellipse> ellipseOfConic(const Eigen::Matrix<double, 6, 1>& conic) 
     const Eigen::Vector2d center(-0.5 * (yy * k(3) - xy * k(4)) / determinant, -0.5 * (xx * k(4) - xy * k(3)) / determinant);
     const double level = -(k(5) + 0.5 * (k(3) * center.x() + k(4) * center.y()));
     if (!(level > 0.0)) return std::nullopt;
-    const double half = 0.5 * (xx - yy), spreadOfAxes = std::hypot(half, xy);
+    const double half = 0.5 * (xx - yy), spreadOfAxes = std::sqrt(half * half + xy * xy);
     const double greatest = 0.5 * (xx + yy) + spreadOfAxes, least = determinant / greatest;
     // The form is greatest along the minor axis.
     double angle = spreadOfAxes > 0.0 ? 0.5 * std::atan2(xy, half) + 0.5 * std::numbers::pi : 0.0;
@@ -133,14 +133,15 @@ std::optional<Eigen::Vector3d> ellipseVector(const Eigen::Matrix3d& reduced) {
     const double trace = m.trace(), determinant = m.determinant();
     const double minors = 0.5 * (trace * trace - (m * m).trace());
     // Convex to the right of 0 where trace <= 0: from 0 at most one step passes the root, the others come back to it.
-    double lambda = trace <= 0.0 && minors > 0.0 ? 0.0 : m.norm();
+    const double size = m.norm();
+    double lambda = trace <= 0.0 && minors > 0.0 ? 0.0 : size;
     for (int step = 0; step < kMostSteps; ++step) {
         const double value = ((lambda - trace) * lambda + minors) * lambda - determinant;
         const double slope = (3.0 * lambda - 2.0 * trace) * lambda + minors;
         const double move = value / slope;
         if (!std::isfinite(move)) return std::nullopt;
         lambda -= move;
-        if (std::abs(move) <= 1e-12 * std::abs(lambda) || std::abs(move) <= 1e-16 * m.norm()) break;
+        if (std::abs(move) <= 1e-12 * std::abs(lambda) || std::abs(move) <= 1e-16 * size) break;
     }
     const Eigen::Matrix3d constraint = ellipseConstraint();
     Eigen::Vector3d a = nullVector(reduced - lambda * constraint);

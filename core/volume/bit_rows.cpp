@@ -41,8 +41,11 @@ Word fullWordAbove(const std::int16_t* values, std::int16_t level) {
 }
 
 Word fullWordAbove(const float* values, float level) {
+    constexpr int kAhead = 1024; // floats: a page, which the processor does not look beyond by itself; asking past the end is harmless
     const __m128 threshold = _mm_set1_ps(level);
     Word word = 0;
+    for (int line = 0; line < 64; line += 16)
+        _mm_prefetch(reinterpret_cast<const char*>(reinterpret_cast<std::uintptr_t>(values) + sizeof(float) * (kAhead + line)), _MM_HINT_T0);
     for (int part = 0; part < 16; ++part) {
         const __m128 above = _mm_cmpgt_ps(_mm_loadu_ps(values + 4 * part), threshold);
         word |= static_cast<Word>(static_cast<unsigned>(_mm_movemask_ps(above))) << (4 * part);

@@ -33,12 +33,11 @@ std::optional<core::SeatQuestion> Seats::present(QString& problem) const {
         problem = tr("How the sizes would sit is told once the appendage is measured on CT.");
         return std::nullopt;
     }
-    auto question = core::seatQuestionOf(*measurement);
+    auto question = core::seatQuestionOf(*measurement, m_answers.chart()->chart);
     if (!question) {
         problem = QString::fromStdString(question.error().message);
         return std::nullopt;
     }
-    question->chart = m_answers.chart()->chart;
     const auto mark = [&](core::MarkKind kind) -> std::optional<core::PatientPoint> {
         const auto found = session.record().marks.find(kind);
         if (found == session.record().marks.end()) return std::nullopt;

@@ -166,7 +166,7 @@ std::vector<QRectF> drawLongSection(QPainter& painter, const QRectF& area, const
     drawOutline(painter, map, m);
     drawAxis(painter, map, m.axis);
     if (scene.cursorMm) drawCursor(painter, map, m, *scene.cursorMm);
-    const QPainterPath seat = scene.seat ? drawSeat(painter, map, scene.seat->seated) : QPainterPath();
+    const QPainterPath seat = scene.seat && scene.seat->seated ? drawSeat(painter, map, *scene.seat->seated) : QPainterPath();
 
     std::vector<Label> labels; // the first come first
     const auto addPlane = [&](const core::Section& section, Role role, const QString& text, bool fromAbove) {

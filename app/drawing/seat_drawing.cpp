@@ -57,7 +57,8 @@ void drawSeatLabel(QPainter& painter, const QPainterPath& outline, const QString
 
 std::vector<SurfaceLine> seatSurfaceLines(const core::Seat& seat) {
     std::vector<SurfaceLine> lines;
-    for (auto& points : core::seatedLines(seat.seated)) {
+    if (!seat.seated) return lines;
+    for (auto& points : core::seatedLines(*seat.seated)) {
         SurfaceLine line;
         line.closed = points.size() > 2 && core::distanceMm(points.front(), points.back()) < 1e-6;
         line.points = std::move(points);

@@ -27,7 +27,7 @@ QPainterPath drawSeatOutlines(QPainter& painter, const std::vector<std::vector<E
 /// The label above the outline; none for an empty one.
 void drawSeatLabel(QPainter& painter, const QPainterPath& outline, const QString& label, const QRectF& area);
 
-/// Rings and side lines for the surface; the first carries the label.
+/// Rings and side lines for the surface; the first carries the label. None for a size without room.
 std::vector<SurfaceLine> seatSurfaceLines(const core::Seat& seat);
 
 } // namespace gauge::app

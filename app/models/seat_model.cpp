@@ -1,10 +1,12 @@
 #include "app/models/seat_model.h"
 
 #include "app/format/core_sentences.h"
-#include "app/format/quantity.h"
+#include "app/format/evaluated.h"
 #include "app/models/comparison_model.h"
+#include "core/sizing/seat_words.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace gauge::app {
 namespace {
@@ -16,10 +18,11 @@ QString structureWord(core::Structure structure) {
 /// "0.8 ± 0.3 mm", of a wall that is pressed out "pressed out 0.8 ± 0.3 mm".
 QString gapWords(const std::optional<core::Estimate>& gap) {
     if (!gap) return SeatModel::tr("not seen");
-    if (gap->value >= 0.0) return estimate(*gap, Unit::Millimetre);
+    if (std::abs(gap->value) < core::kTouchesMm) return SeatModel::tr("touches the wall");
+    if (gap->value >= 0.0) return evaluated(*gap, Unit::Millimetre);
     core::Estimate pressed = *gap;
     pressed.value = -pressed.value;
-    return SeatModel::tr("pressed out %1").arg(estimate(pressed, Unit::Millimetre));
+    return SeatModel::tr("pressed out %1").arg(evaluated(pressed, Unit::Millimetre));
 }
 
 } // namespace
@@ -54,21 +57,22 @@ bool SeatModel::isUsed(int column) const {
 QString SeatModel::display(const core::Seat& seat, int column) const {
     if (column == Size) return QString::fromStdString(seat.name);
     if (!seat.problem.empty()) return column == Reach ? tr("no body to seat") : QString();
+    if (!seat.hasRoom && column != Reach) return QString(QChar(0x2014)); // it has no place of which to tell
     switch (column) {
     case Reach: {
         const QString needed = tr("%1 needed").arg(quantity(seat.neededMm, Unit::Millimetre));
-        if (seat.end == core::SeatEnd::NoRoom) return tr("no room") + QLatin1Char('\n') + needed;
+        if (!seat.hasRoom) return tr("no room") + QLatin1Char('\n') + needed;
         const QString reach = seat.end == core::SeatEnd::Open
-                                  ? tr("at least %1").arg(quantity(seat.reachMm.value, Unit::Millimetre))
-                                  : estimate(seat.reachMm, Unit::Millimetre);
+                                  ? tr("at least %1").arg(quantity(seat.reachMm->value, Unit::Millimetre))
+                                  : evaluated(*seat.reachMm, Unit::Millimetre);
         return reach + QLatin1Char('\n') + needed;
     }
     case BeyondArtery:
-        return seat.beyondCircumflexPercent ? estimate(*seat.beyondCircumflexPercent, Unit::Percent) : tr("not marked");
+        return seat.beyondCircumflexPercent ? evaluated(*seat.beyondCircumflexPercent, Unit::Percent) : tr("not marked");
     case Disc:
         if (!seat.disc) return m_hasDisc ? tr("not known") : QString();
-        return estimate(seat.disc->sharePercent, Unit::Percent) + QLatin1Char('\n') +
-               tr("overlap %1").arg(estimate(seat.disc->overlapMm, Unit::Millimetre));
+        return evaluated(seat.disc->sharePercent, Unit::Percent) + QLatin1Char('\n') +
+               tr("overlap %1").arg(evaluated(seat.disc->overlapMm, Unit::Millimetre));
     case Gaps:
         if (!seat.gapSuperiorMm && !seat.gapInferiorMm) return tr("not seen");
         return tr("above: %1").arg(gapWords(seat.gapSuperiorMm)) + QLatin1Char('\n') +
@@ -76,7 +80,7 @@ QString SeatModel::display(const core::Seat& seat, int column) const {
     case Clearances: {
         QStringList lines;
         for (const core::SeatClearance& c : seat.clearances)
-            lines << tr("%1: %2").arg(structureWord(c.structure), estimate(c.mm, Unit::Millimetre));
+            lines << tr("%1: %2").arg(structureWord(c.structure), evaluated(c.mm, Unit::Millimetre));
         return lines.isEmpty() ? tr("nothing marked") : lines.join(QLatin1Char('\n'));
     }
     default:

@@ -135,8 +135,9 @@ void SeatPanel::refresh() {
                                           : tr("At the decision pressure the wall is taken to lie farther in than on the CT: diameters are "
                                                "%1 smaller.")
                                                 .arg(quantity(-wider, Unit::Millimetre)));
-        text += paragraph(tr("A model of geometry: a straight, rigid body of revolution with the chart's dimensions slides into the blood "
-                             "that was measured. It knows no force, no turning on the way and no give beyond the chart's compression."));
+        text += paragraph(tr("A model of geometry: a straight body with the chart's dimensions slides into the blood that was measured and takes the "
+                             "form of its wall, as far as the chart's compression allows by the chart's own measure. It knows no force and no "
+                             "turning on the way."));
     } else if (!seats.problem().isEmpty()) {
         text = paragraph(seats.problem());
     } else if (!m_answers.chart()) {

@@ -308,7 +308,7 @@ void FluoroPage::drawPlannedSize(QPainter& painter, const QTransform& screen) co
     const auto angles = anglesOf(frame);
     const core::AppendageMeasurement* measurement = m_session.measurement();
     const core::LandingZone* landing = m_session.landing();
-    if (!seat || !angles || !measurement || !landing) return;
+    if (!seat || !seat->seated || !angles || !measurement || !landing) return;
     for (const auto role : {core::DrawingRole::LandingWidth, core::DrawingRole::OstiumWidth}) {
         const auto measured = drawn(role, frame);
         if (!measured || std::get<core::PictureSite>(measured->drawing->site).frame != frame || measured->drawing->points.size() != 2)
@@ -318,7 +318,7 @@ void FluoroPage::drawPlannedSize(QPainter& painter, const QTransform& screen) co
         core::PlanarScale scale;
         scale.mmPerPixel = Eigen::Vector2d::Constant(measured->lengthMm.value / ends.norm());
         const auto& section = role == core::DrawingRole::LandingWidth ? landing->section : measurement->ostium.section;
-        const auto shadows = core::shadowsOf(seat->seated, section.center, *angles, scale,
+        const auto shadows = core::shadowsOf(*seat->seated, section.center, *angles, scale,
                                              0.5 * (measured->drawing->points[0] + measured->drawing->points[1]));
         if (!shadows) continue;
         const QPainterPath body = drawSeatOutlines(painter, *shadows, screen);

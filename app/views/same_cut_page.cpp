@@ -121,8 +121,8 @@ protected:
         painter.setRenderHint(QPainter::Antialiasing);
         for (const auto& [id, entry] : m_page.m_session.record().landmarks)
             drawMarker(painter, map.fromPatient(entry.content.ct), Role::Drawing);
-        if (const core::Seat* seat = m_page.m_seats ? m_page.m_seats->chosen() : nullptr)
-            drawSeatLabel(painter, drawSeat(painter, map, seat->seated), seatLabel(*seat), QRectF(rect()));
+        if (const core::Seat* seat = m_page.m_seats ? m_page.m_seats->chosen() : nullptr; seat && seat->seated)
+            drawSeatLabel(painter, drawSeat(painter, map, *seat->seated), seatLabel(*seat), QRectF(rect()));
         drawLabel(painter, QPointF(0, 16), SameCutPage::tr("CT in this plane"), tone::onImage, LabelSide::Right, QRectF(rect()));
         drawScaleBar(painter, QRectF(rect()), map.pixelsPerMm);
     }
@@ -231,10 +231,10 @@ void SameCutPage::setSeats(const Seats& seats) {
 /// The chosen size where the plane of the echo frame cuts it, by the probe's pose.
 void SameCutPage::drawPlannedSize(QPainter& painter, const QTransform& screen) const {
     const core::Seat* seat = m_seats ? m_seats->chosen() : nullptr;
-    const auto frame = seat ? cutFrame() : std::nullopt;
+    const auto frame = seat && seat->seated ? cutFrame() : std::nullopt;
     const auto where = coordinatesOf(m_view->evidence().toStdString());
     if (!frame || !where) return;
-    auto outlines = core::outlinesIn(seat->seated, *frame);
+    auto outlines = core::outlinesIn(*seat->seated, *frame);
     for (auto& outline : outlines)
         for (Eigen::Vector2d& p : outline)
             p = where->pixelFromMm(p);

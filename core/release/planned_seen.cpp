@@ -38,7 +38,7 @@ std::optional<Estimate> plannedFor(const Seat& seat, ReleaseQuantity quantity) {
 
 std::vector<PlannedSeen> plannedSeen(const Seat& seat, const ReleaseState& look) {
     std::vector<PlannedSeen> all;
-    if (look.stage < Stage::DeployedAttached || !seat.problem.empty()) return all;
+    if (look.stage < Stage::DeployedAttached || !seat.problem.empty() || !seat.hasRoom) return all;
     for (const ReleaseFinding& finding : look.findings) {
         const auto planned = plannedFor(seat, finding.quantity);
         if (!planned) continue;

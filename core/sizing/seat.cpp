@@ -27,8 +27,9 @@ Result<void> checkSeatQuestion(const SeatWall& wall, const SeatQuestion& q) {
     if (!finite(q.landingCentre.mm) || !finite(q.direction.mm) || !std::isfinite(q.landingDepthMm) ||
         !std::isfinite(q.widenedByMm))
         return notSeated(ErrorCode::NonFinite, "the landing zone's place, its depth or the sheath's direction is not a number.");
-    if (std::abs(q.direction.norm() - 1.0) > 1e-6 || std::abs(q.axisAtLanding.norm() - 1.0) > 1e-6)
-        return notSeated(ErrorCode::InvalidArgument, "the sheath's direction and the axis need length 1.");
+    const auto isUnit = [](const PatientVector& v) { return std::abs(v.norm() - 1.0) <= 1e-6; };
+    if (!isUnit(q.direction) || !isUnit(q.axisAtLanding) || !isUnit(q.landingNormal))
+        return notSeated(ErrorCode::InvalidArgument, "the sheath's direction, the axis and the landing plane's normal need length 1.");
     if (!(q.landingDepthMm > 0.0))
         return notSeated(ErrorCode::InvalidArgument,
                          "the landing zone lies " + fixed(q.landingDepthMm, 1) + " mm from the ostium; it must lie beyond it.");
@@ -72,7 +73,7 @@ struct LookAround {
 
     LookAround(const SeatWall& w, const SeatQuestion& q, const std::vector<SeatMeasures>& sizes) : wall(w), question(q) {
         for (const SeatMeasures& m : sizes)
-            reachMm = std::max(reachMm, m.freeRadiusMm + 1.0 + std::abs(q.widenedByMm));
+            reachMm = std::max(reachMm, m.limits.farthestMm() + 1.0 + std::abs(q.widenedByMm));
         beforeMm = q.landingDepthMm + 2.0;
     }
     SheathWalls along(const LineChange& change, const RingGrain& grain) const {
@@ -82,6 +83,17 @@ struct LookAround {
         const PatientPoint origin = question.landingCentre + change.alongMm * question.direction +
                                     change.acrossUMm * frame.u + change.acrossVMm * frame.v;
         return lookAround(wall, origin, {turn * question.direction.mm}, beforeMm, reachMm, grain);
+    }
+    /// What the landing zone's own section measures more than the hull of the same plane. (Of the CT as it is.)
+    double measuresMoreMm(BodyMeasure by) const {
+        if (!question.landingWidthMm) return 0.0;
+        SheathWalls plane = lookAround(wall, question.landingCentre, question.landingNormal, 0.0, reachMm);
+        BodyLimits widest; // as far as the rays reach
+        widest.by = by;
+        widest.freeMm = 4.0 / std::numbers::pi * reachMm;
+        return plane.rings.front().leastMm > 0.0
+                   ? *question.landingWidthMm - bodySection(plane, plane.rings.front(), widest).widthMm
+                   : 0.0;
     }
 };
 
@@ -114,14 +126,18 @@ Estimate seatEstimate(double value, double edge, double plane, double observer, 
 
 SeatEnd endOf(const SheathStop& stop) {
     switch (stop.by) {
-    case SheathStop::By::NoRoom:
-        return SeatEnd::NoRoom;
+    case SheathStop::By::Narrow:
+        return SeatEnd::Narrow;
+    case SheathStop::By::Aside:
+        return SeatEnd::Aside;
+    case SheathStop::By::Indented:
+        return SeatEnd::Strand;
+    case SheathStop::By::Ahead:
+        return SeatEnd::Ahead;
     case SheathStop::By::Open:
-        return SeatEnd::Open;
-    case SheathStop::By::Wall:
         break;
     }
-    return stop.ahead ? SeatEnd::Ahead : SeatEnd::Wall;
+    return SeatEnd::Open;
 }
 
 /// The number of a size on the finest line and on all lines of the spread.
@@ -132,17 +148,22 @@ struct SizeNumbers {
     double reachEdgeMm = 0.0;
 };
 
-void addReach(const SizeNumbers& n, const SeatQuestion& q, double placeSdMm, Seat& seat) {
-    const bool fromOstium = q.chart.depthFrom == DepthFrom::Ostium;
-    const auto reach = [](const SeatNumbers& at) { return std::optional(at.stop.tMm); };
-    const double plane = n.fine.stop.by == SheathStop::By::Wall ? spreadOf(n.coarse, n.changed, reach) : 0.0;
-    seat.reachMm = seatEstimate(n.fine.stop.tMm + (fromOstium ? q.landingDepthMm : 0.0),
-                                n.fine.stop.by == SheathStop::By::Wall ? std::hypot(n.reachEdgeMm, placeSdMm) : 0.0, plane, 0.0,
-                                "straight along the sheath until the wall is nearer than half the narrowest width");
+void addStop(const SizeNumbers& n, Seat& seat) {
+    seat.hasRoom = !n.fine.stop.atOnce;
     seat.end = endOf(n.fine.stop);
     seat.stoppedAt = n.fine.stop.contact;
+    seat.leftMm = n.fine.stop.leftMm;
+}
+
+void addReach(const SizeNumbers& n, const SeatQuestion& q, double placeSdMm, Seat& seat) {
+    const bool fromOstium = q.chart.depthFrom == DepthFrom::Ostium, stopped = seat.end != SeatEnd::Open;
+    const auto reach = [](const SeatNumbers& at) { return std::optional(at.stop.tMm); };
+    const double plane = stopped ? spreadOf(n.coarse, n.changed, reach) : 0.0;
+    seat.reachMm = seatEstimate(n.fine.stop.tMm + (fromOstium ? q.landingDepthMm : 0.0),
+                                stopped ? std::hypot(n.reachEdgeMm, placeSdMm) : 0.0, plane, 0.0,
+                                "straight along the sheath until the body, in the form of the wall, is stopped");
     const bool farEnough = n.fine.stop.tMm >= n.measures.farMm;
-    if (!q.tipUnfilled && (farEnough || seat.end != SeatEnd::Open)) seat.reaches = farEnough;
+    if (!q.tipUnfilled && (farEnough || stopped)) seat.reaches = farEnough;
     seat.standsBackMm = n.fine.standsBackMm;
 }
 
@@ -176,13 +197,27 @@ void addClearances(const SizeNumbers& n, const SeatQuestion& q, double placeSdMm
     for (std::size_t i = 0; i < q.neighbours.size(); ++i) {
         SeatClearance clearance;
         clearance.structure = q.neighbours[i].structure;
-        const auto of = [i](const SeatNumbers& at) { return std::optional(at.clearancesMm[i]); };
+        const auto of = [i](const SeatNumbers& at) {
+            return at.seated ? std::optional(at.clearancesMm[i]) : std::nullopt; // a line on which it has no room tells none
+        };
         clearance.mm = seatEstimate(n.fine.clearancesMm[i], placeSdMm, spreadOf(n.coarse, n.changed, of), q.markSdMm,
                                     "least distance from body and disc in place to the mark");
         if (const auto least = q.chart.leastClearanceMm.find(clearance.structure); least != q.chart.leastClearanceMm.end())
             clearance.leastMm = least->second;
         seat.clearances.push_back(std::move(clearance));
     }
+}
+
+double landingWidth(const SectionMetrics& metrics, BodyMeasure by) {
+    switch (by) {
+    case BodyMeasure::AreaDerived:
+        return metrics.areaDerivedDiameterMm.value;
+    case BodyMeasure::Longest:
+        return metrics.longestDiameterMm.value;
+    case BodyMeasure::PerimeterDerived:
+        break;
+    }
+    return metrics.perimeterDerivedDiameterMm.value;
 }
 
 /// Empty where the size has a body to seat.
@@ -195,16 +230,23 @@ std::string whyNoBody(const SeatMeasures& measures, const ChartSize& size) {
 Seat seatFrom(const SizeNumbers& n, const ChartSize& size, const SeatQuestion& q, double placeSdMm) {
     Seat seat;
     seat.name = size.name;
-    seat.freeMm = 2.0 * n.measures.freeRadiusMm;
-    seat.narrowestMm = 2.0 * n.measures.narrowestRadiusMm;
+    seat.freeMm = n.measures.limits.freeMm;
+    seat.narrowestMm = n.measures.limits.narrowestMm;
     seat.neededMm = size.leastDepthMm;
     seat.problem = whyNoBody(n.measures, size);
     if (!seat.problem.empty()) return seat;
+    addStop(n, seat);
+    if (!seat.hasRoom) {
+        seat.reaches = false;
+        return seat;
+    }
     seat.seated = n.fine.seated;
-    const auto width = [](const SeatNumbers& at) { return std::optional(2.0 * at.seated.radiusMm(0.0)); };
+    const auto width = [](const SeatNumbers& at) {
+        return at.seated ? std::optional(2.0 * at.seated->radiusMm(0.0)) : std::nullopt;
+    };
     const bool free = *width(n.fine) >= seat.freeMm;
     seat.landingWidthMm = seatEstimate(*width(n.fine), free ? 0.0 : placeSdMm, spreadOf(n.coarse, n.changed, width), 0.0,
-                                       "width in place at the landing zone: that of the circle of equal area, within the compression band");
+                                       "width in place at the landing zone by the chart's own measure, within the compression band");
     addReach(n, q, placeSdMm, seat);
     if (n.fine.beyondCircumflexPercent) {
         const double length = n.measures.farMm - n.measures.nearMm;
@@ -252,22 +294,46 @@ const char* words(SheathBasis basis) {
 }
 
 bool asksTheSameOf(const SeatQuestion& a, const SeatQuestion& b) {
-    return a.landingCentre == b.landingCentre && a.landingDepthMm == b.landingDepthMm && a.direction == b.direction &&
+    return a.landingCentre == b.landingCentre && a.landingNormal == b.landingNormal && a.landingWidthMm == b.landingWidthMm &&
+           a.plugPlaneMm == b.plugPlaneMm && a.landingDepthMm == b.landingDepthMm && a.direction == b.direction &&
            a.basis == b.basis && a.axisAtLanding == b.axisAtLanding && a.spread.shiftMm == b.spread.shiftMm &&
            a.spread.tiltDeg == b.spread.tiltDeg && a.ostium == b.ostium && a.ostiumEdgeMm == b.ostiumEdgeMm &&
            a.circumflex == b.circumflex && a.neighbours == b.neighbours && a.markSdMm == b.markSdMm &&
            a.widenedByMm == b.widenedByMm && a.tipUnfilled == b.tipUnfilled;
 }
 
-Result<SeatQuestion> seatQuestionOf(const AppendageMeasurement& measurement) {
-    const auto landing = std::find_if(measurement.landingZones.begin(), measurement.landingZones.end(),
-                                      [](const LandingZone& zone) { return zone.kind == LandingKind::Axis; });
-    if (landing == measurement.landingZones.end())
+BodyMeasure measureOf(const DeviceChart& chart) {
+    switch (chart.reading.by3d.quantity) {
+    case Quantity::LandingZoneAreaDerivedDiameter:
+        return BodyMeasure::AreaDerived;
+    case Quantity::LandingZoneLongestDiameter:
+    case Quantity::OstiumLongestDiameter:
+        return BodyMeasure::Longest;
+    default:
+        return BodyMeasure::PerimeterDerived;
+    }
+}
+
+Result<SeatQuestion> seatQuestionOf(const AppendageMeasurement& measurement, const DeviceChart& chart) {
+    const auto& zones = measurement.landingZones;
+    const auto firstOf = [&](LandingKind kind) {
+        return std::find_if(zones.begin(), zones.end(), [kind](const LandingZone& zone) { return zone.kind == kind; });
+    };
+    auto landing = chart.kind == DeviceKind::Plug ? firstOf(LandingKind::Plug) : zones.end();
+    if (landing == zones.end()) landing = firstOf(LandingKind::Axis);
+    if (landing == zones.end())
         return notSeated(ErrorCode::LandingOutsideAppendage, "there is no landing zone. Set one in the depth strip.");
     SeatQuestion q;
+    q.chart = chart;
     q.landingCentre = landing->section.center;
+    q.landingNormal = landing->section.frame.normal;
+    q.landingWidthMm = landingWidth(landing->section.metrics, measureOf(chart));
     q.landingDepthMm = landing->depthMm;
-    q.axisAtLanding = axisDirectionAt(measurement, landing->depthMm);
+    if (landing->kind == LandingKind::Plug) {
+        q.plugPlaneMm = landing->depthMm;
+        if (const auto axis = Polyline::make(measurement.axis.points)) q.landingDepthMm = axis->nearestTo(q.landingCentre).sMm;
+    }
+    q.axisAtLanding = axisDirectionAt(measurement, q.landingDepthMm);
     q.direction = accessTarget(measurement).axis;
     q.spread = measurement.ostium.proposed ? PlacementSpread::proposed() : PlacementSpread::confirmed();
     for (const Eigen::Vector2d& p : measurement.ostium.section.contour)
@@ -284,10 +350,13 @@ Result<SeatAnswer> seatSizes(const SeatWall& wall, const SeatQuestion& question,
     std::vector<SizeNumbers> numbers(count);
     std::vector<SeatMeasures> measures;
     for (std::size_t i = 0; i < count; ++i) {
-        measures.push_back(seatMeasures(question.chart, question.chart.sizes[i], question.landingDepthMm));
+        measures.push_back(seatMeasures(question, question.chart.sizes[i]));
         numbers[i].measures = measures.back();
     }
     const LookAround look(wall, question, measures);
+    const double more = look.measuresMoreMm(measureOf(question.chart));
+    for (SizeNumbers& n : numbers)
+        n.measures.limits.measuresMoreMm = more;
     const auto changes = changesOf(question.spread);
     // The fine line, the same line as coarse as those of the spread, and these.
     parallelFor(changes.size() + 2, 1, [&](std::size_t begin, std::size_t end) {
@@ -299,10 +368,12 @@ Result<SeatAnswer> seatSizes(const SeatWall& wall, const SeatQuestion& question,
                 SeatNumbers& to = fine ? n.fine : i == 1 ? n.coarse : n.changed[i - 2];
                 to = seatNumbers(wall, around, question, n.measures);
                 if (i != 1) continue;
-                const double sd = wall.placeSdMm;
-                const double nearer = seatNumbers(wall, around, question, n.measures, sd).stop.tMm;
-                const double farther = seatNumbers(wall, around, question, n.measures, -sd).stop.tMm;
-                n.reachEdgeMm = 0.5 * std::abs(farther - nearer);
+                const auto reachWith = [&](double outwards) {
+                    BodyLimits limits = n.measures.limits;
+                    limits.outwardsMm += outwards;
+                    return slideBody(wall, around, limits).tMm;
+                };
+                n.reachEdgeMm = 0.5 * std::abs(reachWith(wall.placeSdMm) - reachWith(-wall.placeSdMm));
             }
         }
     });

@@ -24,12 +24,14 @@ SeatJson sentencesJson(const std::vector<Notice>& notices) {
 
 const char* endName(SeatEnd end) {
     switch (end) {
-    case SeatEnd::Wall:
-        return "wall";
+    case SeatEnd::Narrow:
+        return "narrow";
+    case SeatEnd::Aside:
+        return "aside";
+    case SeatEnd::Strand:
+        return "strand";
     case SeatEnd::Ahead:
         return "ahead";
-    case SeatEnd::NoRoom:
-        return "no-room";
     case SeatEnd::Open:
         break;
     }
@@ -55,9 +57,10 @@ SeatJson sizeSeatJson(const Seat& seat) {
             {"landing_width_mm", valueJson(seat.landingWidthMm)},
             {"reach_mm", valueJson(seat.reachMm)},
             {"needed_mm", seat.neededMm},
+            {"has_room", seat.hasRoom},
             {"end", endName(seat.end)},
             {"reaches", seat.reaches ? SeatJson(*seat.reaches) : SeatJson(nullptr)},
-            {"stands_back_mm", seat.standsBackMm},
+            {"stands_back_mm", seat.hasRoom ? SeatJson(seat.standsBackMm) : SeatJson(nullptr)},
             {"beyond_circumflex_percent", valueJson(seat.beyondCircumflexPercent)},
             {"disc", std::move(disc)},
             {"gap_superior_mm", valueJson(seat.gapSuperiorMm)},
@@ -77,6 +80,7 @@ nlohmann::ordered_json seatJson(const SeatAnswer& answer, const SeatQuestion& qu
     return {{"basis", name(answer.basis)},
             {"direction_lps", {d.x(), d.y(), d.z()}},
             {"angle_to_axis_deg", answer.angleToAxisDeg},
+            {"plug_plane_mm", question.plugPlaneMm ? SeatJson(*question.plugPlaneMm) : SeatJson(nullptr)},
             {"widened_by_mm", question.widenedByMm},
             {"notices", sentencesJson(answer.notices)},
             {"sizes", std::move(sizes)}};

@@ -2,7 +2,7 @@
 // core/sizing.
 #pragma once
 
-#include "core/access/sheath_walls.h"
+#include "core/access/slide_body.h"
 #include "core/sizing/seat.h"
 
 #include <optional>
@@ -13,17 +13,17 @@ namespace gauge::core {
 
 /// Dimensions of a size along the line.
 struct SeatMeasures {
-    double freeRadiusMm = 0.0, narrowestRadiusMm = 0.0;
+    BodyLimits limits;
     double nearMm = 0.0, farMm = 0.0; ///< where the chart wants the body's ends, t
     std::optional<double> discRadiusMm;
     double discMm = 0.0; ///< t of the disc's face towards the tip
 };
-SeatMeasures seatMeasures(const DeviceChart& chart, const ChartSize& size, double landingDepthMm);
+SeatMeasures seatMeasures(const SeatQuestion& question, const ChartSize& size);
 
 struct SeatNumbers {
-    SheathStop stop;
+    SheathStop stop; ///< the rest is empty where this is at once
     double standsBackMm = 0.0;
-    SeatedBody seated;
+    std::optional<SeatedBody> seated;
     std::optional<double> beyondCircumflexPercent;
     std::optional<double> coverPercent, overlapMm;
     PatientVector leastOverlapAt;
@@ -31,9 +31,8 @@ struct SeatNumbers {
     std::vector<double> clearancesMm; ///< one a neighbour
 };
 
-/// @param around  the line through the landing zone's middle. @param narrower  how much nearer the wall is taken to be (edge).
-SeatNumbers seatNumbers(const SeatWall& wall, const SheathWalls& around, const SeatQuestion& question,
-                        const SeatMeasures& size, double narrowerMm = 0.0);
+/// @param around  the line through the landing zone's middle.
+SeatNumbers seatNumbers(const SeatWall& wall, const SheathWalls& around, const SeatQuestion& question, const SeatMeasures& size);
 
 /// The patient's head as it lies square to `direction`, unit; nothing where the line runs within 17 degrees of head to foot.
 std::optional<PatientVector> superiorAcross(const PatientVector& direction);

@@ -1,5 +1,6 @@
 #include "core/sizing/seat_words.h"
 
+#include "core/geometry/polyline.h"
 #include "core/number_text.h"
 #include "core/sizing/wording.h"
 
@@ -12,41 +13,65 @@ namespace {
 constexpr double kTurnedDeg = 15.0;        // from here on the direction is worth a sentence; an assumption
 constexpr double kShareWantedPercent = 200.0 / 3.0; // core/release/release_check.h: common practice, no source
 
-/// Uncertainties are rounded up, as on screen, so that none is understated.
+/// "12.3 ± 0.4 mm". Uncertainties are rounded up, as on screen, so that none is understated; where there is none, none is told.
+std::string withSpread(const Estimate& e, int decimals, const char* unit) {
+    const double scale = std::pow(10.0, decimals), rounded = std::ceil(scale * e.standardUncertainty() - 1e-9) / scale;
+    return fixed(e.value, decimals) + (rounded > 0.0 ? " ± " + fixed(rounded, decimals) : std::string()) + unit;
+}
+
 std::string spreadText(const Estimate& e) {
-    return fixed(e.value, 1) + " ± " + fixed(std::ceil(10.0 * e.standardUncertainty() - 1e-9) / 10.0, 1) + " mm";
+    return withSpread(e, 1, " mm");
 }
 
 std::string sharePercent(const Estimate& e) {
-    return fixed(e.value, 0) + " ± " + fixed(std::ceil(e.standardUncertainty() - 1e-9), 0) + " %";
+    return withSpread(e, 0, " %");
 }
 
 std::string fromWhere(const SeatQuestion& q) {
     return q.chart.depthFrom == DepthFrom::Ostium ? "from the ostium" : "from the landing plane";
 }
 
-std::string sideOfStop(const Seat& seat, const SeatQuestion& q) {
-    if (seat.end == SeatEnd::Ahead) return "the wall ahead";
+std::string whatStops(const Seat& seat, const SeatQuestion& q) {
     const PatientVector way = seat.stoppedAt - q.landingCentre;
-    return "the " + sideWords(way - way.dot(q.direction) * q.direction) + " wall";
+    const std::string side = sideWords(way - way.dot(q.direction) * q.direction);
+    switch (seat.end) {
+    case SeatEnd::Narrow:
+        return "the appendage's narrowing below " + mmText(seat.narrowestMm);
+    case SeatEnd::Strand:
+        return "a trabecula or fold on the " + side + " side";
+    case SeatEnd::Aside:
+        return "the " + side + " wall";
+    case SeatEnd::Ahead:
+    case SeatEnd::Open:
+        break;
+    }
+    return "the wall ahead";
 }
 
 Notice reachFact(const Seat& seat, const SeatQuestion& q) {
     const std::string asked = "the chart asks for " + mmText(seat.neededMm) + ".";
-    if (seat.end == SeatEnd::NoRoom)
-        return {"seat-reach",
-                "Size " + seat.name + " finds no room along the sheath: at the landing zone " + sideOfStop(seat, q) +
-                    " is nearer to the middle than half its narrowest width of " + mmText(seat.narrowestMm) + ".",
-                {}};
     if (seat.end == SeatEnd::Open)
         return {"seat-reach",
-                "Along the sheath nothing stops size " + seat.name + " within " + mmText(seat.reachMm.value) + " " +
+                "Along the sheath nothing stops size " + seat.name + " within " + mmText(seat.reachMm->value) + " " +
                     fromWhere(q) + ", where the measured images end; " + asked,
                 {}};
     return {"seat-reach",
-            "Along the sheath size " + seat.name + " reaches " + spreadText(seat.reachMm) + " " + fromWhere(q) + " before " +
-                sideOfStop(seat, q) + " stops it; " + asked,
+            "Along the sheath size " + seat.name + " reaches " + spreadText(*seat.reachMm) + " " + fromWhere(q) + " before " +
+                whatStops(seat, q) + " stops it; " + asked,
             {}};
+}
+
+Notice noRoom(const Seat& seat, const SeatQuestion& q) {
+    const std::string none = "Size " + seat.name + " finds no room along the sheath: ";
+    if (seat.end != SeatEnd::Narrow)
+        return {"seat-no-room", none + "at the landing zone " + whatStops(seat, q) + " stands in its way.", {}};
+    std::string text = none + "square to it the landing zone leaves " + mmText(seat.leftMm) +
+                       " by the chart's own measure, and its narrowest width is " + mmText(seat.narrowestMm) + ".";
+    // Where the plane itself would leave enough, it is the direction that does not.
+    if (const auto own = q.landingWidthMm; own && *own + q.widenedByMm >= seat.narrowestMm)
+        text += " The landing plane itself, " + fixed(angleBetweenDeg(q.landingNormal, q.direction), 0) +
+                " degrees off that direction, measures " + mmText(*own + q.widenedByMm) + ".";
+    return {"seat-no-room", text, {{"left_mm", fixed(seat.leftMm, 6)}}};
 }
 
 Estimate mirrored(Estimate e) {
@@ -56,6 +81,7 @@ Estimate mirrored(Estimate e) {
 
 std::string gapText(const std::optional<Estimate>& gap) {
     if (!gap) return "not seen";
+    if (std::abs(gap->value) < kTouchesMm) return "it touches the wall";
     return gap->value >= 0.0 ? spreadText(*gap) + " open"
                              : "wall pressed out by " + spreadText(mirrored(*gap));
 }
@@ -84,7 +110,8 @@ std::string sideWords(const PatientVector& direction) {
 
 std::vector<Notice> seatFacts(const Seat& seat, const SeatQuestion& q) {
     std::vector<Notice> facts;
-    if (seat.end != SeatEnd::NoRoom) facts.push_back(reachFact(seat, q)); // else it is a warning, said once
+    if (!seat.hasRoom) return facts; // a warning says it; it has no place of which to tell
+    facts.push_back(reachFact(seat, q));
     if (seat.beyondCircumflexPercent)
         facts.push_back({"seat-circumflex",
                          sharePercent(*seat.beyondCircumflexPercent) + " of the body of size " + seat.name +
@@ -98,8 +125,8 @@ std::vector<Notice> seatFacts(const Seat& seat, const SeatQuestion& q) {
                          {}});
     if (seat.gapSuperiorMm || seat.gapInferiorMm)
         facts.push_back({"seat-gaps",
-                         "At the landing zone, size " + seat.name + " being " + spreadText(seat.landingWidthMm) +
-                             " wide in place: above " + gapText(seat.gapSuperiorMm) + "; below " +
+                         "At the landing zone, size " + seat.name + " being " + spreadText(*seat.landingWidthMm) +
+                             " wide in place by the chart's own measure: above " + gapText(seat.gapSuperiorMm) + "; below " +
                              gapText(seat.gapInferiorMm) + ".",
                          {}});
     for (const SeatClearance& c : seat.clearances)
@@ -112,16 +139,12 @@ std::vector<Notice> seatFacts(const Seat& seat, const SeatQuestion& q) {
 
 std::vector<Notice> seatWarnings(const Seat& seat, const SeatQuestion& q) {
     std::vector<Notice> warnings;
-    if (seat.end == SeatEnd::NoRoom) {
-        Notice none = reachFact(seat, q);
-        none.code = "seat-no-room";
-        warnings.push_back(std::move(none));
-    } else if (!seat.reaches.value_or(true)) {
+    if (!seat.hasRoom) return {noRoom(seat, q)};
+    if (!seat.reaches.value_or(true))
         warnings.push_back({"seat-short",
-                            "Along the sheath size " + seat.name + " is stopped by " + sideOfStop(seat, q) + " " +
+                            "Along the sheath size " + seat.name + " is stopped by " + whatStops(seat, q) + " " +
                                 mmText(seat.standsBackMm) + " before its place, and would stand back by as much.",
                             {{"short_mm", fixed(seat.standsBackMm, 6)}}});
-    }
     if (seat.disc && seat.disc->overlapMm.value < 0.0)
         warnings.push_back({"seat-disc-short",
                             "The disc of size " + seat.name + " leaves the ostium open on the " +
@@ -146,6 +169,9 @@ std::vector<Notice> seatWarnings(const Seat& seat, const SeatQuestion& q) {
 std::vector<Notice> seatNotices(const SeatAnswer& answer, const SeatQuestion& q) {
     std::vector<Notice> notices;
     notices.push_back({"seat-basis", std::string("The sizes slide along ") + words(answer.basis) + ".", {}});
+    if (q.plugPlaneMm)
+        notices.push_back({"seat-plug-plane",
+                           "They land at the plug plane, " + mmText(*q.plugPlaneMm) + " beyond the ridge.", {}});
     if (answer.angleToAxisDeg > kTurnedDeg)
         notices.push_back({"seat-oblique",
                            "That direction lies " + fixed(answer.angleToAxisDeg, 0) +

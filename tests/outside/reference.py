@@ -361,9 +361,11 @@ def widths_in_views(points, normal, views):
     return widths
 
 
-def seat_reach(grid, values, line, radii):
-    """How far a disc slides along a line before scipy's interpolation finds a value of 0 or below at any of its points."""
+def seat_reach(grid, values, line, bodies):
+    """How far bodies (free and narrowest width) slide along a line: rays by scipy's interpolation, hulls by Qhull. Stopped where the
+    hull's perimeter is that of less than the narrowest width, where opposite sides shift, or where the wall dents the hull."""
     from scipy.interpolate import RegularGridInterpolator
+    from scipy.spatial import ConvexHull
 
     shape = grid["shape"]
     block = np.array(values, dtype=float).reshape(shape[::-1])
@@ -372,18 +374,48 @@ def seat_reach(grid, values, line, radii):
     first = np.cross(way, [1.0, 0.0, 0.0] if abs(way[0]) < 0.8 else [0.0, 1.0, 0.0])
     first /= np.linalg.norm(first)
     second = np.cross(way, first)
-    reach = []
-    for radius in radii:
-        ring = np.arange(0.0, 1.0, 0.125 / (np.pi * radius)) * 2 * np.pi
-        disc = [r * (np.cos(a) * first + np.sin(a) * second) for r in np.arange(radius, 0, -0.25) for a in ring]
-        disc = np.array(disc)
-        t = 0.0
-        while True:
-            nodes = (start + t * way + disc - np.array(grid["origin"])) @ np.array(grid["axes"]) / grid["step"]
-            if look(nodes[:, ::-1]).min() <= 0:
-                break
-            t += 0.02
-        reach.append(t)
+    count = 180
+    angles = 2 * np.pi * np.arange(count) / count
+    to = np.stack([np.cos(angles), np.sin(angles)], axis=1)
+    in_patient = to @ np.stack([first, second])
+    far = np.pi / 4 * max(free for free, _ in bodies)
+    steps = np.arange(0.0, far + 0.1, 0.05)
+
+    def rays(t):
+        places = start + t * way + steps[:, None, None] * in_patient[None]
+        nodes = (places - np.array(grid["origin"])) @ np.array(grid["axes"]) / grid["step"]
+        inside = look(nodes[..., ::-1])
+        wall = inside <= 0
+        at = np.where(wall.any(axis=0), wall.argmax(axis=0), 0)
+        column = np.arange(count)
+        before, there = inside[at - 1, column], inside[at, column]
+        met = steps[at] - 0.05 * there / np.where(there == before, 1.0, there - before)
+        return np.where(wall[0], 0.0, np.where(wall.any(axis=0), met, far))
+
+    def middles(r, free):
+        cut = np.minimum(r, free / 2)
+        return (cut - np.roll(cut, count // 2)) / 2
+
+    reach = [None] * len(bodies)
+    at_start, t = rays(0.0), 0.0
+    while None in reach:
+        r = rays(t)
+        for i, (free, narrowest) in enumerate(bodies):
+            if reach[i] is not None:
+                continue
+            play = (free - narrowest) / 2
+            stopped = r.min() <= 0
+            if not stopped:
+                width = ConvexHull(np.minimum(r, np.pi / 4 * free)[:, None] * to).area / np.pi
+                moved = np.abs(middles(r, free) - middles(at_start, free)).max()
+                cut = np.minimum(r, free / 2)
+                hull = ConvexHull(cut[:, None] * to).equations
+                facing = to @ hull[:, :2].T
+                dents = np.where(facing > 1e-9, -hull[:, 2] / np.where(facing > 1e-9, facing, 1.0), np.inf).min(axis=1) - cut
+                stopped = width < narrowest or moved > play or dents.max() > play
+            if stopped:
+                reach[i] = t
+        t += 0.05
     return {"reach": reach}
 
 

@@ -1,7 +1,7 @@
-// The reach of a body and distances to it, against SciPy: the same voxels looked up by its own interpolation at many points of
-// the sliding disc, and the nearest of many points of the body by its own search tree.
+// The reach of a body and distances to it, against SciPy: the same voxels looked up by its own interpolation along rays, hulls by
+// Qhull, and the nearest of many points of the body by its own search tree.
 #include "core/access/seated_body.h"
-#include "core/access/sheath_walls.h"
+#include "core/access/slide_body.h"
 
 #include "tests/core/access/analytic_walls.h"
 #include "tests/outside/python_reference.h"
@@ -13,8 +13,8 @@ using namespace gauge::test;
 
 namespace {
 
-// Steps of 0.02 mm along the line, points 0.25 mm apart on the disc: on a wall that leans, a few hundredths more.
-constexpr double kReachByPointsMm = 0.12;
+// Steps of 0.05 mm along the line; 180 rays against 96: on a wall that leans, a few hundredths more.
+constexpr double kReachByRaysMm = 0.15;
 // Points 0.1 mm apart on a surface at 3 mm or more.
 constexpr double kDistanceByPointsMm = 0.01;
 
@@ -30,7 +30,7 @@ nlohmann::json jsonOf(const BoxGrid& grid) {
 
 } // namespace
 
-TEST(SeatOutside, ReachIsThatOfManyPointsInSciPysInterpolation) {
+TEST(SeatOutside, ReachIsThatOfRaysAndHullsInSciPy) {
     std::mt19937 random(21);
     for (int seed = 0; seed < 3; ++seed) {
         Eigen::Isometry3d pose = Eigen::Isometry3d::Identity();
@@ -40,16 +40,21 @@ TEST(SeatOutside, ReachIsThatOfManyPointsInSciPysInterpolation) {
         };
         const LaidLumen one = laid(lumen, pose, randomTurn(random), 3.0, 22.0, 9.0);
         const PatientVector way = one.towards(Eigen::Vector3d(0.08, 0.0, 1.0).normalized());
-        const SheathWalls around = lookAround(one.wall, one.at(0, 0, 0), way, 0.0, 9.0);
+        const SheathWalls around = lookAround(one.wall, one.at(0, 0, 0), way, 0.0, 12.0);
         std::vector<Eigen::Vector3d> line{one.at(0, 0, 0).mm, way.mm};
+        const std::vector<std::pair<double, double>> bodies{{13.5, 6.0}, {13.5, 9.0}, {15.0, 12.0}};
         const auto other = askPython("seat_reach", {{"grid", jsonOf(one.wall.blood.grid)},
                                                     {"values", one.wall.blood.values},
                                                     {"line", toJson(line)},
-                                                    {"radii", {3.0, 4.5, 5.5}}});
+                                                    {"bodies", bodies}});
         std::size_t i = 0;
-        for (const double radius : {3.0, 4.5, 5.5})
-            EXPECT_NEAR(slideDisc(one.wall, around, radius).tMm, other["reach"][i++].get<double>(), kReachByPointsMm)
-                << "seed " << seed << " radius " << radius;
+        for (const auto& [free, narrowest] : bodies) {
+            BodyLimits limits;
+            limits.freeMm = free;
+            limits.narrowestMm = narrowest;
+            EXPECT_NEAR(slideBody(one.wall, around, limits).tMm, other["reach"][i++].get<double>(), kReachByRaysMm)
+                << "seed " << seed << " free " << free << " narrowest " << narrowest;
+        }
     }
 }
 

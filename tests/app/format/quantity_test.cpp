@@ -1,4 +1,4 @@
-#include "app/format/quantity.h"
+#include "app/format/evaluated.h"
 
 #include <gtest/gtest.h>
 #include <limits>
@@ -51,6 +51,8 @@ TEST(EstimateText, AddsComponentsInQuadrature) {
 
 TEST(EstimateText, SaysWhenTheUncertaintyWasNotEvaluated) {
     EXPECT_EQ(shown(estimate(with(20.0, 0.0), Unit::Millimetre)), "20.0 ± ? mm");
+    EXPECT_EQ(shown(evaluated(with(20.0, 0.0), Unit::Millimetre)), "20.0 mm") << "nothing moved it";
+    EXPECT_EQ(shown(evaluated(with(20.0, 0.2), Unit::Millimetre)), "20.0 ± 0.2 mm");
 }
 
 TEST(EstimateText, SaysWhenNothingWasMeasured) {

@@ -12,6 +12,7 @@
 #include "tests/app/support/synthetic_session.h"
 
 #include <QAbstractItemModelTester>
+#include <algorithm>
 #include <cmath>
 #include <gmock/gmock.h>
 
@@ -87,8 +88,12 @@ TEST_F(SeatModelTest, HasARowForEachSizeOfTheChart) {
     // Straight on in a tube of 20 mm the least size reaches its end; the greatest does not fit.
     const core::Seat& least = answers.seats().answer()->sizes.front();
     EXPECT_EQ(least.end, core::SeatEnd::Ahead);
-    EXPECT_NEAR(least.reachMm.value, 20.0, 1.0) << "from the landing plane at 10 mm to the end at 30; voxels of 1 mm";
-    EXPECT_EQ(answers.seats().answer()->sizes.back().end, core::SeatEnd::NoRoom);
+    EXPECT_NEAR(least.reachMm->value, 20.0, 1.0) << "from the landing plane at 10 mm to the end at 30; voxels of 1 mm";
+    const core::Seat& greatest = answers.seats().answer()->sizes.back();
+    EXPECT_FALSE(greatest.hasRoom);
+    EXPECT_FALSE(answers.seats().answer()->sizes.back().seated);
+    for (const int column : {app::SeatModel::BeyondArtery, app::SeatModel::Gaps, app::SeatModel::Clearances})
+        EXPECT_EQ(model.index(model.rowCount() - 1, column).data().toString(), QStringLiteral("—")) << "nothing of it in place";
     EXPECT_TRUE(model.index(model.rowCount() - 1, app::SeatModel::Reach).data(app::SeatModel::IsWarningRole).toBool());
 }
 
@@ -139,6 +144,14 @@ TEST_F(SeatModelTest, GivesTheChosenSizeToTheDrawings) {
     EXPECT_FALSE(answers.seats().chosen()) << "while the plane is dragged it would lie at the old place";
     session.dropPreviews();
     EXPECT_TRUE(answers.seats().chosen());
+}
+
+// Fit and seat must not contradict each other: what the fit counts as compressed within its band at the landing zone has room there.
+TEST_F(SeatModelTest, HaveRoomWhereTheLandingZoneLeavesTheirNarrowestWidth) {
+    const auto& sizes = answers.seats().answer()->sizes;
+    const double width = *answers.seats().question().landingWidthMm + answers.seats().question().widenedByMm;
+    for (const core::Seat& seat : sizes)
+        EXPECT_EQ(seat.hasRoom, width >= seat.narrowestMm) << seat.name << " at " << width << " mm, narrowest " << seat.narrowestMm;
 }
 
 TEST_F(SeatModelTest, IsSaidInTheirPanel) {

@@ -99,6 +99,45 @@ TEST(SeatedMesh, IsClosedTurnedOutwardsAndHoldsTheVolume) {
             EXPECT_NEAR(distanceMm(seated, p), 0.0, 1e-6) << "lines lie on the surface";
 }
 
+TEST(SeatedBody, InTheFormOfAnOvalIsMeasuredDrawnAndClosedAsOne) {
+    std::mt19937 random(6);
+    SeatedBody seated = body(random, 10.0, 0.0, 20.0);
+    const double a = 12.0, b = 8.0;
+    std::vector<double> radii;
+    for (int i = 0; i < kSeatSides; ++i) {
+        const double angle = 2.0 * std::numbers::pi * i / kSeatSides;
+        radii.push_back(a * b / std::hypot(b * std::cos(angle), a * std::sin(angle)));
+    }
+    seated.body.clear();
+    for (double t = 0.0; t <= 20.0; t += 0.5)
+        seated.body.push_back({t, 10.0, radii});
+    const SectionFrame f = frameOf(Plane{seated.origin, seated.direction});
+    const auto at = [&](double x, double y, double t) { return seated.at(t) + x * f.u + y * f.v; };
+    EXPECT_NEAR(distanceMm(seated, at(15.0, 0.0, 10.2)), 3.0, 1e-6);
+    EXPECT_NEAR(distanceMm(seated, at(0.0, 15.0, 10.2)), 7.0, 1e-6);
+    EXPECT_NEAR(distanceMm(seated, at(0.0, 0.0, 24.0)), 4.0, 1e-9) << "behind";
+    EXPECT_NEAR(distanceMm(seated, at(0.0, 12.0, 23.0)), 5.0, 1e-6) << "off the edge";
+    EXPECT_NEAR(distanceMm(seated, at(0.0, 6.0, 10.0)), -2.0, 0.02) << "inside, under the side";
+    EXPECT_NEAR(distanceMm(seated, at(3.0, 2.0, 19.0)), -1.0, 1e-9) << "inside, under the end";
+    // Beside the slope of the oval, where the distance along the radius would say too much.
+    double nearest = 1e9;
+    const Eigen::Vector2d place(12.0, 9.0);
+    for (int i = 0; i < 20000; ++i) {
+        const double angle = 2.0 * std::numbers::pi * i / 20000;
+        nearest = std::min(nearest, (place - Eigen::Vector2d(a * std::cos(angle), b * std::sin(angle))).norm());
+    }
+    EXPECT_NEAR(distanceMm(seated, at(12.0, 9.0, 7.3)), nearest, 0.03);
+    double area = 0.0;
+    for (const auto& loop : outlinesIn(seated, frameAt(seated, 7.0, 0.0)))
+        area += std::abs(signedAreaMm2(loop));
+    EXPECT_NEAR(area / (a * b * std::numbers::pi), 1.0, kSidesShare);
+    EXPECT_TRUE(topology(seatedMesh(seated)).closed());
+    EXPECT_NEAR(enclosedVolumeMm3(seatedMesh(seated)) / (20.0 * a * b * std::numbers::pi), 1.0, kSidesShare);
+    for (const auto& line : seatedLines(seated))
+        for (const PatientPoint& p : line)
+            EXPECT_NEAR(distanceMm(seated, p), 0.0, 1e-6) << "lines lie on the surface";
+}
+
 TEST(ShadowsOf, AreCircleAndRectangleOfTheClosedForms) {
     SeatedBody seated;
     seated.origin = {Eigen::Vector3d(5, 6, 7)};

@@ -54,6 +54,25 @@ private:
     std::vector<RecordedValue> m_values;
 };
 
+/// As methods say it: whoever reads a value elsewhere must see what the view is for.
+std::string aimText(ViewAim aim) {
+    switch (aim) {
+    case ViewAim::LongestWidth:
+        return "longest width";
+    case ViewAim::ShortestWidth:
+        return "shortest width";
+    case ViewAim::BendInProfile:
+        return "bend in profile";
+    case ViewAim::LeastOverlap:
+        return "least overlap with the atrium";
+    case ViewAim::OneForAll:
+        return "all aims in one view";
+    case ViewAim::EnFace:
+        break;
+    }
+    return "en face";
+}
+
 std::vector<PatientPoint> inPatient(const Section& section) {
     std::vector<PatientPoint> points;
     for (const auto& p : section.contour)
@@ -136,7 +155,7 @@ std::vector<RecordedValue> projectionValues(const CaseRecord& record, const std:
                 values.addAngles(id, view.ideal, tiltDeg, "angles of the C-arm along the plane's normal");
                 continue;
             }
-            values.addAngles(id, view.seen.angles, tiltDeg, "angles of the C-arm, best view within its reach");
+            values.addAngles(id, view.seen.angles, tiltDeg, "angles of the C-arm, best view within its reach for: " + aimText(view.aim));
             values.addWidth(id + "/width", plan, view.seen.angles, options.turn);
         }
     if (!record.projection) return values.take();

@@ -153,9 +153,6 @@ Code unitCode(std::string_view unit) {
 ValueConcept conceptOf(std::string_view id, std::string_view unit, std::optional<double> landingDepthMm) {
     for (const FixedConcept& fixed : fixedConcepts())
         if (fixed.id == id) return fixed.is;
-    // Views of the C-arm: PS3.16 annex D, 112011 and 112012 (pydicom's concept tables have them); RAO and caudal negative.
-    if (unit == "deg" && id.ends_with("/primary")) return {dcm("112011", "Positioner Primary Angle"), {}, {}};
-    if (unit == "deg" && id.ends_with("/secondary")) return {dcm("112012", "Positioner Secondary Angle"), {}, {}};
     const auto slash = id.find('/');
     const std::string_view where = slash == std::string_view::npos ? std::string_view{} : id.substr(0, slash);
     const std::string_view metric = slash == std::string_view::npos ? id : id.substr(slash + 1);
@@ -164,6 +161,14 @@ ValueConcept conceptOf(std::string_view id, std::string_view unit, std::optional
     const std::optional<Code> site = ostium    ? std::optional(kOstium)
                                      : landing ? std::optional(kLandingZone)
                                                : std::nullopt;
+    // Views of the C-arm, of the plane that they show: PS3.16 annex D, 112011 and 112012 (pydicom's concept tables have them); RAO and
+    // caudal negative. A width in a view is no length of its plane.
+    if (unit == "deg" && id.ends_with("/primary")) return {dcm("112011", "Positioner Primary Angle"), site, {}};
+    if (unit == "deg" && id.ends_with("/secondary")) return {dcm("112012", "Positioner Secondary Angle"), site, {}};
+    if (unit == "mm" && (metric.ends_with("/width") || where.starts_with("view-"))) {
+        const bool ofOstium = ostium || id.ends_with("/ostium-width");
+        return {own("projected-width", "Width of the contour as a view of the C-arm shows it"), ofOstium ? kOstium : kLandingZone, {}};
+    }
     if (unit == "mm" || unit == "mm2" || unit == "1")
         if (auto known = sectionConcept(metric, ostium, site, landing ? landingDepthMm : std::nullopt))
             return *known;

@@ -286,6 +286,13 @@ TEST(ConceptOf, NamesWhatDrawingsAndSectionsMeasure) {
     EXPECT_EQ(conceptOf("crossing/over-coaptation", "mm", {}).name.value, "131130");
     EXPECT_EQ(conceptOf("crossing/over-annulus", "mm", {}).name.scheme, codes::kPrivateScheme);
     EXPECT_EQ(conceptOf("crossing/arrival-angle", "deg", {}).site->value, "58095006");
+    // A width in a view is no length of its plane; angles tell the plane that they show.
+    EXPECT_EQ(conceptOf("landing-1/longest-width/width", "mm", 12.0).name.value, "projected-width");
+    EXPECT_EQ(*conceptOf("view-1/ostium-width", "mm", {}).site, codes::kOstium);
+    EXPECT_EQ(conceptOf("landing-1/least-width", "mm", 12.0).site->value, codes::kLandingZone.value);
+    EXPECT_NE(conceptOf("landing-1/least-width", "mm", 12.0).name.value, "projected-width");
+    EXPECT_EQ(conceptOf("landing-1/en-face/primary", "deg", {}).name.value, "112011");
+    EXPECT_EQ(conceptOf("landing-1/en-face/primary", "deg", {}).site->value, codes::kLandingZone.value);
     EXPECT_EQ(conceptOf("longest-diameter", "mm", {}).name.value,
               "131187009"); // of a drawing that claims no site
     EXPECT_FALSE(conceptOf("longest-diameter", "mm", {}).site);

@@ -338,12 +338,13 @@ void Builder::choice(const Procedure& procedure, const std::string& chartText) {
 
 /// Invented marks on the described atrium at end-systole: the annulus around the place where the ventricle meets it, leaflets that
 /// meet on the atrium's floor, the fossa on the wall towards the right atrium, 1 mm into the septum. By a straight sheath the repair's
-/// heights and the closure's angles hardly meet in this fossa; a steerable one lets one crossing serve both.
+/// heights and the closure's angles lie apart in this fossa; a steerable one lets one crossing serve both. So it is for the true axis and
+/// for the measured one, which differs from it by 2 degrees, and for axes 1.5 degrees off either.
 void Builder::septum() {
     const sample_case::Scene& scene = phaseAt(m_sample, 45.0).scene;
     const sample_case::Ellipsoid& atrium = scene.atrium;
-    const Eigen::Vector3d valve = Eigen::Vector3d(0.42, -0.45, -0.79).normalized();
-    const Eigen::Vector3d fossa = Eigen::Vector3d(-0.9165, -0.4, 0.0).normalized();
+    const Eigen::Vector3d valve = Eigen::Vector3d(0.42, -0.60, -1.00).normalized();
+    const Eigen::Vector3d fossa = Eigen::Vector3d(-0.9165, -0.4, -0.1).normalized();
     /// On the atrium's surface, where its normal is turned from `middle` by these angles.
     const auto around = [&](const Eigen::Vector3d& middle, double firstDeg, double secondDeg, double turn, double outMm) {
         const Eigen::Vector3d first = Eigen::Vector3d::UnitZ().cross(middle).normalized(), second = middle.cross(first);
@@ -359,12 +360,12 @@ void Builder::septum() {
     for (const double degrees : {-14.0, 0.0, 14.0})
         marks.coaptation.push_back(around(valve, degrees, 0.0, 0.0, 0.0));
     for (int i = 0; i < kRimPoints; ++i)
-        marks.fossa.push_back(around(fossa, 15.0, 17.0, 2.0 * std::numbers::pi * i / kRimPoints, 1.0));
+        marks.fossa.push_back(around(fossa, 15.0, 25.0, 2.0 * std::numbers::pi * i / kRimPoints, 1.0));
     marks.aorticRoot = scene.patientFrom({-19.6, -45.0, 3.0});
     set(marks);
     SeptumPlan plan;
     if (const auto seen = core::crossingScene(marks, std::nullopt, phaseAt(m_sample, 45.0).marks.atrium))
-        plan.crossing = seen->face.frame.patientFromSection({1.5, 5.5});
+        plan.crossing = seen->face.frame.patientFromSection({1.7, 11.4});
     set(plan);
 }
 

@@ -7,6 +7,7 @@
 #include "app/format/patient_words.h"
 #include "app/report/printed_report.h"
 
+#include <memory>
 #include <vector>
 
 namespace gauge::app {
@@ -18,6 +19,8 @@ struct CaseReportSource {
     const Answers* answers = nullptr;               ///< never null; finished
     const ComparisonModel* comparison = nullptr; ///< the comparison table as on screen; null: the part is left out
     std::vector<ReportPicture> pictures;
+    std::shared_ptr<const core::Volume> volume;  ///< null: without pictures cut from the images
+    const core::LandingZone* landing = nullptr;  ///< the one that is shown; may be null
     bool namesHidden = false;
     QString program; ///< name and version
     QString time;    ///< when the report was made

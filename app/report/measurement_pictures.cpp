@@ -106,7 +106,7 @@ QImage sectionPicture(const core::Volume& volume, const core::Section& section, 
     QPainter painter(&canvas.image);
     painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}, canvas.dots));
     drawCrossSection(painter, canvas.area, map, section, role, CrossSectionLabels::Key);
-    if (seat) drawSeatLabel(painter, drawSeat(painter, map, seat->seated), seatLabel(*seat), canvas.area);
+    if (seat && seat->seated) drawSeatLabel(painter, drawSeat(painter, map, *seat->seated), seatLabel(*seat), canvas.area);
     return canvas.image;
 }
 

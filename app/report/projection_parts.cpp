@@ -4,10 +4,12 @@
 #include "app/format/evidence_words.h"
 #include "app/format/projection_words.h"
 #include "app/format/quantity.h"
+#include "app/report/radiograph_picture.h"
 #include "app/report/report_parts.h"
 #include "core/record/projection_values.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 namespace gauge::app {
 namespace {
@@ -88,6 +90,18 @@ QString conditions(const core::CaseRecord& record) {
     return text;
 }
 
+/// The view to be shown as a radiograph: the first chosen one whose plane still stands, else the first edge-on one of the landing zone.
+const core::RecordedView* shownView(const core::CaseRecord& record, const std::vector<core::RecordedView>& views) {
+    const auto found = std::find_if(views.begin(), views.end(), [&](const core::RecordedView& view) {
+        return view.chosen && !core::isStale(record, record.projection->content.views[*view.chosen]);
+    });
+    if (found != views.end()) return &*found;
+    const auto named = std::find_if(views.begin(), views.end(), [](const core::RecordedView& view) {
+        return !view.chosen && view.aim && view.aim != core::ViewAim::EnFace && view.section == core::kLandingSection;
+    });
+    return named == views.end() ? nullptr : &*named;
+}
+
 } // namespace
 
 ReportSection projectionPart(const CaseReportSource& source) {
@@ -103,6 +117,9 @@ ReportSection projectionPart(const CaseReportSource& source) {
     section.blocks.push_back(std::vector<ReportPicture>{
         {projectionImage(ProjectionForm::Dome, kDomeSize, picture), QCoreApplication::translate("Report", "Views of the C-arm, as its detector sees the patient from the front"), 0.38},
         {projectionImage(ProjectionForm::Curve, kCurveSize, picture), QCoreApplication::translate("Report", "Edge-on views by their angles"), 0.58}});
+    if (const core::RecordedView* shown = shownView(record, views))
+        if (auto radiograph = radiographPicture(source, shown->angles))
+            section.blocks.push_back(std::vector<ReportPicture>{std::move(*radiograph)});
     return section;
 }
 

@@ -262,6 +262,8 @@ PrintedReport printedReport(Answers& answers, bool namesHidden) {
     source.answers = &answers;
     source.comparison = &comparison;
     source.pictures = forPaper(keyPictures(answers, PictureUse::Paper));
+    if (const LoadedImages* images = answers.session().images()) source.volume = images->ct.volume;
+    source.landing = answers.session().landing();
     source.namesHidden = namesHidden;
     source.program = programName();
     source.time = currentTime();

@@ -66,9 +66,9 @@ ReportSection seatPart(const CaseReportSource& source) {
     }
     section.blocks.push_back(seatTable(*source.answers));
     section.blocks.push_back(ReportParagraph{
-        QCoreApplication::translate("Report", "A model of geometry: a straight, rigid body of revolution with the chart's dimensions slides into "
-                                              "the blood that was measured. It knows no force, no turning on the way and no give beyond the "
-                                              "chart's compression."),
+        QCoreApplication::translate("Report", "A model of geometry: a straight body with the chart's dimensions slides into the blood that was "
+                                              "measured and takes the form of its wall, as far as the chart's compression allows by the chart's "
+                                              "own measure. It knows no force and no turning on the way."),
         Weight::Soft});
     return section;
 }

@@ -79,7 +79,7 @@
 <context>
     <name>Answers</name>
     <message>
-        <source>No device chart is loaded: load one typed from the device&apos;s current instructions, or a demonstration chart.</source>
+        <source>No device chart is loaded: load one typed from the device's current instructions, or a demonstration chart.</source>
         <translation>Keine Größentabelle ist geladen: eine aus der aktuellen Gebrauchsanweisung abgetippte oder eine Übungstabelle laden.</translation>
     </message>
     <message>
@@ -374,7 +374,7 @@
         <translation>Die Bibliothek kann nicht geprüft werden</translation>
     </message>
     <message>
-        <source>The file&apos;s pages are damaged.</source>
+        <source>The file's pages are damaged.</source>
         <translation>Die Seiten der Datei sind beschädigt.</translation>
     </message>
     <message>
@@ -498,7 +498,7 @@
         <translation>es gibt keine abgewiesene Version mit dieser Nummer.</translation>
     </message>
     <message>
-        <source>the library&apos;s file itself is damaged</source>
+        <source>the library's file itself is damaged</source>
         <translation>die Datei der Bibliothek selbst ist beschädigt</translation>
     </message>
 </context>
@@ -520,7 +520,7 @@
         <translation>Software für Forschung und Lehre, kein Medizinprodukt; nicht als alleinige Grundlage klinischer Entscheidungen.</translation>
     </message>
     <message>
-        <source>Measurements must be confirmed by a licensed practitioner; device choice follows the device&apos;s current instructions for use, local protocol and law.</source>
+        <source>Measurements must be confirmed by a licensed practitioner; device choice follows the device's current instructions for use, local protocol and law.</source>
         <translation>Messungen muss eine approbierte Fachkraft bestätigen; die Wahl des Implantats folgt seiner aktuellen Gebrauchsanweisung, dem örtlichen Protokoll und dem Recht.</translation>
     </message>
     <message>
@@ -650,7 +650,7 @@
         <translation>Wie lang ist es zwischen den Marken?</translation>
     </message>
     <message>
-        <source>What is the catheter&apos;s outer diameter, as printed? (French divided by 3 is only near it.)</source>
+        <source>What is the catheter's outer diameter, as printed? (French divided by 3 is only near it.)</source>
         <translation>Wie groß ist der aufgedruckte Außendurchmesser des Katheters? (French durch 3 kommt ihm nur nahe.)</translation>
     </message>
     <message>
@@ -755,7 +755,7 @@
         <translation>größte der Ansichten</translation>
     </message>
     <message>
-        <source>Largest width among the views: no contour&apos;s diameter</source>
+        <source>Largest width among the views: no contour's diameter</source>
         <translation>Größte Weite unter den Ansichten: kein Durchmesser einer Kontur</translation>
     </message>
     <message>
@@ -763,7 +763,7 @@
         <translation>einzelne Ansicht</translation>
     </message>
     <message>
-        <source>Width in one view: no contour&apos;s diameter</source>
+        <source>Width in one view: no contour's diameter</source>
         <translation>Weite in einer Ansicht: kein Durchmesser einer Kontur</translation>
     </message>
     <message>
@@ -843,7 +843,7 @@
         <translation>ab der Landezone</translation>
     </message>
     <message>
-        <source>From the landing zone&apos;s centre along the ostium&apos;s normal to the opposite wall</source>
+        <source>From the landing zone's centre along the ostium's normal to the opposite wall</source>
         <translation>Von der Mitte der Landezone entlang der Normalen des Ostiums bis zur Gegenwand</translation>
     </message>
     <message>
@@ -1281,19 +1281,19 @@
         <translation>Die Punktwerte für Schlaganfall und Blutung wissen nichts von der Reparatur; ihre Raten stehen wie veröffentlicht, nicht angepasst.</translation>
     </message>
     <message>
-        <source>A left atrial mean pressure of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
+        <source>A left atrial mean pressure of %1 (%2, state "%3") lies outside %4 to %5.</source>
         <translation>Ein linksatrialer Mitteldruck von %1 (%2, Zustand „%3“) liegt außerhalb von %4 bis %5.</translation>
     </message>
     <message>
-        <source>A v wave of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
+        <source>A v wave of %1 (%2, state "%3") lies outside %4 to %5.</source>
         <translation>Eine v-Welle von %1 (%2, Zustand „%3“) liegt außerhalb von %4 bis %5.</translation>
     </message>
     <message>
-        <source>A mean mitral gradient of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
+        <source>A mean mitral gradient of %1 (%2, state "%3") lies outside %4 to %5.</source>
         <translation>Ein mittlerer Mitralgradient von %1 (%2, Zustand „%3“) liegt außerhalb von %4 bis %5.</translation>
     </message>
     <message>
-        <source>A heart rate of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
+        <source>A heart rate of %1 (%2, state "%3") lies outside %4 to %5.</source>
         <translation>Eine Herzfrequenz von %1 (%2, Zustand „%3“) liegt außerhalb von %4 bis %5.</translation>
     </message>
     <message>
@@ -1301,27 +1301,27 @@
         <translation>Sehen Sie noch einmal nach.</translation>
     </message>
     <message>
-        <source>The v wave of %1 lies below the mean of %2 (%3, state &quot;%4&quot;); a peak cannot.</source>
+        <source>The v wave of %1 lies below the mean of %2 (%3, state "%4"); a peak cannot.</source>
         <translation>Die v-Welle von %1 liegt unter dem Mittel von %2 (%3, Zustand „%4“); eine Spitze kann das nicht.</translation>
     </message>
     <message>
-        <source>The mean mitral gradient of %1 exceeds the left atrial mean pressure of %2 (%3, state &quot;%4&quot;), which would need a ventricle filling below 0 mmHg.</source>
+        <source>The mean mitral gradient of %1 exceeds the left atrial mean pressure of %2 (%3, state "%4"), which would need a ventricle filling below 0 mmHg.</source>
         <translation>Der mittlere Mitralgradient von %1 übersteigt den linksatrialen Mitteldruck von %2 (%3, Zustand „%4“), was eine Kammerfüllung unter 0 mmHg verlangte.</translation>
     </message>
     <message>
-        <source>Systolic flow in the pulmonary veins is reversed but regurgitation is graded %1 (%2, state &quot;%3&quot;); grade it again.</source>
+        <source>Systolic flow in the pulmonary veins is reversed but regurgitation is graded %1 (%2, state "%3"); grade it again.</source>
         <translation>Der systolische Fluss der Lungenvenen ist umgekehrt, die Insuffizienz aber als %1 eingestuft (%2, Zustand „%3“); stufen Sie sie noch einmal ein.</translation>
     </message>
     <message>
-        <source>Left atrial mean pressure rose from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Left atrial mean pressure rose from %1 to %2 (%3, state "%4").</source>
         <translation>Der linksatriale Mitteldruck stieg von %1 auf %2 (%3, Zustand „%4“).</translation>
     </message>
     <message>
-        <source>Left atrial mean pressure fell from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Left atrial mean pressure fell from %1 to %2 (%3, state "%4").</source>
         <translation>Der linksatriale Mitteldruck fiel von %1 auf %2 (%3, Zustand „%4“).</translation>
     </message>
     <message>
-        <source>Left atrial mean pressure did not fall with the repair: from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Left atrial mean pressure did not fall with the repair: from %1 to %2 (%3, state "%4").</source>
         <translation>Der linksatriale Mitteldruck fiel mit der Reparatur nicht: von %1 auf %2 (%3, Zustand „%4“).</translation>
     </message>
     <message>
@@ -1329,15 +1329,15 @@
         <translation>In einem großen Register fiel er nur bei 59 %.</translation>
     </message>
     <message>
-        <source>Rhythm changed from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Rhythm changed from %1 to %2 (%3, state "%4").</source>
         <translation>Der Rhythmus wechselte von %1 zu %2 (%3, Zustand „%4“).</translation>
     </message>
     <message>
-        <source>Ventilation changed from %1 to %2 (%3, state &quot;%4&quot;): pressures are not alike.</source>
+        <source>Ventilation changed from %1 to %2 (%3, state "%4"): pressures are not alike.</source>
         <translation>Die Beatmung wechselte von %1 zu %2 (%3, Zustand „%4“): Die Drücke sind nicht vergleichbar.</translation>
     </message>
     <message>
-        <source>Mitral regurgitation changed from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Mitral regurgitation changed from %1 to %2 (%3, state "%4").</source>
         <translation>Die Mitralinsuffizienz änderte sich von %1 zu %2 (%3, Zustand „%4“).</translation>
     </message>
     <message>
@@ -1365,7 +1365,7 @@
         <translation>Angegebene Unsicherheiten gelten für Voxel bis 1 mm; benutzen Sie eine Rekonstruktion mit dünnen Schichten.</translation>
     </message>
     <message>
-        <source>%1 of the profile&apos;s sections could not be measured (they open sideways or are too small) and are left out.</source>
+        <source>%1 of the profile's sections could not be measured (they open sideways or are too small) and are left out.</source>
         <translation>%1 Schnitte des Profils ließen sich nicht messen (sie öffnen sich seitlich oder sind zu klein) und fehlen.</translation>
     </message>
     <message>
@@ -1377,7 +1377,7 @@
         <translation>Tiefe und Volumen sind Untergrenzen; schließen Sie einen Thrombus aus, bevor etwas hineinkommt.</translation>
     </message>
     <message>
-        <source>The appendage&apos;s tip reads %1 where the atrium reads %2: poor filling by slow flow, or thrombus.</source>
+        <source>The appendage's tip reads %1 where the atrium reads %2: poor filling by slow flow, or thrombus.</source>
         <translation>Die Spitze des Vorhofohrs misst %1, wo der Vorhof %2 misst: schlechte Füllung durch langsamen Fluss oder ein Thrombus.</translation>
     </message>
     <message>
@@ -1409,7 +1409,7 @@
         <translation>Keine Unsicherheit der Weiten wurde angegeben; %1 wurden angenommen.</translation>
     </message>
     <message>
-        <source>The beam is tilted by %1 to the appendage&apos;s axis; the directions of the widths were corrected for it.</source>
+        <source>The beam is tilted by %1 to the appendage's axis; the directions of the widths were corrected for it.</source>
         <translation>Der Strahl ist um %1 zur Achse des Vorhofohrs gekippt; die Richtungen der Weiten wurden dafür korrigiert.</translation>
     </message>
     <message>
@@ -1421,7 +1421,7 @@
         <translation>Die Weiten liegen innerhalb ihrer Unsicherheit auf keiner gemeinsamen Ellipse (Rest %1); keine einzelne Ansicht ist schuld.</translation>
     </message>
     <message>
-        <source>Each view&apos;s agreeing width is given, and the uncertainties were enlarged.</source>
+        <source>Each view's agreeing width is given, and the uncertainties were enlarged.</source>
         <translation>Für jede Ansicht steht die Weite, die passen würde, und die Unsicherheiten wurden vergrößert.</translation>
     </message>
     <message>
@@ -1449,7 +1449,7 @@
         <translation>Eine Weite von %1 bei %2 ist für ein Vorhofohr ungewöhnlich (4 bis 60 mm): Prüfen Sie Einheit und Maßstab.</translation>
     </message>
     <message>
-        <source>The view &quot;%1&quot; is left out: its probe angle is not known.</source>
+        <source>The view "%1" is left out: its probe angle is not known.</source>
         <translation>Die Ansicht „%1“ bleibt weg: Ihr Sondenwinkel ist nicht bekannt.</translation>
     </message>
     <message>
@@ -1461,7 +1461,7 @@
         <translation>Die Landmarken von Echo und CT passen nicht besser als %1 zueinander (quadratisches Mittel), mehr als ihre Unsicherheiten erlauben: andere Füllung oder Phase, oder eine davon ist eine andere Struktur.</translation>
     </message>
     <message>
-        <source>The pose&apos;s uncertainty was enlarged.</source>
+        <source>The pose's uncertainty was enlarged.</source>
         <translation>Die Unsicherheit der Lage wurde vergrößert.</translation>
     </message>
     <message>
@@ -1481,7 +1481,7 @@
         <translation>Zeichnen Sie eine Seite der Grundlinie nach.</translation>
     </message>
     <message>
-        <source>The scale marked by hand says %1, the scanner&apos;s calibration of the region %2, which differs by %3.</source>
+        <source>The scale marked by hand says %1, the scanner's calibration of the region %2, which differs by %3.</source>
         <translation>Der von Hand markierte Maßstab sagt %1, die Kalibrierung des Bereichs durch das Gerät %2, das weicht um %3 ab.</translation>
     </message>
     <message>
@@ -1493,11 +1493,11 @@
         <translation>Der Maßstab beruht auf einem nur %1 Pixel breiten Gegenstand; damit gemessene Längen sind grob.</translation>
     </message>
     <message>
-        <source>The sheath&apos;s outer diameter of %1 is exactly %2 F.</source>
+        <source>The sheath's outer diameter of %1 is exactly %2 F.</source>
         <translation>Der Außendurchmesser der Schleuse von %1 ist genau %2 F.</translation>
     </message>
     <message>
-        <source>A sheath&apos;s French is its bore: make sure that this is the outside.</source>
+        <source>A sheath's French is its bore: make sure that this is the outside.</source>
         <translation>Das French einer Schleuse ist ihre Lichte: Vergewissern Sie sich, dass dies außen ist.</translation>
     </message>
     <message>
@@ -1509,11 +1509,11 @@
         <translation>Spülen Sie ihn, oder benutzen Sie einen anderen Maßstab.</translation>
     </message>
     <message>
-        <source>No size of &quot;%1&quot; accepts %2 at %3: it is %4 below the nearest band, %5 of size %6.</source>
+        <source>No size of "%1" accepts %2 at %3: it is %4 below the nearest band, %5 of size %6.</source>
         <translation>Keine Größe von „%1“ nimmt %2 bei %3 an: Das liegt %4 unter dem nächsten Band, %5 bei Größe %6.</translation>
     </message>
     <message>
-        <source>No size of &quot;%1&quot; accepts %2 at %3: it is %4 above the nearest band, %5 of size %6.</source>
+        <source>No size of "%1" accepts %2 at %3: it is %4 above the nearest band, %5 of size %6.</source>
         <translation>Keine Größe von „%1“ nimmt %2 bei %3 an: Das liegt %4 über dem nächsten Band, %5 bei Größe %6.</translation>
     </message>
     <message>
@@ -1521,11 +1521,11 @@
         <translation>Zwischen zwei Größen: %1 passt mit einer Chance von %2, %3 mit %4; über die Drücke des Alltags %5 und %6.</translation>
     </message>
     <message>
-        <source>No size of &quot;%1&quot; finds its depth: size %2 needs %3, which is %4 more than there is.</source>
+        <source>No size of "%1" finds its depth: size %2 needs %3, which is %4 more than there is.</source>
         <translation>Keine Größe von „%1“ findet ihre Tiefe: Größe %2 braucht %3, das sind %4 mehr als vorhanden.</translation>
     </message>
     <message>
-        <source>The left atrial pressure of the state &quot;%1&quot; (%2) was not measured; the readings leave it at %3, give or take %4.</source>
+        <source>The left atrial pressure of the state "%1" (%2) was not measured; the readings leave it at %3, give or take %4.</source>
         <translation>Der linksatriale Druck des Zustands „%1“ (%2) wurde nicht gemessen; nach den Messwerten liegt er bei %3, plus oder minus %4.</translation>
     </message>
     <message>
@@ -1545,7 +1545,7 @@
         <translation>In einem Register von 2629 Patienten fiel der mittlere Druck bei 59 %.</translation>
     </message>
     <message>
-        <source>The state &quot;%1&quot; was read at %2; the chart wants at least %3.</source>
+        <source>The state "%1" was read at %2; the chart wants at least %3.</source>
         <translation>Der Zustand „%1“ wurde bei %2 gemessen; die Tabelle verlangt mindestens %3.</translation>
     </message>
     <message>
@@ -1553,15 +1553,15 @@
         <translation>Messen Sie nach Auffüllen noch einmal, wenn das Behandlungsteam das Auffüllen für sicher hält.</translation>
     </message>
     <message>
-        <source>%1 of the state &quot;%2&quot; (%3) was not read at end-systole, when the appendage is largest and the chart wants it.</source>
+        <source>%1 of the state "%2" (%3) was not read at end-systole, when the appendage is largest and the chart wants it.</source>
         <translation>%1 des Zustands „%2“ (%3) wurde nicht endsystolisch gemessen, wenn das Vorhofohr am größten ist und die Tabelle es verlangt.</translation>
     </message>
     <message>
-        <source>%1 of the state &quot;%2&quot; (%3) comes from beats of different length; its widths may belong to different fillings.</source>
+        <source>%1 of the state "%2" (%3) comes from beats of different length; its widths may belong to different fillings.</source>
         <translation>%1 des Zustands „%2“ (%3) stammt aus verschieden langen Schlägen; die Weiten können zu verschiedenen Füllungen gehören.</translation>
     </message>
     <message>
-        <source>%1 (state &quot;%2&quot;) and CT (state &quot;%3&quot;) differ by %4, both carried to %5; published differences lie from %6.</source>
+        <source>%1 (state "%2") and CT (state "%3") differ by %4, both carried to %5; published differences lie from %6.</source>
         <translation>%1 (Zustand „%2“) und CT (Zustand „%3“) unterscheiden sich um %4, beide auf %5 übertragen; veröffentlichte Unterschiede liegen bei %6.</translation>
     </message>
     <message>
@@ -1637,7 +1637,7 @@
         <translation>Zu flach: Größe %1 braucht %2 %3; vorhanden sind %4 (%5), es fehlen %6.</translation>
     </message>
     <message>
-        <source>The disc of size %1 (%2) does not cover the ostium: with an overlap of %3 it is %4 too small for the ostium&apos;s longest diameter.</source>
+        <source>The disc of size %1 (%2) does not cover the ostium: with an overlap of %3 it is %4 too small for the ostium's longest diameter.</source>
         <translation>Die Scheibe der Größe %1 (%2) deckt das Ostium nicht: Mit einer Überlappung von %3 ist sie um %4 zu klein für den längsten Durchmesser des Ostiums.</translation>
     </message>
     <message>
@@ -1693,15 +1693,15 @@
         <translation>Von den Drücken, mit denen das Implantat leben wird, wurden nicht beide angegeben; %1 bis %2 werden angenommen.</translation>
     </message>
     <message>
-        <source>The pressure of the state &quot;%1&quot; (%2) lies above the living range; raise its highest pressure if that may come back.</source>
+        <source>The pressure of the state "%1" (%2) lies above the living range; raise its highest pressure if that may come back.</source>
         <translation>Der Druck des Zustands „%1“ (%2) liegt über dem Alltagsbereich; heben Sie dessen höchsten Druck an, falls das wiederkommen kann.</translation>
     </message>
     <message>
-        <source>No reading is the chart&apos;s number by three-dimensional imaging; its number by two-dimensional imaging is used: %1 as %2.</source>
+        <source>No reading is the chart's number by three-dimensional imaging; its number by two-dimensional imaging is used: %1 as %2.</source>
         <translation>Kein Messwert ist die Zahl der Tabelle aus dreidimensionaler Bildgebung; ihre Zahl aus zweidimensionaler wird benutzt: %1 als %2.</translation>
     </message>
     <message>
-        <source>%1 of the state &quot;%2&quot; (%3, %4, %5) is shown with weight 0:</source>
+        <source>%1 of the state "%2" (%3, %4, %5) is shown with weight 0:</source>
         <translation>%1 des Zustands „%2“ (%3, %4, %5) wird mit Gewicht 0 gezeigt:</translation>
     </message>
     <message>
@@ -1709,7 +1709,7 @@
         <translation>Gemessen ist: %1; gefragt ist: %2.</translation>
     </message>
     <message>
-        <source>It was read with an implant in the appendage (%1): the width is no longer the appendage&apos;s own.</source>
+        <source>It was read with an implant in the appendage (%1): the width is no longer the appendage's own.</source>
         <translation>Gemessen mit einem Implantat im Vorhofohr (%1): Die Weite ist nicht mehr die des Vorhofohrs selbst.</translation>
     </message>
     <message>
@@ -1721,11 +1721,11 @@
         <translation>Die Weite einer einzelnen Ansicht hat kein Gegenstück in einer Kontur, außer das CT sagt die Weite derselben Ansicht voraus.</translation>
     </message>
     <message>
-        <source>The chart&apos;s reading by two-dimensional imaging is the %1; this one is not.</source>
+        <source>The chart's reading by two-dimensional imaging is the %1; this one is not.</source>
         <translation>Der Messwert der Tabelle aus zweidimensionaler Bildgebung ist: %1; dieser ist es nicht.</translation>
     </message>
     <message>
-        <source>The phase of the reading by %1 in the state &quot;%2&quot; is not known.</source>
+        <source>The phase of the reading by %1 in the state "%2" is not known.</source>
         <translation>Die Phase des Messwerts (%1) im Zustand „%2“ ist nicht bekannt.</translation>
     </message>
     <message>
@@ -1733,15 +1733,15 @@
         <translation>Die Tiefe ist nicht bekannt; keine Größe wird danach beurteilt.</translation>
     </message>
     <message>
-        <source>The chart counts depth from the landing plane; the depth from the ostium less each size&apos;s landing offset is used.</source>
+        <source>The chart counts depth from the landing plane; the depth from the ostium less each size's landing offset is used.</source>
         <translation>Die Tabelle zählt die Tiefe ab der Landeebene; benutzt wird die Tiefe ab dem Ostium abzüglich des Landeversatzes jeder Größe.</translation>
     </message>
     <message>
-        <source>How much this appendage widens with pressure rests mostly on loading studies and an assumption (share of this patient&apos;s own readings: %1).</source>
+        <source>How much this appendage widens with pressure rests mostly on loading studies and an assumption (share of this patient's own readings: %1).</source>
         <translation>Wie stark sich dieses Vorhofohr mit dem Druck weitet, beruht vor allem auf Belastungsstudien und einer Annahme (Anteil eigener Messwerte dieses Patienten: %1).</translation>
     </message>
     <message>
-        <source>Two readings by one method at two measured pressures would make it the patient&apos;s own.</source>
+        <source>Two readings by one method at two measured pressures would make it the patient's own.</source>
         <translation>Zwei Messwerte mit einem Verfahren bei zwei gemessenen Drücken machten ihn dem Patienten eigen.</translation>
     </message>
     <message>
@@ -1749,15 +1749,15 @@
         <translation>Warum sich die Drücke unterscheiden, wurde nicht gesagt: Eine vorübergehende und eine dauerhafte Änderung werden gezeigt, der Bereich der Weiten ist daher größer als für jede allein.</translation>
     </message>
     <message>
-        <source>The left atrial pressure of the state &quot;%1&quot; was measured directly already; once more would tell little.</source>
+        <source>The left atrial pressure of the state "%1" was measured directly already; once more would tell little.</source>
         <translation>Der linksatriale Druck des Zustands „%1“ wurde schon direkt gemessen; noch einmal brächte wenig.</translation>
     </message>
     <message>
-        <source>Left atrial pressure measured directly today, and taken for the state &quot;%1&quot;.</source>
+        <source>Left atrial pressure measured directly today, and taken for the state "%1".</source>
         <translation>Linksatrialer Druck heute direkt gemessen und für den Zustand „%1“ genommen.</translation>
     </message>
     <message>
-        <source>Left atrial pressure measured directly in the state &quot;%1&quot;.</source>
+        <source>Left atrial pressure measured directly in the state "%1".</source>
         <translation>Linksatrialer Druck im Zustand „%1“ direkt gemessen.</translation>
     </message>
     <message>
@@ -1765,7 +1765,7 @@
         <translation>Ein weiterer Messwert im 2D-Echo, %1, bei %2.</translation>
     </message>
     <message>
-        <source>One more reading by 2D echo, %1, in the state &quot;%2&quot;.</source>
+        <source>One more reading by 2D echo, %1, in the state "%2".</source>
         <translation>Ein weiterer Messwert im 2D-Echo, %1, im Zustand „%2“.</translation>
     </message>
     <message>
@@ -1773,7 +1773,7 @@
         <translation>Eine Kontur im 3D-Echo bei %1.</translation>
     </message>
     <message>
-        <source>A contour by 3D echo in the state &quot;%1&quot;.</source>
+        <source>A contour by 3D echo in the state "%1".</source>
         <translation>Eine Kontur im 3D-Echo im Zustand „%1“.</translation>
     </message>
     <message>
@@ -1781,7 +1781,7 @@
         <translation>%1 (%2) nach Auffüllen auf %3, wenn das Behandlungsteam das Auffüllen für sicher hält.</translation>
     </message>
     <message>
-        <source>The chart&apos;s sizes %1 and %2 both accept readings from %3 to %4.</source>
+        <source>The chart's sizes %1 and %2 both accept readings from %3 to %4.</source>
         <translation>Die Größen %1 und %2 der Tabelle nehmen beide Messwerte von %3 bis %4 an.</translation>
     </message>
     <message>
@@ -1789,7 +1789,7 @@
         <translation>Keine Größe der Tabelle nimmt Messwerte zwischen %1 und %2 an (zwischen den Größen %3 und %4).</translation>
     </message>
     <message>
-        <source>The chart &quot;%1&quot; is invented for demonstration: it describes no device.</source>
+        <source>The chart "%1" is invented for demonstration: it describes no device.</source>
         <translation>Die Tabelle „%1“ ist zur Vorführung erfunden: Sie beschreibt kein Gerät.</translation>
     </message>
     <message>
@@ -1809,7 +1809,7 @@
         <translation>Die Messwerte (%1) gehören zu keinem Moment des Verlaufs: Ihr Druck gilt als nicht gemessen.</translation>
     </message>
     <message>
-        <source>Readings name the moment &quot;%1&quot;, which the case does not hold: their pressure counts as not measured.</source>
+        <source>Readings name the moment "%1", which the case does not hold: their pressure counts as not measured.</source>
         <translation>Messwerte nennen den Moment „%1“, den der Fall nicht enthält: Ihr Druck gilt als nicht gemessen.</translation>
     </message>
     <message>
@@ -1817,11 +1817,11 @@
         <translation>Die CT-Phase bei %1 des Schlags gilt als %2 (30 bis 50 % gelten als Endsystole: übliche Praxis, ohne Quelle).</translation>
     </message>
     <message>
-        <source>Only the v wave is recorded for state &quot;%1&quot;: a mean of %2 is taken from it (%3).</source>
+        <source>Only the v wave is recorded for state "%1": a mean of %2 is taken from it (%3).</source>
         <translation>Für den Zustand „%1“ ist nur die v-Welle vermerkt: Ein Mittel von %2 wird daraus genommen (%3).</translation>
     </message>
     <message>
-        <source>No left atrial pressure is recorded for state &quot;%1&quot;: %2 is taken (%3: %4).</source>
+        <source>No left atrial pressure is recorded for state "%1": %2 is taken (%3: %4).</source>
         <translation>Für den Zustand „%1“ ist kein linksatrialer Druck vermerkt: %2 wird angenommen (%3: %4).</translation>
     </message>
     <message>
@@ -1829,11 +1829,11 @@
         <translation>Ihn zu messen würde jede Antwort genauer machen.</translation>
     </message>
     <message>
-        <source>Nobody said how the pressure of state &quot;%1&quot;, %2, was obtained: an uncertainty of %3 is taken.</source>
+        <source>Nobody said how the pressure of state "%1", %2, was obtained: an uncertainty of %3 is taken.</source>
         <translation>Niemand sagte, wie der Druck des Zustands „%1“, %2, gewonnen wurde: Eine Unsicherheit von %3 wird angenommen.</translation>
     </message>
     <message>
-        <source>The v wave of state &quot;%1&quot;, %2, lies below its mean, %3; a peak cannot.</source>
+        <source>The v wave of state "%1", %2, lies below its mean, %3; a peak cannot.</source>
         <translation>Die v-Welle des Zustands „%1“, %2, liegt unter ihrem Mittel, %3; eine Spitze kann das nicht.</translation>
     </message>
     <message>
@@ -1853,11 +1853,11 @@
         <translation>Kein Messwert zählt als besser als %1; angegeben für %2: %3.</translation>
     </message>
     <message>
-        <source>The decision pressure is %1, outside the %2 that the loading studies span: the uncertainty of the pressure&apos;s effect is multiplied by %3 (assumption).</source>
+        <source>The decision pressure is %1, outside the %2 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %3 (assumption).</source>
         <translation>Der Entscheidungsdruck ist %1, außerhalb der %2, die Belastungsstudien überspannen: Die Unsicherheit der Druckwirkung wird mit %3 multipliziert (Annahme).</translation>
     </message>
     <message>
-        <source>The pressure of %1 is about %2, outside the %3 that the loading studies span: the uncertainty of the pressure&apos;s effect is multiplied by %4 (assumption).</source>
+        <source>The pressure of %1 is about %2, outside the %3 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %4 (assumption).</source>
         <translation>Der Druck von %1 ist etwa %2, außerhalb der %3, die Belastungsstudien überspannen: Die Unsicherheit der Druckwirkung wird mit %4 multipliziert (Annahme).</translation>
     </message>
     <message>
@@ -1873,11 +1873,11 @@
         <translation>Sehen Sie Größe, Ebene, Kalibrierung und Druck beider an, bevor eine Größe genommen wird.</translation>
     </message>
     <message>
-        <source>No CT contour is among the readings: the answer on the CT&apos;s scale rests on the assumed bias of the other kinds.</source>
+        <source>No CT contour is among the readings: the answer on the CT's scale rests on the assumed bias of the other kinds.</source>
         <translation>Unter den Messwerten ist keine CT-Kontur: Die Antwort auf der Skala des CT beruht auf den angenommenen systematischen Unterschieden der anderen Arten.</translation>
     </message>
     <message>
-        <source>How much the appendage widens with pressure, %1 mm per mmHg, is assumed and hardly this patient&apos;s own (share %2); %3: %4.</source>
+        <source>How much the appendage widens with pressure, %1 mm per mmHg, is assumed and hardly this patient's own (share %2); %3: %4.</source>
         <translation>Wie stark sich das Vorhofohr mit dem Druck weitet, %1 mm je mmHg, ist angenommen und kaum diesem Patienten eigen (Anteil %2); %3: %4.</translation>
     </message>
     <message>
@@ -1921,11 +1921,11 @@
         <translation>%1 bis %2 (%3)</translation>
     </message>
     <message>
-        <source>%1 %2 (state &quot;%3&quot;) read %4 at %5</source>
+        <source>%1 %2 (state "%3") read %4 at %5</source>
         <translation>%1, %2 (Zustand „%3“), las %4 bei %5</translation>
     </message>
     <message>
-        <source>%1 %2 (state &quot;%3&quot;) read %4 at a pressure that was not measured (the readings leave it at %5, give or take %6)</source>
+        <source>%1 %2 (state "%3") read %4 at a pressure that was not measured (the readings leave it at %5, give or take %6)</source>
         <translation>%1, %2 (Zustand „%3“), las %4 bei einem Druck, der nicht gemessen wurde (nach den Messwerten %5, plus oder minus %6)</translation>
     </message>
     <message>
@@ -1937,7 +1937,7 @@
         <translation>keine Größe nimmt diesen Messwert allein an, die nächste ist %1</translation>
     </message>
     <message>
-        <source>%1 (%2), %3, state &quot;%4&quot;</source>
+        <source>%1 (%2), %3, state "%4"</source>
         <translation>%1 (%2), %3, Zustand „%4“</translation>
     </message>
     <message>
@@ -2393,11 +2393,11 @@
         <translation>Kontur von Hand gezeichnet</translation>
     </message>
     <message>
-        <source>straight line from the landing plane&apos;s centre along the ostium normal to the opposite wall</source>
+        <source>straight line from the landing plane's centre along the ostium normal to the opposite wall</source>
         <translation>Gerade von der Mitte der Landeebene entlang der Normalen des Ostiums zur Gegenwand</translation>
     </message>
     <message>
-        <source>angle between the axis&apos; directions before and after its sharpest place, each over 6 mm</source>
+        <source>angle between the axis' directions before and after its sharpest place, each over 6 mm</source>
         <translation>Winkel zwischen den Richtungen der Achse vor und nach ihrer schärfsten Stelle, je über 6 mm</translation>
     </message>
     <message>
@@ -2481,7 +2481,7 @@
         <translation>pro Minute</translation>
     </message>
     <message>
-        <source>length of the axis from the ostium to the wall at the lobe&apos;s far end</source>
+        <source>length of the axis from the ostium to the wall at the lobe's far end</source>
         <translation>Länge der Achse vom Ostium bis zur Wand am fernen Ende</translation>
     </message>
     <message>
@@ -2521,7 +2521,7 @@
         <translation>Die Größen gleiten entlang: %1.</translation>
     </message>
     <message>
-        <source>That direction lies %1 degrees off the appendage&apos;s axis at the landing zone: the wall is met earlier than along the axis.</source>
+        <source>That direction lies %1 degrees off the appendage's axis at the landing zone: the wall is met earlier than along the axis.</source>
         <translation>Diese Richtung weicht an der Landezone um %1 Grad von der Achse des Vorhofohrs ab: Die Wand wird früher erreicht als entlang der Achse.</translation>
     </message>
     <message>
@@ -2545,10 +2545,6 @@
         <translation>Entlang der Schleuse reicht Größe %1 von der Landeebene aus %2 weit; dort hält sie auf: %3. Die Tabelle verlangt %4.</translation>
     </message>
     <message>
-        <source>Size %1 finds no room along the sheath: at the landing zone %2 is nearer to the middle than half its narrowest width of %3.</source>
-        <translation>Größe %1 findet entlang der Schleuse keinen Platz: An der Landezone liegt näher an der Mitte als die Hälfte ihrer kleinsten Weite von %3: %2.</translation>
-    </message>
-    <message>
         <source>Along the sheath nothing stops size %1 within %2 from the ostium, where the measured images end; the chart asks for %3.</source>
         <translation>Entlang der Schleuse hält Größe %1 innerhalb von %2 vom Ostium, wo die gemessenen Bilder enden, nichts auf; die Tabelle verlangt %3.</translation>
     </message>
@@ -2561,12 +2557,8 @@
         <translation>%1 des Körpers der Größe %2 liegen jenseits der Circumflexa.</translation>
     </message>
     <message>
-        <source>The disc of size %1 covers %2 of the ostium&apos;s area; its least overlap is %3, on the %4 side.</source>
+        <source>The disc of size %1 covers %2 of the ostium's area; its least overlap is %3, on the %4 side.</source>
         <translation>Die Scheibe der Größe %1 deckt %2 der Fläche des Ostiums; ihre kleinste Überlappung beträgt %3, Seite: %4.</translation>
-    </message>
-    <message>
-        <source>At the landing zone, size %1 being %2 wide in place: above %3; below %4.</source>
-        <translation>An der Landezone, Größe %1 dort %2 weit: oben %3; unten %4.</translation>
     </message>
     <message>
         <source>In place, size %1 lies %2 from the %3; at least %4 is wanted.</source>
@@ -2621,11 +2613,11 @@
         <translation>die lenkbare Schleuse durch die gewählte Septumpunktion</translation>
     </message>
     <message>
-        <source>the appendage&apos;s proximal axis, as no crossing is chosen</source>
+        <source>the appendage's proximal axis, as no crossing is chosen</source>
         <translation>die proximale Achse des Vorhofohrs, da keine Septumpunktion gewählt ist</translation>
     </message>
     <message>
-        <source>the ostium&apos;s normal, as no crossing is chosen</source>
+        <source>the ostium's normal, as no crossing is chosen</source>
         <translation>die Normale des Ostiums, da keine Septumpunktion gewählt ist</translation>
     </message>
     <message>
@@ -2737,7 +2729,7 @@
         <translation>Lag der Patient auf dem Rücken, ist das durch eine Abweichung von 0 Grad anzugeben.</translation>
     </message>
     <message>
-        <source>Cannot predict angles of the C-arm: at CT the patient lay %1 ((0018,5100) PatientPosition is &quot;%2&quot;), and the heart lies otherwise than on the back.</source>
+        <source>Cannot predict angles of the C-arm: at CT the patient lay %1 ((0018,5100) PatientPosition is "%2"), and the heart lies otherwise than on the back.</source>
         <translation>Winkel des C-Bogens lassen sich nicht voraussagen: beim CT lag der Patient %1 ((0018,5100) PatientPosition ist „%2“), und das Herz liegt dann anders als auf dem Rücken.</translation>
     </message>
     <message>
@@ -2793,27 +2785,27 @@
         <translation>Eine Reparatur der Mitralklappe ist nicht geplant: Es zählt nur der Verschluss.</translation>
     </message>
     <message>
-        <source>Over %1 of the fossa&apos;s area a straight sheath arrives within %2 of the appendage&apos;s proximal axis.</source>
+        <source>Over %1 of the fossa's area a straight sheath arrives within %2 of the appendage's proximal axis.</source>
         <translation>Auf %1 der Fossafläche trifft eine gerade Schleuse innerhalb von %2 der proximalen Achse des Vorhofohrs ein.</translation>
     </message>
     <message>
-        <source>No straight sheath through this fossa arrives within %1 of the appendage&apos;s proximal axis; a steerable one does so over %2 of its area, by a bend of radius %3.</source>
+        <source>No straight sheath through this fossa arrives within %1 of the appendage's proximal axis; a steerable one does so over %2 of its area, by a bend of radius %3.</source>
         <translation>Keine gerade Schleuse durch diese Fossa trifft innerhalb von %1 der proximalen Achse des Vorhofohrs ein; eine steuerbare tut es auf %2 ihrer Fläche, mit einem Bogen vom Radius %3.</translation>
     </message>
     <message>
-        <source>No crossing of this fossa lets the sheath arrive within %1 of the appendage&apos;s proximal axis: by a straight one the least is %2.</source>
+        <source>No crossing of this fossa lets the sheath arrive within %1 of the appendage's proximal axis: by a straight one the least is %2.</source>
         <translation>Keine Punktion dieser Fossa lässt die Schleuse innerhalb von %1 der proximalen Achse des Vorhofohrs eintreffen: Gerade sind es mindestens %2.</translation>
     </message>
     <message>
-        <source>One crossing can serve both: %1 of the fossa&apos;s area lie %2 to %3 %4 and let a straight sheath arrive within %5 of the appendage&apos;s proximal axis.</source>
+        <source>One crossing can serve both: %1 of the fossa's area lie %2 to %3 %4 and let a straight sheath arrive within %5 of the appendage's proximal axis.</source>
         <translation>Eine Punktion kann beidem dienen: %1 der Fossafläche liegen %2 bis %3 %4 und lassen eine gerade Schleuse innerhalb von %5 der proximalen Achse des Vorhofohrs eintreffen.</translation>
     </message>
     <message>
-        <source>One crossing can serve both if the closure uses a steerable sheath: by a straight one no place that lies %1 to %2 %3 arrives within %4 of the appendage&apos;s proximal axis.</source>
+        <source>One crossing can serve both if the closure uses a steerable sheath: by a straight one no place that lies %1 to %2 %3 arrives within %4 of the appendage's proximal axis.</source>
         <translation>Eine Punktion kann beidem dienen, wenn der Verschluss eine steuerbare Schleuse benutzt: Gerade trifft kein Ort, der %1 bis %2 %3 liegt, innerhalb von %4 der proximalen Achse des Vorhofohrs ein.</translation>
     </message>
     <message>
-        <source>By a bend of radius %1 a crossing serves both over %2 of the fossa&apos;s area.</source>
+        <source>By a bend of radius %1 a crossing serves both over %2 of the fossa's area.</source>
         <translation>Mit einem Bogen vom Radius %1 dient eine Punktion auf %2 der Fossafläche beidem.</translation>
     </message>
     <message>
@@ -2825,7 +2817,7 @@
         <translation>Keine einzelne Punktion dient mit gerader Schleuse beidem.</translation>
     </message>
     <message>
-        <source>The closure asks for a second, lower crossing: places within %1 of the appendage&apos;s proximal axis begin at %2, where the repair asks for %3 to %4 %5.</source>
+        <source>The closure asks for a second, lower crossing: places within %1 of the appendage's proximal axis begin at %2, where the repair asks for %3 to %4 %5.</source>
         <translation>Der Verschluss verlangt eine zweite, tiefere Punktion: Orte innerhalb von %1 der proximalen Achse des Vorhofohrs beginnen bei %2, während die Reparatur %3 bis %4 %5 verlangt.</translation>
     </message>
     <message>
@@ -2841,15 +2833,15 @@
         <translation>Der Ort mit dem meisten Raum ist %1: mit gerader Schleuse %2 zur Achse, %3 bis dorthin, wo er nicht mehr dient.</translation>
     </message>
     <message>
-        <source>This rests on %1 points of the fossa&apos;s rim (%2 from their plane, root mean square).</source>
+        <source>This rests on %1 points of the fossa's rim (%2 from their plane, root mean square).</source>
         <translation>Das beruht auf %1 Punkten am Rand der Fossa (%2 von ihrer Ebene, quadratisches Mittel).</translation>
     </message>
     <message>
-        <source>This rests on %1 points of the fossa&apos;s rim (%2 from their plane, root mean square), %3 of the mitral annulus (%4).</source>
+        <source>This rests on %1 points of the fossa's rim (%2 from their plane, root mean square), %3 of the mitral annulus (%4).</source>
         <translation>Das beruht auf %1 Punkten am Rand der Fossa (%2 von ihrer Ebene, quadratisches Mittel), %3 am Mitralanulus (%4).</translation>
     </message>
     <message>
-        <source>This rests on %1 points of the fossa&apos;s rim (%2 from their plane, root mean square), %3 of the mitral annulus (%4), %5 of the coaptation.</source>
+        <source>This rests on %1 points of the fossa's rim (%2 from their plane, root mean square), %3 of the mitral annulus (%4), %5 of the coaptation.</source>
         <translation>Das beruht auf %1 Punkten am Rand der Fossa (%2 von ihrer Ebene, quadratisches Mittel), %3 am Mitralanulus (%4), %5 der Koaptation.</translation>
     </message>
     <message>
@@ -2857,7 +2849,7 @@
         <translation>Es ist Geometrie auf einer Phase des CT; das örtliche Protokoll und der Untersucher entscheiden.</translation>
     </message>
     <message>
-        <source>With a steerable sheath of radius %1 one crossing would serve both, over %2 of the fossa&apos;s area.</source>
+        <source>With a steerable sheath of radius %1 one crossing would serve both, over %2 of the fossa's area.</source>
         <translation>Mit einer steuerbaren Schleuse vom Radius %1 würde eine Punktion beidem dienen, auf %2 der Fossafläche.</translation>
     </message>
     <message>
@@ -2865,15 +2857,15 @@
         <translation>Wenig Raum: Der beste Ort liegt %1 von dort, wo eine Punktion nicht mehr dient, weniger, als eine Nadel genau gesetzt wird.</translation>
     </message>
     <message>
-        <source>The fossa&apos;s rim is marked by %1 points only; its outline between them is a guess.</source>
+        <source>The fossa's rim is marked by %1 points only; its outline between them is a guess.</source>
         <translation>Der Rand der Fossa ist nur mit %1 Punkten markiert; sein Verlauf dazwischen ist geraten.</translation>
     </message>
     <message>
-        <source>The points of the fossa&apos;s rim lie %1 from their plane (root mean square): look at them again.</source>
+        <source>The points of the fossa's rim lie %1 from their plane (root mean square): look at them again.</source>
         <translation>Die Punkte am Rand der Fossa liegen %1 von ihrer Ebene (quadratisches Mittel): noch einmal ansehen.</translation>
     </message>
     <message>
-        <source>No aortic root is marked: which side of the fossa is anterior is told by the patient&apos;s axes alone.</source>
+        <source>No aortic root is marked: which side of the fossa is anterior is told by the patient's axes alone.</source>
         <translation>Keine Aortenwurzel ist markiert: Welche Seite der Fossa vorn ist, sagen allein die Achsen des Patienten.</translation>
     </message>
     <message>
@@ -2901,7 +2893,7 @@
         <translation>Sie liegt %1 %2.</translation>
     </message>
     <message>
-        <source>The ostium&apos;s centre is %1 away, at %2 to the appendage&apos;s proximal axis.</source>
+        <source>The ostium's centre is %1 away, at %2 to the appendage's proximal axis.</source>
         <translation>Die Mitte des Ostiums ist %1 entfernt, unter %2 zur proximalen Achse des Vorhofohrs.</translation>
     </message>
     <message>
@@ -2949,7 +2941,7 @@
         <translation>Sie dient weder der Reparatur noch dem Verschluss.</translation>
     </message>
     <message>
-        <source>Cannot cross the septum there: the place lies %1 outside the fossa&apos;s outline, towards the %2 (%3).</source>
+        <source>Cannot cross the septum there: the place lies %1 outside the fossa's outline, towards the %2 (%3).</source>
         <translation>Dort kann das Septum nicht durchquert werden: Der Ort liegt %1 außerhalb des Umrisses der Fossa, Richtung %2 (%3).</translation>
     </message>
     <message>
@@ -3017,7 +3009,7 @@
         <translation>nach der markierten Aortenwurzel</translation>
     </message>
     <message>
-        <source>told by the patient&apos;s axes: no aortic root is marked</source>
+        <source>told by the patient's axes: no aortic root is marked</source>
         <translation>nach den Achsen des Patienten: keine Aortenwurzel ist markiert</translation>
     </message>
     <message>
@@ -3029,16 +3021,92 @@
         <translation>über der Ebene des Mitralanulus, nach markierten Punkten im CT</translation>
     </message>
     <message>
-        <source>from the crossing to the ostium&apos;s centre on CT</source>
+        <source>from the crossing to the ostium's centre on CT</source>
         <translation>von der Punktionsstelle zur Mitte des Ostiums im CT</translation>
     </message>
     <message>
-        <source>line from the crossing to the ostium&apos;s centre against the proximal axis on CT</source>
+        <source>line from the crossing to the ostium's centre against the proximal axis on CT</source>
         <translation>Linie von der Punktionsstelle zur Mitte des Ostiums gegen die proximale Achse im CT</translation>
     </message>
     <message>
         <source>arrival of a steerable sheath of the set radius against the proximal axis on CT</source>
         <translation>Eintreffen einer steuerbaren Schleuse des eingestellten Radius gegen die proximale Achse im CT</translation>
+    </message>
+    <message>
+        <source>Size %1 finds no room along the sheath: at the landing zone %2 stands in its way.</source>
+        <translation>Größe %1 findet entlang der Schleuse keinen Platz: An der Landezone steht im Weg: %2.</translation>
+    </message>
+    <message>
+        <source>Size %1 finds no room along the sheath: square to it the landing zone leaves %2 by the chart's own measure, and its narrowest width is %3.</source>
+        <translation>Größe %1 findet entlang der Schleuse keinen Platz: Senkrecht zu ihr lässt die Landezone nach dem eigenen Maß der Tabelle %2, und die kleinste Weite der Größe ist %3.</translation>
+    </message>
+    <message>
+        <source>The landing plane itself, %1 degrees off that direction, measures %2.</source>
+        <translation>Die Landeebene selbst, die um %1 Grad von dieser Richtung abweicht, misst %2.</translation>
+    </message>
+    <message>
+        <source>They land at the plug plane, %1 beyond the ridge.</source>
+        <translation>Sie landen an der Pfropfebene, %1 jenseits der Leiste.</translation>
+    </message>
+    <message>
+        <source>At the landing zone, size %1 being %2 wide in place by the chart's own measure: above %3; below %4.</source>
+        <translation>An der Landezone, Größe %1 dort nach dem eigenen Maß der Tabelle %2 weit: oben %3; unten %4.</translation>
+    </message>
+    <message>
+        <source>%1 open</source>
+        <translation>%1 offen</translation>
+    </message>
+    <message>
+        <source>wall pressed out by %1</source>
+        <translation>Wand um %1 nach außen gedrückt</translation>
+    </message>
+    <message>
+        <source>width of the CT contour at %1, parallel rays</source>
+        <translation>Breite der CT-Kontur bei %1, parallele Strahlen</translation>
+    </message>
+    <message>
+        <source>the appendage's narrowing below %1</source>
+        <translation>das Vorhofohr, das dort enger als %1 wird</translation>
+    </message>
+    <message>
+        <source>a trabecula or fold on the %1 side</source>
+        <translation>Trabekel oder Falte, Seite: %1</translation>
+    </message>
+    <message>
+        <source>it touches the wall</source>
+        <translation>sie berührt die Wand</translation>
+    </message>
+    <message>
+        <source>angles of the C-arm, best view within its reach for: %1</source>
+        <translation>Winkel des C-Bogens, beste Ansicht innerhalb seiner Reichweite für: %1</translation>
+    </message>
+    <message>
+        <source>longest width</source>
+        <translation>längste Breite</translation>
+    </message>
+    <message>
+        <source>shortest width</source>
+        <translation>kürzeste Breite</translation>
+    </message>
+    <message>
+        <source>bend in profile</source>
+        <translation>Biegung im Profil</translation>
+    </message>
+    <message>
+        <source>least overlap with the atrium</source>
+        <translation>kleinste Überdeckung durch den Vorhof</translation>
+    </message>
+    <message>
+        <source>all aims in one view</source>
+        <translation>alles in einer Ansicht</translation>
+    </message>
+    <message>
+        <source>angles of the C-arm along the plane's normal</source>
+        <translation>Winkel des C-Bogens entlang der Normalen der Ebene</translation>
+    </message>
+    <message>
+        <source>angles of the C-arm, chosen by the person</source>
+        <translation>Winkel des C-Bogens, von der Person gewählt</translation>
     </message>
 </context>
 <context>
@@ -3051,7 +3119,7 @@
 <context>
     <name>CoursePage</name>
     <message>
-        <source>The patient&apos;s course</source>
+        <source>The patient's course</source>
         <translation>Der Verlauf des Patienten</translation>
     </message>
     <message>
@@ -3236,7 +3304,7 @@
         <translation>die Platte liest oder schreibt nicht (SQLite-Code %1). Prüfen, ob sie da ist und Platz hat, dann erneut versuchen.</translation>
     </message>
     <message>
-        <source>the library&apos;s file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a new library, or bring back a copy.</source>
+        <source>the library's file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a new library, or bring back a copy.</source>
         <translation>die Datei der Bibliothek ist beschädigt (SQLite-Code %1). Nichts wurde geändert. Die heilen Fälle in eine neue Bibliothek retten oder eine Kopie zurückholen.</translation>
     </message>
     <message>
@@ -3244,7 +3312,7 @@
         <translation>die Platte ist voll. Platz schaffen, dann erneut versuchen.</translation>
     </message>
     <message>
-        <source>the file cannot be opened. Check the folder&apos;s permissions.</source>
+        <source>the file cannot be opened. Check the folder's permissions.</source>
         <translation>die Datei kann nicht geöffnet werden. Die Rechte des Ordners prüfen.</translation>
     </message>
     <message>
@@ -3260,7 +3328,7 @@
         <translation>der Server hat keinen Platten- oder Arbeitsspeicher mehr (Code %1).</translation>
     </message>
     <message>
-        <source>another person&apos;s change held this case too long. Try again.</source>
+        <source>another person's change held this case too long. Try again.</source>
         <translation>die Änderung einer anderen Person hielt diesen Fall zu lange. Erneut versuchen.</translation>
     </message>
     <message>
@@ -3535,7 +3603,7 @@
         <translation>Weite gegen Tiefe entlang der Achse</translation>
     </message>
     <message>
-        <source>Click or left and right keys show a depth; drag the landing zone&apos;s marker, or hold Shift with the keys, to move it.</source>
+        <source>Click or left and right keys show a depth; drag the landing zone's marker, or hold Shift with the keys, to move it.</source>
         <translation>Klick oder Tasten links und rechts zeigen eine Tiefe; den Marker der Landezone ziehen, oder Umschalt mit den Tasten, um sie zu bewegen.</translation>
     </message>
 </context>
@@ -3868,7 +3936,7 @@
         <translation>Geschwindigkeiten, Zeiten und Hüllkurven können im Spektrum gemessen werden, Längen nicht.</translation>
     </message>
     <message>
-        <source>Lengths and angles can be measured by the C-arm&apos;s geometry, or once a catheter or a known length has given the scale.</source>
+        <source>Lengths and angles can be measured by the C-arm's geometry, or once a catheter or a known length has given the scale.</source>
         <translation>Längen und Winkel können nach der Geometrie des C-Bogens gemessen werden, oder sobald ein Katheter oder eine bekannte Länge den Maßstab gegeben hat.</translation>
     </message>
     <message>
@@ -4015,7 +4083,7 @@
         <translation>Sondenwinkel</translation>
     </message>
     <message>
-        <source>Rotation of the probe&apos;s plane as the picture shows it, degrees:</source>
+        <source>Rotation of the probe's plane as the picture shows it, degrees:</source>
         <translation>Drehung der Sondenebene, wie das Bild sie zeigt, Grad:</translation>
     </message>
     <message>
@@ -4129,7 +4197,7 @@
         <translation>Katheterschatten</translation>
     </message>
     <message>
-        <source>Calibrate by the program&apos;s own reading of a catheter&apos;s edges along a piece of it</source>
+        <source>Calibrate by the program's own reading of a catheter's edges along a piece of it</source>
         <translation>Durch die programmeigene Ablesung der Katheterränder entlang eines Stücks eichen</translation>
     </message>
     <message>
@@ -4149,7 +4217,7 @@
         <translation>CT sagt nichts voraus: es ist nicht gemessen.</translation>
     </message>
     <message>
-        <source>CT predicts nothing: the file does not tell the C-arm&apos;s angles.</source>
+        <source>CT predicts nothing: the file does not tell the C-arm's angles.</source>
         <translation>CT sagt nichts voraus: die Datei nennt die Winkel des C-Bogens nicht.</translation>
     </message>
     <message>
@@ -4173,7 +4241,7 @@
         <translation>C-Bogen: %1</translation>
     </message>
     <message>
-        <source>The file does not tell the C-arm&apos;s angles for this frame.</source>
+        <source>The file does not tell the C-arm's angles for this frame.</source>
         <translation>Die Datei nennt die Winkel des C-Bogens für dieses Bild nicht.</translation>
     </message>
     <message>
@@ -4441,7 +4509,7 @@
         <translation>Der Fall wurde mit allen Versionen eingelesen.</translation>
     </message>
     <message>
-        <source>The case was exported to %1. The file holds the patient&apos;s name.</source>
+        <source>The case was exported to %1. The file holds the patient's name.</source>
         <translation>Der Fall wurde nach %1 ausgegeben. Die Datei enthält den Namen des Patienten.</translation>
     </message>
     <message>
@@ -4739,7 +4807,7 @@
         <translation>Verschlüsselt</translation>
     </message>
     <message>
-        <source>Encrypted, and the server&apos;s certificate is checked</source>
+        <source>Encrypted, and the server's certificate is checked</source>
         <translation>Verschlüsselt, und das Zertifikat des Servers wird geprüft</translation>
     </message>
     <message>
@@ -4759,7 +4827,7 @@
         <translation>Ein Name aus der Dienstdatei von PostgreSQL (~/.pg_service.conf), die dann alles Übrige sagt</translation>
     </message>
     <message>
-        <source>&amp;Service file&apos;s name</source>
+        <source>&amp;Service file's name</source>
         <translation>Name in der &amp;Dienstdatei</translation>
     </message>
     <message>
@@ -4771,7 +4839,7 @@
         <translation>Die Verbindung &amp;prüfen</translation>
     </message>
     <message>
-        <source>Name the server&apos;s host first, or a name of the service file.</source>
+        <source>Name the server's host first, or a name of the service file.</source>
         <translation>Nennen Sie zuerst den Rechner des Servers oder einen Namen aus der Dienstdatei.</translation>
     </message>
     <message>
@@ -5618,7 +5686,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
 <context>
     <name>PictureScale</name>
     <message>
-        <source>Scale: %1&#xa0;mm a pixel ±&#xa0;%2&#xa0;% (%3)</source>
+        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
         <translation>Maßstab: %1 mm je Pixel ± %2 % (%3)</translation>
     </message>
     <message>
@@ -5630,8 +5698,8 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>3D echo, slice %1 of %2, %3&#xa0;mm apart; time point %4 of %5. Lengths hold within a slice; left, back and head are not known.</source>
-        <translation>3D-Echo, Schicht %1 von %2, Abstand %3&#xa0;mm; Zeitpunkt %4 von %5. Längen gelten innerhalb einer Schicht; links, hinten und oben sind nicht bekannt.</translation>
+        <source>3D echo, slice %1 of %2, %3 mm apart; time point %4 of %5. Lengths hold within a slice; left, back and head are not known.</source>
+        <translation>3D-Echo, Schicht %1 von %2, Abstand %3 mm; Zeitpunkt %4 von %5. Längen gelten innerhalb einer Schicht; links, hinten und oben sind nicht bekannt.</translation>
     </message>
     <message>
         <source>On the spectrum velocities, times and envelopes are measured (Alt+6, Alt+7, Alt+8), no lengths.</source>
@@ -5820,7 +5888,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Ebene %1 aus der Kantenstellung</translation>
     </message>
     <message>
-        <source>%1 off the bend&apos;s profile</source>
+        <source>%1 off the bend's profile</source>
         <translation>%1 neben dem Profil der Biegung</translation>
     </message>
     <message>
@@ -5867,11 +5935,11 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
 <context>
     <name>ProjectionChart</name>
     <message>
-        <source>Dome of the C-arm&apos;s views</source>
+        <source>Dome of the C-arm's views</source>
         <translation>Kuppel der Ansichten des C-Bogens</translation>
     </message>
     <message>
-        <source>Curve of the C-arm&apos;s views</source>
+        <source>Curve of the C-arm's views</source>
         <translation>Kurve der Ansichten des C-Bogens</translation>
     </message>
     <message>
@@ -6030,7 +6098,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>%1 off the bend&apos;s profile</source>
+        <source>%1 off the bend's profile</source>
         <translation>%1 neben dem Profil der Biegung</translation>
     </message>
     <message>
@@ -6190,11 +6258,11 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
 <context>
     <name>ReadReport</name>
     <message>
-        <source>The patient&apos;s ID is “%1” in the case and “%2” in the report.</source>
+        <source>The patient's ID is “%1” in the case and “%2” in the report.</source>
         <translation>Die Nummer des Patienten ist „%1“ im Fall und „%2“ im Bericht.</translation>
     </message>
     <message>
-        <source>The patient&apos;s name is “%1” in the case and “%2” in the report.</source>
+        <source>The patient's name is “%1” in the case and “%2” in the report.</source>
         <translation>Der Name des Patienten ist „%1“ im Fall und „%2“ im Bericht.</translation>
     </message>
     <message>
@@ -6252,7 +6320,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>die Vergleichstabelle hat keine Zeile dafür</translation>
     </message>
     <message>
-        <source>it does not say whether it is the ostium&apos;s or the landing zone&apos;s</source>
+        <source>it does not say whether it is the ostium's or the landing zone's</source>
         <translation>es fehlt, ob Ostium oder Landezone gemeint ist</translation>
     </message>
     <message>
@@ -6504,7 +6572,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Schlechter: %1</translation>
     </message>
     <message>
-        <source>No size is chosen: compression and the chart&apos;s own clearances cannot be judged.</source>
+        <source>No size is chosen: compression and the chart's own clearances cannot be judged.</source>
         <translation>Keine Größe ist gewählt: Kompression und die Abstände der Tabelle können nicht beurteilt werden.</translation>
     </message>
 </context>
@@ -6672,7 +6740,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Drücke und Stase</translation>
     </message>
     <message>
-        <source>Near 12 mmHg the width grows by %1 mm per mmHg (standard deviation %2); %3 % of that is this patient&apos;s own, the rest is assumed.</source>
+        <source>Near 12 mmHg the width grows by %1 mm per mmHg (standard deviation %2); %3 % of that is this patient's own, the rest is assumed.</source>
         <translation>Nahe 12 mmHg wächst die Weite um %1 mm je mmHg (Standardabweichung %2); %3 % davon sind diesem Patienten eigen, der Rest ist angenommen.</translation>
     </message>
     <message>
@@ -6876,10 +6944,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Wie die Größen säßen</translation>
     </message>
     <message>
-        <source>A model of geometry: a straight, rigid body of revolution with the chart&apos;s dimensions slides into the blood that was measured. It knows no force, no turning on the way and no give beyond the chart&apos;s compression.</source>
-        <translation>Ein Modell der Geometrie: Ein gerader, starrer Rotationskörper mit den Maßen der Tabelle gleitet in das gemessene Blut. Es kennt keine Kraft, kein Drehen unterwegs und kein Nachgeben über die Kompression der Tabelle hinaus.</translation>
-    </message>
-    <message>
         <source>Septal crossing</source>
         <translation>Septumpunktion</translation>
     </message>
@@ -6954,6 +7018,30 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Edge-on views by their angles</source>
         <translation>Kantenansichten nach ihren Winkeln</translation>
+    </message>
+    <message>
+        <source>Simulated from CT · %1</source>
+        <translation>Aus dem CT simuliert · %1</translation>
+    </message>
+    <message>
+        <source>the appendage as if filled with contrast medium</source>
+        <translation>das Vorhofohr wie mit Kontrastmittel gefüllt</translation>
+    </message>
+    <message>
+        <source>nothing filled with contrast medium</source>
+        <translation>nichts mit Kontrastmittel gefüllt</translation>
+    </message>
+    <message>
+        <source>Simulated radiograph at %1, %2. Not a fluoroscopy: distances of the C-arm are assumed, and the landing zone is put in the middle.</source>
+        <translation>Simuliertes Röntgenbild bei %1, %2. Keine Durchleuchtung: Die Abstände des C-Bogens sind angenommen, und die Landezone ist in die Mitte gelegt.</translation>
+    </message>
+    <message>
+        <source>A model of geometry: a straight body with the chart's dimensions slides into the blood that was measured and takes the form of its wall, as far as the chart's compression allows by the chart's own measure. It knows no force and no turning on the way.</source>
+        <translation>Ein Modell der Geometrie: Ein gerader Körper mit den Maßen der Tabelle gleitet in das gemessene Blut und nimmt die Form seiner Wand an, so weit es die Kompression der Tabelle nach ihrem eigenen Maß erlaubt. Es kennt keine Kraft und keine Drehung auf dem Weg.</translation>
+    </message>
+    <message>
+        <source>From the crossing to the ostium: the straight line and, where a steerable sheath can make the way, its bend, on CT in the plane of crossing, ostium and axis.</source>
+        <translation>Von der Punktion zum Ostium: die gerade Linie und, wo eine steuerbare Schleuse den Weg nehmen kann, ihr Bogen, auf dem CT in der Ebene von Punktion, Ostium und Achse.</translation>
     </message>
 </context>
 <context>
@@ -7120,7 +7208,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Die Landezone, wie das CT sie in dieser Ansicht liest: %1</translation>
     </message>
     <message>
-        <source>The file does not tell where the tip of the sector lies: the middle of the region&apos;s upper edge stands for it.</source>
+        <source>The file does not tell where the tip of the sector lies: the middle of the region's upper edge stands for it.</source>
         <translation>Die Datei sagt nicht, wo die Spitze des Sektors liegt: die Mitte des oberen Randes des Bereichs steht dafür.</translation>
     </message>
     <message>
@@ -7132,7 +7220,7 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Die Weiten im Echo liegen %1 hinter der Landezone des CT, zur Spitze hin (negative Zahl: näher am Vorhof).</translation>
     </message>
     <message>
-        <source>The plane&apos;s part is not told: it needs the probe&apos;s place, from places marked in both.</source>
+        <source>The plane's part is not told: it needs the probe's place, from places marked in both.</source>
         <translation>Der Anteil der Ebene ist nicht bekannt: Dazu muss der Ort der Sonde bekannt sein, aus Stellen, die in beiden markiert sind.</translation>
     </message>
     <message>
@@ -7391,6 +7479,10 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <source>Clearances</source>
         <translation>Abstände</translation>
     </message>
+    <message>
+        <source>touches the wall</source>
+        <translation>berührt die Wand</translation>
+    </message>
 </context>
 <context>
     <name>SeatPanel</name>
@@ -7427,12 +7519,12 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Beim Entscheidungsdruck wird die Wand weiter innen angenommen als im CT: Durchmesser sind um %1 kleiner.</translation>
     </message>
     <message>
-        <source>A model of geometry: a straight, rigid body of revolution with the chart&apos;s dimensions slides into the blood that was measured. It knows no force, no turning on the way and no give beyond the chart&apos;s compression.</source>
-        <translation>Ein Modell der Geometrie: Ein gerader, starrer Rotationskörper mit den Maßen der Tabelle gleitet in das gemessene Blut. Es kennt keine Kraft, kein Drehen unterwegs und kein Nachgeben über die Kompression der Tabelle hinaus.</translation>
-    </message>
-    <message>
         <source>The sizes are being seated …</source>
         <translation>Die Größen werden gesetzt …</translation>
+    </message>
+    <message>
+        <source>A model of geometry: a straight body with the chart's dimensions slides into the blood that was measured and takes the form of its wall, as far as the chart's compression allows by the chart's own measure. It knows no force and no turning on the way.</source>
+        <translation>Ein Modell der Geometrie: Ein gerader Körper mit den Maßen der Tabelle gleitet in das gemessene Blut und nimmt die Form seiner Wand an, so weit es die Kompression der Tabelle nach ihrem eigenen Maß erlaubt. Es kennt keine Kraft und keine Drehung auf dem Weg.</translation>
     </message>
 </context>
 <context>
@@ -7540,7 +7632,7 @@ Mindestens vier Punkte rundum auf den Schnitten der Scannerachsen markieren, mit
         <translation>Durchgezogene Linien: Höhe über der Koaptation, parallel zum Septum.</translation>
     </message>
     <message>
-        <source>Fill and dotted lines: angle of a straight sheath to the appendage&apos;s proximal axis; the limit is dashed.</source>
+        <source>Fill and dotted lines: angle of a straight sheath to the appendage's proximal axis; the limit is dashed.</source>
         <translation>Füllung und gepunktete Linien: Winkel einer geraden Schleuse zur proximalen Achse des Vorhofohrs; die Grenze ist gestrichelt.</translation>
     </message>
     <message>
@@ -7675,7 +7767,7 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <translation>Das Septum vom linken oder vom rechten Vorhof sehen (Taste Umschalt+X)</translation>
     </message>
     <message>
-        <source>over the annulus&apos; plane</source>
+        <source>over the annulus' plane</source>
         <translation>über der Anulusebene</translation>
     </message>
     <message>
@@ -7687,7 +7779,7 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <translation>Bezug der Höhe</translation>
     </message>
     <message>
-        <source>From where the height band of the repair counts. Published heights count from the annulus; DICOM&apos;s own height (131130) counts from the leaflets, parallel to the septum.</source>
+        <source>From where the height band of the repair counts. Published heights count from the annulus; DICOM's own height (131130) counts from the leaflets, parallel to the septum.</source>
         <translation>Von wo der Höhenbereich der Reparatur zählt. Veröffentlichte Höhen zählen vom Anulus; die Höhe von DICOM (131130) zählt von den Segeln, parallel zum Septum.</translation>
     </message>
     <message>
@@ -7888,7 +7980,7 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <translation>Namen auf dem Schirm und in Bildern von Anfang an &amp;verbergen</translation>
     </message>
     <message>
-        <source>Written into the case&apos;s journal and its reports</source>
+        <source>Written into the case's journal and its reports</source>
         <translation>Steht im Protokoll des Falls und in seinen Berichten</translation>
     </message>
     <message>
@@ -8082,7 +8174,7 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <translation>Tiefe</translation>
     </message>
     <message>
-        <source>Chance that the size&apos;s band holds the width at the decision pressure</source>
+        <source>Chance that the size's band holds the width at the decision pressure</source>
         <translation>Chance, dass der Bereich der Größe die Weite beim Entscheidungsdruck enthält</translation>
     </message>
     <message>
@@ -8105,7 +8197,7 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <translation>Eine Größentabelle laden …</translation>
     </message>
     <message>
-        <source>Load a chart typed from the device&apos;s current instructions</source>
+        <source>Load a chart typed from the device's current instructions</source>
         <translation>Eine Tabelle laden, die aus der aktuellen Gebrauchsanweisung des Implantats abgetippt ist</translation>
     </message>
     <message>
@@ -8201,7 +8293,7 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <translation>Was angenommen wurde</translation>
     </message>
     <message>
-        <source>Device choice follows the device&apos;s current instructions for use, local protocol and law.</source>
+        <source>Device choice follows the device's current instructions for use, local protocol and law.</source>
         <translation>Die Wahl des Implantats folgt seiner aktuellen Gebrauchsanweisung, dem örtlichen Protokoll und dem Recht.</translation>
     </message>
 </context>
@@ -8250,7 +8342,7 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <translation>%1 bei %2: %3, mit einer Chance von 95 % von %4.</translation>
     </message>
     <message>
-        <source>Near 12 mmHg it widens by %1 mm per mmHg (± %2; %3 % of that is this patient&apos;s own, the rest is assumed).</source>
+        <source>Near 12 mmHg it widens by %1 mm per mmHg (± %2; %3 % of that is this patient's own, the rest is assumed).</source>
         <translation>Nahe 12 mmHg wird es um %1 mm je mmHg weiter (± %2; %3 % davon sind diesem Patienten eigen, der Rest ist angenommen).</translation>
     </message>
     <message>
@@ -8960,7 +9052,7 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <translation>Höhe über der Koaptation, parallel zum Septum</translation>
     </message>
     <message>
-        <source>distance to the ostium&apos;s centre</source>
+        <source>distance to the ostium's centre</source>
         <translation>Abstand zur Mitte des Ostiums</translation>
     </message>
     <message>

@@ -79,7 +79,7 @@
 <context>
     <name>Answers</name>
     <message>
-        <source>No device chart is loaded: load one typed from the device&apos;s current instructions, or a demonstration chart.</source>
+        <source>No device chart is loaded: load one typed from the device's current instructions, or a demonstration chart.</source>
         <translation>Aucune table de tailles n’est chargée : en charger une saisie d’après la notice actuelle, ou une table de démonstration.</translation>
     </message>
     <message>
@@ -374,7 +374,7 @@
         <translation>Impossible de vérifier la bibliothèque</translation>
     </message>
     <message>
-        <source>The file&apos;s pages are damaged.</source>
+        <source>The file's pages are damaged.</source>
         <translation>Les pages du fichier sont endommagées.</translation>
     </message>
     <message>
@@ -498,7 +498,7 @@
         <translation>il n’y a pas de version refusée de ce numéro.</translation>
     </message>
     <message>
-        <source>the library&apos;s file itself is damaged</source>
+        <source>the library's file itself is damaged</source>
         <translation>le fichier même de la bibliothèque est endommagé</translation>
     </message>
 </context>
@@ -520,7 +520,7 @@
         <translation>Logiciel de recherche et d’enseignement, pas un dispositif médical ; ne pas s’en servir seul pour des décisions cliniques.</translation>
     </message>
     <message>
-        <source>Measurements must be confirmed by a licensed practitioner; device choice follows the device&apos;s current instructions for use, local protocol and law.</source>
+        <source>Measurements must be confirmed by a licensed practitioner; device choice follows the device's current instructions for use, local protocol and law.</source>
         <translation>Les mesures doivent être confirmées par un praticien habilité ; le choix de l’implant suit sa notice actuelle, le protocole local et la loi.</translation>
     </message>
     <message>
@@ -650,7 +650,7 @@
         <translation>Quelle est la longueur entre les marques ?</translation>
     </message>
     <message>
-        <source>What is the catheter&apos;s outer diameter, as printed? (French divided by 3 is only near it.)</source>
+        <source>What is the catheter's outer diameter, as printed? (French divided by 3 is only near it.)</source>
         <translation>Quel est le diamètre extérieur du cathéter, tel qu’imprimé ? (French divisé par 3 n’en est que proche.)</translation>
     </message>
     <message>
@@ -755,7 +755,7 @@
         <translation>la plus grande des vues</translation>
     </message>
     <message>
-        <source>Largest width among the views: no contour&apos;s diameter</source>
+        <source>Largest width among the views: no contour's diameter</source>
         <translation>Plus grande largeur parmi les vues : pas un diamètre de contour</translation>
     </message>
     <message>
@@ -763,7 +763,7 @@
         <translation>vue unique</translation>
     </message>
     <message>
-        <source>Width in one view: no contour&apos;s diameter</source>
+        <source>Width in one view: no contour's diameter</source>
         <translation>Largeur dans une vue : pas un diamètre de contour</translation>
     </message>
     <message>
@@ -843,7 +843,7 @@
         <translation>depuis la zone d’ancrage</translation>
     </message>
     <message>
-        <source>From the landing zone&apos;s centre along the ostium&apos;s normal to the opposite wall</source>
+        <source>From the landing zone's centre along the ostium's normal to the opposite wall</source>
         <translation>Du centre de la zone d’ancrage, le long de la normale de l’ostium, jusqu’à la paroi opposée</translation>
     </message>
     <message>
@@ -1281,19 +1281,19 @@
         <translation>Les scores d’AVC et de saignement ignorent la réparation ; leurs taux sont ceux publiés, non ajustés.</translation>
     </message>
     <message>
-        <source>A left atrial mean pressure of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
+        <source>A left atrial mean pressure of %1 (%2, state "%3") lies outside %4 to %5.</source>
         <translation>Une pression auriculaire gauche moyenne de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
     </message>
     <message>
-        <source>A v wave of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
+        <source>A v wave of %1 (%2, state "%3") lies outside %4 to %5.</source>
         <translation>Une onde v de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
     </message>
     <message>
-        <source>A mean mitral gradient of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
+        <source>A mean mitral gradient of %1 (%2, state "%3") lies outside %4 to %5.</source>
         <translation>Un gradient mitral moyen de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
     </message>
     <message>
-        <source>A heart rate of %1 (%2, state &quot;%3&quot;) lies outside %4 to %5.</source>
+        <source>A heart rate of %1 (%2, state "%3") lies outside %4 to %5.</source>
         <translation>Une fréquence cardiaque de %1 (%2, état « %3 ») est hors de %4 à %5.</translation>
     </message>
     <message>
@@ -1301,27 +1301,27 @@
         <translation>Vérifiez.</translation>
     </message>
     <message>
-        <source>The v wave of %1 lies below the mean of %2 (%3, state &quot;%4&quot;); a peak cannot.</source>
+        <source>The v wave of %1 lies below the mean of %2 (%3, state "%4"); a peak cannot.</source>
         <translation>L’onde v de %1 est sous la moyenne de %2 (%3, état « %4 ») ; un pic ne le peut pas.</translation>
     </message>
     <message>
-        <source>The mean mitral gradient of %1 exceeds the left atrial mean pressure of %2 (%3, state &quot;%4&quot;), which would need a ventricle filling below 0 mmHg.</source>
+        <source>The mean mitral gradient of %1 exceeds the left atrial mean pressure of %2 (%3, state "%4"), which would need a ventricle filling below 0 mmHg.</source>
         <translation>Le gradient mitral moyen de %1 dépasse la pression auriculaire gauche moyenne de %2 (%3, état « %4 »), ce qui demanderait un remplissage ventriculaire au-dessous de 0 mmHg.</translation>
     </message>
     <message>
-        <source>Systolic flow in the pulmonary veins is reversed but regurgitation is graded %1 (%2, state &quot;%3&quot;); grade it again.</source>
+        <source>Systolic flow in the pulmonary veins is reversed but regurgitation is graded %1 (%2, state "%3"); grade it again.</source>
         <translation>Le flux systolique des veines pulmonaires est inversé mais la régurgitation est cotée %1 (%2, état « %3 ») ; cotez-la de nouveau.</translation>
     </message>
     <message>
-        <source>Left atrial mean pressure rose from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Left atrial mean pressure rose from %1 to %2 (%3, state "%4").</source>
         <translation>La pression auriculaire gauche moyenne est montée de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
-        <source>Left atrial mean pressure fell from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Left atrial mean pressure fell from %1 to %2 (%3, state "%4").</source>
         <translation>La pression auriculaire gauche moyenne a baissé de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
-        <source>Left atrial mean pressure did not fall with the repair: from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Left atrial mean pressure did not fall with the repair: from %1 to %2 (%3, state "%4").</source>
         <translation>La pression auriculaire gauche moyenne n’a pas baissé avec la réparation : de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
@@ -1329,15 +1329,15 @@
         <translation>Dans un grand registre, elle n’a baissé que chez 59 %.</translation>
     </message>
     <message>
-        <source>Rhythm changed from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Rhythm changed from %1 to %2 (%3, state "%4").</source>
         <translation>Le rythme est passé de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
-        <source>Ventilation changed from %1 to %2 (%3, state &quot;%4&quot;): pressures are not alike.</source>
+        <source>Ventilation changed from %1 to %2 (%3, state "%4"): pressures are not alike.</source>
         <translation>La ventilation est passée de %1 à %2 (%3, état « %4 ») : les pressions ne sont pas comparables.</translation>
     </message>
     <message>
-        <source>Mitral regurgitation changed from %1 to %2 (%3, state &quot;%4&quot;).</source>
+        <source>Mitral regurgitation changed from %1 to %2 (%3, state "%4").</source>
         <translation>La régurgitation mitrale est passée de %1 à %2 (%3, état « %4 »).</translation>
     </message>
     <message>
@@ -1365,7 +1365,7 @@
         <translation>Les incertitudes indiquées valent pour des voxels jusqu’à 1 mm ; utilisez une reconstruction en coupes fines.</translation>
     </message>
     <message>
-        <source>%1 of the profile&apos;s sections could not be measured (they open sideways or are too small) and are left out.</source>
+        <source>%1 of the profile's sections could not be measured (they open sideways or are too small) and are left out.</source>
         <translation>%1 coupes du profil n’ont pas pu être mesurées (elles s’ouvrent sur le côté ou sont trop petites) et manquent.</translation>
     </message>
     <message>
@@ -1377,7 +1377,7 @@
         <translation>Profondeur et volume sont des minima ; excluez un thrombus avant que quoi que ce soit n’y entre.</translation>
     </message>
     <message>
-        <source>The appendage&apos;s tip reads %1 where the atrium reads %2: poor filling by slow flow, or thrombus.</source>
+        <source>The appendage's tip reads %1 where the atrium reads %2: poor filling by slow flow, or thrombus.</source>
         <translation>La pointe de l’auricule mesure %1 quand l’oreillette mesure %2 : remplissage faible par flux lent, ou thrombus.</translation>
     </message>
     <message>
@@ -1409,7 +1409,7 @@
         <translation>Aucune incertitude des largeurs n’a été indiquée ; %1 ont été supposés.</translation>
     </message>
     <message>
-        <source>The beam is tilted by %1 to the appendage&apos;s axis; the directions of the widths were corrected for it.</source>
+        <source>The beam is tilted by %1 to the appendage's axis; the directions of the widths were corrected for it.</source>
         <translation>Le faisceau est incliné de %1 sur l’axe de l’auricule ; les directions des largeurs en ont été corrigées.</translation>
     </message>
     <message>
@@ -1421,7 +1421,7 @@
         <translation>Les largeurs ne sont sur aucune ellipse commune dans leur incertitude (résidu %1) ; aucune vue seule n’est en cause.</translation>
     </message>
     <message>
-        <source>Each view&apos;s agreeing width is given, and the uncertainties were enlarged.</source>
+        <source>Each view's agreeing width is given, and the uncertainties were enlarged.</source>
         <translation>La largeur concordante de chaque vue est donnée, et les incertitudes ont été agrandies.</translation>
     </message>
     <message>
@@ -1449,7 +1449,7 @@
         <translation>Une largeur de %1 à %2 est inhabituelle pour un auricule (4 à 60 mm) : vérifiez l’unité et l’échelle.</translation>
     </message>
     <message>
-        <source>The view &quot;%1&quot; is left out: its probe angle is not known.</source>
+        <source>The view "%1" is left out: its probe angle is not known.</source>
         <translation>La vue « %1 » est laissée de côté : son angle de sonde n’est pas connu.</translation>
     </message>
     <message>
@@ -1461,7 +1461,7 @@
         <translation>Les repères d’écho et de CT ne concordent pas mieux que %1 (moyenne quadratique), plus que leurs incertitudes ne le permettent : autre remplissage ou phase, ou l’un d’eux est une autre structure.</translation>
     </message>
     <message>
-        <source>The pose&apos;s uncertainty was enlarged.</source>
+        <source>The pose's uncertainty was enlarged.</source>
         <translation>L’incertitude de la pose a été agrandie.</translation>
     </message>
     <message>
@@ -1481,7 +1481,7 @@
         <translation>Tracez un seul côté de la ligne de base.</translation>
     </message>
     <message>
-        <source>The scale marked by hand says %1, the scanner&apos;s calibration of the region %2, which differs by %3.</source>
+        <source>The scale marked by hand says %1, the scanner's calibration of the region %2, which differs by %3.</source>
         <translation>L’échelle marquée à la main dit %1, le calibrage de la région par l’appareil %2, soit un écart de %3.</translation>
     </message>
     <message>
@@ -1493,11 +1493,11 @@
         <translation>L’échelle repose sur un objet large de seulement %1 pixels ; les longueurs mesurées sont approximatives.</translation>
     </message>
     <message>
-        <source>The sheath&apos;s outer diameter of %1 is exactly %2 F.</source>
+        <source>The sheath's outer diameter of %1 is exactly %2 F.</source>
         <translation>Le diamètre extérieur de la gaine de %1 est exactement %2 F.</translation>
     </message>
     <message>
-        <source>A sheath&apos;s French is its bore: make sure that this is the outside.</source>
+        <source>A sheath's French is its bore: make sure that this is the outside.</source>
         <translation>Le French d’une gaine est son calibre interne : assurez-vous que c’est bien l’extérieur.</translation>
     </message>
     <message>
@@ -1509,11 +1509,11 @@
         <translation>Rincez-le, ou utilisez une autre échelle.</translation>
     </message>
     <message>
-        <source>No size of &quot;%1&quot; accepts %2 at %3: it is %4 below the nearest band, %5 of size %6.</source>
+        <source>No size of "%1" accepts %2 at %3: it is %4 below the nearest band, %5 of size %6.</source>
         <translation>Aucune taille de « %1 » n’accepte %2 à %3 : c’est %4 au-dessous de la bande la plus proche, %5 pour la taille %6.</translation>
     </message>
     <message>
-        <source>No size of &quot;%1&quot; accepts %2 at %3: it is %4 above the nearest band, %5 of size %6.</source>
+        <source>No size of "%1" accepts %2 at %3: it is %4 above the nearest band, %5 of size %6.</source>
         <translation>Aucune taille de « %1 » n’accepte %2 à %3 : c’est %4 au-dessus de la bande la plus proche, %5 pour la taille %6.</translation>
     </message>
     <message>
@@ -1521,11 +1521,11 @@
         <translation>Entre deux tailles : %1 convient avec une probabilité de %2, %3 avec %4 ; sur les pressions de la vie courante %5 et %6.</translation>
     </message>
     <message>
-        <source>No size of &quot;%1&quot; finds its depth: size %2 needs %3, which is %4 more than there is.</source>
+        <source>No size of "%1" finds its depth: size %2 needs %3, which is %4 more than there is.</source>
         <translation>Aucune taille de « %1 » ne trouve sa profondeur : la taille %2 demande %3, soit %4 de plus que ce qu’il y a.</translation>
     </message>
     <message>
-        <source>The left atrial pressure of the state &quot;%1&quot; (%2) was not measured; the readings leave it at %3, give or take %4.</source>
+        <source>The left atrial pressure of the state "%1" (%2) was not measured; the readings leave it at %3, give or take %4.</source>
         <translation>La pression auriculaire gauche de l’état « %1 » (%2) n’a pas été mesurée ; les lectures la situent à %3, à %4 près.</translation>
     </message>
     <message>
@@ -1545,7 +1545,7 @@
         <translation>Dans un registre de 2629 patients, la pression moyenne a baissé chez 59 %.</translation>
     </message>
     <message>
-        <source>The state &quot;%1&quot; was read at %2; the chart wants at least %3.</source>
+        <source>The state "%1" was read at %2; the chart wants at least %3.</source>
         <translation>L’état « %1 » a été lu à %2 ; le tableau demande au moins %3.</translation>
     </message>
     <message>
@@ -1553,15 +1553,15 @@
         <translation>Mesurez de nouveau après remplissage, si l’équipe soignante juge le remplissage sûr.</translation>
     </message>
     <message>
-        <source>%1 of the state &quot;%2&quot; (%3) was not read at end-systole, when the appendage is largest and the chart wants it.</source>
+        <source>%1 of the state "%2" (%3) was not read at end-systole, when the appendage is largest and the chart wants it.</source>
         <translation>%1 de l’état « %2 » (%3) : lecture non télésystolique, alors que l’auricule est alors le plus grand et que le tableau le demande.</translation>
     </message>
     <message>
-        <source>%1 of the state &quot;%2&quot; (%3) comes from beats of different length; its widths may belong to different fillings.</source>
+        <source>%1 of the state "%2" (%3) comes from beats of different length; its widths may belong to different fillings.</source>
         <translation>%1 de l’état « %2 » (%3) provient de battements de durées différentes ; ses largeurs peuvent appartenir à des remplissages différents.</translation>
     </message>
     <message>
-        <source>%1 (state &quot;%2&quot;) and CT (state &quot;%3&quot;) differ by %4, both carried to %5; published differences lie from %6.</source>
+        <source>%1 (state "%2") and CT (state "%3") differ by %4, both carried to %5; published differences lie from %6.</source>
         <translation>%1 (état « %2 ») et CT (état « %3 ») diffèrent de %4, tous deux ramenés à %5 ; les différences publiées vont de %6.</translation>
     </message>
     <message>
@@ -1637,7 +1637,7 @@
         <translation>Pas assez profond : la taille %1 demande %2 %3 ; il y a %4 (%5), il manque %6.</translation>
     </message>
     <message>
-        <source>The disc of size %1 (%2) does not cover the ostium: with an overlap of %3 it is %4 too small for the ostium&apos;s longest diameter.</source>
+        <source>The disc of size %1 (%2) does not cover the ostium: with an overlap of %3 it is %4 too small for the ostium's longest diameter.</source>
         <translation>Le disque de la taille %1 (%2) ne couvre pas l’ostium : avec un débord de %3, il est de %4 trop petit pour le plus long diamètre de l’ostium.</translation>
     </message>
     <message>
@@ -1693,15 +1693,15 @@
         <translation>Les pressions avec lesquelles l’implant vivra n’ont pas été données toutes les deux ; %1 à %2 sont supposées.</translation>
     </message>
     <message>
-        <source>The pressure of the state &quot;%1&quot; (%2) lies above the living range; raise its highest pressure if that may come back.</source>
+        <source>The pressure of the state "%1" (%2) lies above the living range; raise its highest pressure if that may come back.</source>
         <translation>La pression de l’état « %1 » (%2) dépasse la plage de la vie courante ; relevez la pression maximale si cela peut revenir.</translation>
     </message>
     <message>
-        <source>No reading is the chart&apos;s number by three-dimensional imaging; its number by two-dimensional imaging is used: %1 as %2.</source>
+        <source>No reading is the chart's number by three-dimensional imaging; its number by two-dimensional imaging is used: %1 as %2.</source>
         <translation>Aucune lecture n’est le chiffre du tableau en imagerie tridimensionnelle ; son chiffre en imagerie bidimensionnelle est utilisé : %1, %2.</translation>
     </message>
     <message>
-        <source>%1 of the state &quot;%2&quot; (%3, %4, %5) is shown with weight 0:</source>
+        <source>%1 of the state "%2" (%3, %4, %5) is shown with weight 0:</source>
         <translation>%1 de l’état « %2 » (%3, %4, %5) est montré avec un poids de 0 :</translation>
     </message>
     <message>
@@ -1709,7 +1709,7 @@
         <translation>La lecture est : %1 ; la grandeur demandée est : %2.</translation>
     </message>
     <message>
-        <source>It was read with an implant in the appendage (%1): the width is no longer the appendage&apos;s own.</source>
+        <source>It was read with an implant in the appendage (%1): the width is no longer the appendage's own.</source>
         <translation>Lecture avec un implant dans l’auricule (%1) : la largeur n’est plus celle de l’auricule lui-même.</translation>
     </message>
     <message>
@@ -1721,11 +1721,11 @@
         <translation>La largeur d’une seule vue n’a pas d’équivalent dans un contour, sauf si le CT prédit la largeur de la même vue.</translation>
     </message>
     <message>
-        <source>The chart&apos;s reading by two-dimensional imaging is the %1; this one is not.</source>
+        <source>The chart's reading by two-dimensional imaging is the %1; this one is not.</source>
         <translation>La lecture du tableau en imagerie bidimensionnelle est : %1 ; celle-ci ne l’est pas.</translation>
     </message>
     <message>
-        <source>The phase of the reading by %1 in the state &quot;%2&quot; is not known.</source>
+        <source>The phase of the reading by %1 in the state "%2" is not known.</source>
         <translation>La phase de la lecture (%1) dans l’état « %2 » n’est pas connue.</translation>
     </message>
     <message>
@@ -1733,15 +1733,15 @@
         <translation>La profondeur n’est pas connue ; aucune taille n’est jugée sur elle.</translation>
     </message>
     <message>
-        <source>The chart counts depth from the landing plane; the depth from the ostium less each size&apos;s landing offset is used.</source>
+        <source>The chart counts depth from the landing plane; the depth from the ostium less each size's landing offset is used.</source>
         <translation>Le tableau compte la profondeur depuis le plan d’atterrissage ; la profondeur depuis l’ostium moins le décalage de chaque taille est utilisée.</translation>
     </message>
     <message>
-        <source>How much this appendage widens with pressure rests mostly on loading studies and an assumption (share of this patient&apos;s own readings: %1).</source>
+        <source>How much this appendage widens with pressure rests mostly on loading studies and an assumption (share of this patient's own readings: %1).</source>
         <translation>L’élargissement de cet auricule avec la pression repose surtout sur des études de remplissage et une hypothèse (part des lectures propres à ce patient : %1).</translation>
     </message>
     <message>
-        <source>Two readings by one method at two measured pressures would make it the patient&apos;s own.</source>
+        <source>Two readings by one method at two measured pressures would make it the patient's own.</source>
         <translation>Deux lectures par une même méthode à deux pressions mesurées le rendraient propre au patient.</translation>
     </message>
     <message>
@@ -1749,15 +1749,15 @@
         <translation>La raison de la différence de pression n’a pas été dite : un changement passager et un changement durable sont montrés, la plage des largeurs est donc plus grande que pour chacun.</translation>
     </message>
     <message>
-        <source>The left atrial pressure of the state &quot;%1&quot; was measured directly already; once more would tell little.</source>
+        <source>The left atrial pressure of the state "%1" was measured directly already; once more would tell little.</source>
         <translation>La pression auriculaire gauche de l’état « %1 » a déjà été mesurée directement ; une fois de plus apprendrait peu.</translation>
     </message>
     <message>
-        <source>Left atrial pressure measured directly today, and taken for the state &quot;%1&quot;.</source>
+        <source>Left atrial pressure measured directly today, and taken for the state "%1".</source>
         <translation>Pression auriculaire gauche mesurée directement aujourd’hui et prise pour l’état « %1 ».</translation>
     </message>
     <message>
-        <source>Left atrial pressure measured directly in the state &quot;%1&quot;.</source>
+        <source>Left atrial pressure measured directly in the state "%1".</source>
         <translation>Pression auriculaire gauche mesurée directement dans l’état « %1 ».</translation>
     </message>
     <message>
@@ -1765,7 +1765,7 @@
         <translation>Une lecture de plus en écho 2D, %1, à %2.</translation>
     </message>
     <message>
-        <source>One more reading by 2D echo, %1, in the state &quot;%2&quot;.</source>
+        <source>One more reading by 2D echo, %1, in the state "%2".</source>
         <translation>Une lecture de plus en écho 2D, %1, dans l’état « %2 ».</translation>
     </message>
     <message>
@@ -1773,7 +1773,7 @@
         <translation>Un contour en écho 3D à %1.</translation>
     </message>
     <message>
-        <source>A contour by 3D echo in the state &quot;%1&quot;.</source>
+        <source>A contour by 3D echo in the state "%1".</source>
         <translation>Un contour en écho 3D dans l’état « %1 ».</translation>
     </message>
     <message>
@@ -1781,7 +1781,7 @@
         <translation>%1 (%2) après remplissage à %3, si l’équipe soignante juge le remplissage sûr.</translation>
     </message>
     <message>
-        <source>The chart&apos;s sizes %1 and %2 both accept readings from %3 to %4.</source>
+        <source>The chart's sizes %1 and %2 both accept readings from %3 to %4.</source>
         <translation>Les tailles %1 et %2 du tableau acceptent toutes deux les lectures de %3 à %4.</translation>
     </message>
     <message>
@@ -1789,7 +1789,7 @@
         <translation>Aucune taille du tableau n’accepte les lectures entre %1 et %2 (entre les tailles %3 et %4).</translation>
     </message>
     <message>
-        <source>The chart &quot;%1&quot; is invented for demonstration: it describes no device.</source>
+        <source>The chart "%1" is invented for demonstration: it describes no device.</source>
         <translation>Le tableau « %1 » est inventé pour la démonstration : il ne décrit aucun dispositif.</translation>
     </message>
     <message>
@@ -1809,7 +1809,7 @@
         <translation>Les lectures (%1) n’appartiennent à aucun moment de l’évolution : leur pression compte comme non mesurée.</translation>
     </message>
     <message>
-        <source>Readings name the moment &quot;%1&quot;, which the case does not hold: their pressure counts as not measured.</source>
+        <source>Readings name the moment "%1", which the case does not hold: their pressure counts as not measured.</source>
         <translation>Des lectures nomment le moment « %1 », que le cas ne contient pas : leur pression compte comme non mesurée.</translation>
     </message>
     <message>
@@ -1817,11 +1817,11 @@
         <translation>La phase CT à %1 du battement compte comme %2 (30 à 50 % est pris pour la télésystole : pratique courante, sans source).</translation>
     </message>
     <message>
-        <source>Only the v wave is recorded for state &quot;%1&quot;: a mean of %2 is taken from it (%3).</source>
+        <source>Only the v wave is recorded for state "%1": a mean of %2 is taken from it (%3).</source>
         <translation>Seule l’onde v est notée pour l’état « %1 » : une moyenne de %2 en est tirée (%3).</translation>
     </message>
     <message>
-        <source>No left atrial pressure is recorded for state &quot;%1&quot;: %2 is taken (%3: %4).</source>
+        <source>No left atrial pressure is recorded for state "%1": %2 is taken (%3: %4).</source>
         <translation>Aucune pression auriculaire gauche n’est notée pour l’état « %1 » : %2 est pris (%3 : %4).</translation>
     </message>
     <message>
@@ -1829,11 +1829,11 @@
         <translation>La mesurer préciserait chaque réponse.</translation>
     </message>
     <message>
-        <source>Nobody said how the pressure of state &quot;%1&quot;, %2, was obtained: an uncertainty of %3 is taken.</source>
+        <source>Nobody said how the pressure of state "%1", %2, was obtained: an uncertainty of %3 is taken.</source>
         <translation>Personne n’a dit comment la pression de l’état « %1 », %2, a été obtenue : une incertitude de %3 est prise.</translation>
     </message>
     <message>
-        <source>The v wave of state &quot;%1&quot;, %2, lies below its mean, %3; a peak cannot.</source>
+        <source>The v wave of state "%1", %2, lies below its mean, %3; a peak cannot.</source>
         <translation>L’onde v de l’état « %1 », %2, est sous sa moyenne, %3 ; un pic ne le peut pas.</translation>
     </message>
     <message>
@@ -1853,11 +1853,11 @@
         <translation>Aucune lecture ne compte comme meilleure que %1 ; indiqué pour %2 : %3.</translation>
     </message>
     <message>
-        <source>The decision pressure is %1, outside the %2 that the loading studies span: the uncertainty of the pressure&apos;s effect is multiplied by %3 (assumption).</source>
+        <source>The decision pressure is %1, outside the %2 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %3 (assumption).</source>
         <translation>La pression de décision est de %1, hors des %2 couverts par les études de remplissage : l’incertitude de l’effet de la pression est multipliée par %3 (hypothèse).</translation>
     </message>
     <message>
-        <source>The pressure of %1 is about %2, outside the %3 that the loading studies span: the uncertainty of the pressure&apos;s effect is multiplied by %4 (assumption).</source>
+        <source>The pressure of %1 is about %2, outside the %3 that the loading studies span: the uncertainty of the pressure's effect is multiplied by %4 (assumption).</source>
         <translation>La pression de %1 est d’environ %2, hors des %3 couverts par les études de remplissage : l’incertitude de l’effet de la pression est multipliée par %4 (hypothèse).</translation>
     </message>
     <message>
@@ -1873,11 +1873,11 @@
         <translation>Vérifiez grandeur, plan, calibrage et pression des deux avant de prendre une taille.</translation>
     </message>
     <message>
-        <source>No CT contour is among the readings: the answer on the CT&apos;s scale rests on the assumed bias of the other kinds.</source>
+        <source>No CT contour is among the readings: the answer on the CT's scale rests on the assumed bias of the other kinds.</source>
         <translation>Aucun contour CT parmi les lectures : la réponse à l’échelle du CT repose sur le biais supposé des autres types.</translation>
     </message>
     <message>
-        <source>How much the appendage widens with pressure, %1 mm per mmHg, is assumed and hardly this patient&apos;s own (share %2); %3: %4.</source>
+        <source>How much the appendage widens with pressure, %1 mm per mmHg, is assumed and hardly this patient's own (share %2); %3: %4.</source>
         <translation>L’élargissement de l’auricule avec la pression, %1 mm par mmHg, est supposé et à peine propre à ce patient (part %2) ; %3 : %4.</translation>
     </message>
     <message>
@@ -1921,11 +1921,11 @@
         <translation>%1 à %2 (%3)</translation>
     </message>
     <message>
-        <source>%1 %2 (state &quot;%3&quot;) read %4 at %5</source>
+        <source>%1 %2 (state "%3") read %4 at %5</source>
         <translation>%1, %2 (état « %3 »), a lu %4 à %5</translation>
     </message>
     <message>
-        <source>%1 %2 (state &quot;%3&quot;) read %4 at a pressure that was not measured (the readings leave it at %5, give or take %6)</source>
+        <source>%1 %2 (state "%3") read %4 at a pressure that was not measured (the readings leave it at %5, give or take %6)</source>
         <translation>%1, %2 (état « %3 »), a lu %4 à une pression non mesurée (les lectures la situent à %5, à %6 près)</translation>
     </message>
     <message>
@@ -1937,7 +1937,7 @@
         <translation>aucune taille n’accepte cette seule lecture, la plus proche est %1</translation>
     </message>
     <message>
-        <source>%1 (%2), %3, state &quot;%4&quot;</source>
+        <source>%1 (%2), %3, state "%4"</source>
         <translation>%1 (%2), %3, état « %4 »</translation>
     </message>
     <message>
@@ -2393,11 +2393,11 @@
         <translation>contour tracé à la main</translation>
     </message>
     <message>
-        <source>straight line from the landing plane&apos;s centre along the ostium normal to the opposite wall</source>
+        <source>straight line from the landing plane's centre along the ostium normal to the opposite wall</source>
         <translation>droite du centre du plan d’atterrissage selon la normale de l’ostium jusqu’à la paroi opposée</translation>
     </message>
     <message>
-        <source>angle between the axis&apos; directions before and after its sharpest place, each over 6 mm</source>
+        <source>angle between the axis' directions before and after its sharpest place, each over 6 mm</source>
         <translation>angle entre les directions de l’axe avant et après son point le plus courbe, chacune sur 6 mm</translation>
     </message>
     <message>
@@ -2481,7 +2481,7 @@
         <translation>par minute</translation>
     </message>
     <message>
-        <source>length of the axis from the ostium to the wall at the lobe&apos;s far end</source>
+        <source>length of the axis from the ostium to the wall at the lobe's far end</source>
         <translation>longueur de l’axe de l’ostium à la paroi au bout du lobe</translation>
     </message>
     <message>
@@ -2521,7 +2521,7 @@
         <translation>Les tailles glissent le long de : %1.</translation>
     </message>
     <message>
-        <source>That direction lies %1 degrees off the appendage&apos;s axis at the landing zone: the wall is met earlier than along the axis.</source>
+        <source>That direction lies %1 degrees off the appendage's axis at the landing zone: the wall is met earlier than along the axis.</source>
         <translation>Cette direction s’écarte de %1 degrés de l’axe de l’auricule à la zone d’ancrage : la paroi est rencontrée plus tôt que le long de l’axe.</translation>
     </message>
     <message>
@@ -2545,10 +2545,6 @@
         <translation>Le long de la gaine, la taille %1 va à %2 du plan d’atterrissage ; là, elle est arrêtée par : %3. Le tableau demande %4.</translation>
     </message>
     <message>
-        <source>Size %1 finds no room along the sheath: at the landing zone %2 is nearer to the middle than half its narrowest width of %3.</source>
-        <translation>La taille %1 ne trouve pas de place le long de la gaine : à la zone d’ancrage se trouve plus près du milieu que la moitié de sa plus petite largeur de %3 : %2.</translation>
-    </message>
-    <message>
         <source>Along the sheath nothing stops size %1 within %2 from the ostium, where the measured images end; the chart asks for %3.</source>
         <translation>Le long de la gaine, rien n’arrête la taille %1 jusqu’à %2 de l’ostium, où finissent les images mesurées ; le tableau demande %3.</translation>
     </message>
@@ -2561,12 +2557,8 @@
         <translation>%1 du corps de la taille %2 se trouvent au-delà de l’artère circonflexe.</translation>
     </message>
     <message>
-        <source>The disc of size %1 covers %2 of the ostium&apos;s area; its least overlap is %3, on the %4 side.</source>
+        <source>The disc of size %1 covers %2 of the ostium's area; its least overlap is %3, on the %4 side.</source>
         <translation>Le disque de la taille %1 couvre %2 de l’aire de l’ostium ; son plus petit débord est de %3, côté : %4.</translation>
-    </message>
-    <message>
-        <source>At the landing zone, size %1 being %2 wide in place: above %3; below %4.</source>
-        <translation>À la zone d’ancrage, la taille %1 ayant %2 de large en place : au-dessus %3 ; au-dessous %4.</translation>
     </message>
     <message>
         <source>In place, size %1 lies %2 from the %3; at least %4 is wanted.</source>
@@ -2621,11 +2613,11 @@
         <translation>la gaine orientable venant de la ponction choisie</translation>
     </message>
     <message>
-        <source>the appendage&apos;s proximal axis, as no crossing is chosen</source>
+        <source>the appendage's proximal axis, as no crossing is chosen</source>
         <translation>l’axe proximal de l’auricule, aucune ponction n’étant choisie</translation>
     </message>
     <message>
-        <source>the ostium&apos;s normal, as no crossing is chosen</source>
+        <source>the ostium's normal, as no crossing is chosen</source>
         <translation>la normale de l’ostium, aucune ponction n’étant choisie</translation>
     </message>
     <message>
@@ -2737,7 +2729,7 @@
         <translation>Si le patient était sur le dos, le déclarer par un décalage de 0 degré.</translation>
     </message>
     <message>
-        <source>Cannot predict angles of the C-arm: at CT the patient lay %1 ((0018,5100) PatientPosition is &quot;%2&quot;), and the heart lies otherwise than on the back.</source>
+        <source>Cannot predict angles of the C-arm: at CT the patient lay %1 ((0018,5100) PatientPosition is "%2"), and the heart lies otherwise than on the back.</source>
         <translation>Les angles de l’arceau ne peuvent être prédits : au CT le patient était couché %1 ((0018,5100) PatientPosition est « %2 »), et le cœur est placé autrement que sur le dos.</translation>
     </message>
     <message>
@@ -2770,15 +2762,15 @@
     </message>
     <message>
         <source>No answer yet: the appendage is not measured, so nothing is known of its ostium and axis.</source>
-        <translation>Pas encore de réponse : l&apos;auricule n&apos;est pas mesurée, son ostium et son axe ne sont donc pas connus.</translation>
+        <translation>Pas encore de réponse : l'auricule n'est pas mesurée, son ostium et son axe ne sont donc pas connus.</translation>
     </message>
     <message>
         <source>No answer for the repair yet: the mitral annulus is not marked, so no height is known.</source>
-        <translation>Pas encore de réponse pour la réparation : l&apos;anneau mitral n&apos;est pas marqué, aucune hauteur n&apos;est donc connue.</translation>
+        <translation>Pas encore de réponse pour la réparation : l'anneau mitral n'est pas marqué, aucune hauteur n'est donc connue.</translation>
     </message>
     <message>
         <source>No answer for the repair yet: no point of coaptation is marked, and the height band counts from there.</source>
-        <translation>Pas encore de réponse pour la réparation : aucun point de coaptation n&apos;est marqué, et la plage de hauteur se compte de là.</translation>
+        <translation>Pas encore de réponse pour la réparation : aucun point de coaptation n'est marqué, et la plage de hauteur se compte de là.</translation>
     </message>
     <message>
         <source>No place of this fossa lies %1 to %2 %3: it reaches from %4 to %5.</source>
@@ -2790,30 +2782,30 @@
     </message>
     <message>
         <source>No repair of the mitral valve is planned: only the closure counts.</source>
-        <translation>Aucune réparation de la valve mitrale n&apos;est prévue : seule la fermeture compte.</translation>
+        <translation>Aucune réparation de la valve mitrale n'est prévue : seule la fermeture compte.</translation>
     </message>
     <message>
-        <source>Over %1 of the fossa&apos;s area a straight sheath arrives within %2 of the appendage&apos;s proximal axis.</source>
-        <translation>Sur %1 de la surface de la fosse, une gaine droite arrive à moins de %2 de l&apos;axe proximal de l&apos;auricule.</translation>
+        <source>Over %1 of the fossa's area a straight sheath arrives within %2 of the appendage's proximal axis.</source>
+        <translation>Sur %1 de la surface de la fosse, une gaine droite arrive à moins de %2 de l'axe proximal de l'auricule.</translation>
     </message>
     <message>
-        <source>No straight sheath through this fossa arrives within %1 of the appendage&apos;s proximal axis; a steerable one does so over %2 of its area, by a bend of radius %3.</source>
-        <translation>Aucune gaine droite par cette fosse n&apos;arrive à moins de %1 de l&apos;axe proximal de l&apos;auricule ; une gaine orientable y arrive sur %2 de sa surface, par une courbure de rayon %3.</translation>
+        <source>No straight sheath through this fossa arrives within %1 of the appendage's proximal axis; a steerable one does so over %2 of its area, by a bend of radius %3.</source>
+        <translation>Aucune gaine droite par cette fosse n'arrive à moins de %1 de l'axe proximal de l'auricule ; une gaine orientable y arrive sur %2 de sa surface, par une courbure de rayon %3.</translation>
     </message>
     <message>
-        <source>No crossing of this fossa lets the sheath arrive within %1 of the appendage&apos;s proximal axis: by a straight one the least is %2.</source>
-        <translation>Aucune traversée de cette fosse ne laisse la gaine arriver à moins de %1 de l&apos;axe proximal de l&apos;auricule : droite, le minimum est %2.</translation>
+        <source>No crossing of this fossa lets the sheath arrive within %1 of the appendage's proximal axis: by a straight one the least is %2.</source>
+        <translation>Aucune traversée de cette fosse ne laisse la gaine arriver à moins de %1 de l'axe proximal de l'auricule : droite, le minimum est %2.</translation>
     </message>
     <message>
-        <source>One crossing can serve both: %1 of the fossa&apos;s area lie %2 to %3 %4 and let a straight sheath arrive within %5 of the appendage&apos;s proximal axis.</source>
-        <translation>Une seule traversée peut servir aux deux : %1 de la surface de la fosse se trouvent %2 à %3 %4 et laissent une gaine droite arriver à moins de %5 de l&apos;axe proximal de l&apos;auricule.</translation>
+        <source>One crossing can serve both: %1 of the fossa's area lie %2 to %3 %4 and let a straight sheath arrive within %5 of the appendage's proximal axis.</source>
+        <translation>Une seule traversée peut servir aux deux : %1 de la surface de la fosse se trouvent %2 à %3 %4 et laissent une gaine droite arriver à moins de %5 de l'axe proximal de l'auricule.</translation>
     </message>
     <message>
-        <source>One crossing can serve both if the closure uses a steerable sheath: by a straight one no place that lies %1 to %2 %3 arrives within %4 of the appendage&apos;s proximal axis.</source>
-        <translation>Une seule traversée peut servir aux deux si la fermeture emploie une gaine orientable : droite, aucun lieu situé %1 à %2 %3 n&apos;arrive à moins de %4 de l&apos;axe proximal de l&apos;auricule.</translation>
+        <source>One crossing can serve both if the closure uses a steerable sheath: by a straight one no place that lies %1 to %2 %3 arrives within %4 of the appendage's proximal axis.</source>
+        <translation>Une seule traversée peut servir aux deux si la fermeture emploie une gaine orientable : droite, aucun lieu situé %1 à %2 %3 n'arrive à moins de %4 de l'axe proximal de l'auricule.</translation>
     </message>
     <message>
-        <source>By a bend of radius %1 a crossing serves both over %2 of the fossa&apos;s area.</source>
+        <source>By a bend of radius %1 a crossing serves both over %2 of the fossa's area.</source>
         <translation>Par une courbure de rayon %1, une traversée sert aux deux sur %2 de la surface de la fosse.</translation>
     </message>
     <message>
@@ -2825,8 +2817,8 @@
         <translation>Aucune traversée unique ne sert aux deux avec une gaine droite.</translation>
     </message>
     <message>
-        <source>The closure asks for a second, lower crossing: places within %1 of the appendage&apos;s proximal axis begin at %2, where the repair asks for %3 to %4 %5.</source>
-        <translation>La fermeture demande une seconde traversée, plus basse : les lieux à moins de %1 de l&apos;axe proximal de l&apos;auricule commencent à %2, alors que la réparation demande %3 à %4 %5.</translation>
+        <source>The closure asks for a second, lower crossing: places within %1 of the appendage's proximal axis begin at %2, where the repair asks for %3 to %4 %5.</source>
+        <translation>La fermeture demande une seconde traversée, plus basse : les lieux à moins de %1 de l'axe proximal de l'auricule commencent à %2, alors que la réparation demande %3 à %4 %5.</translation>
     </message>
     <message>
         <source>Cross for the repair and close last: plan the closure anew from where the sheath then lies.</source>
@@ -2834,59 +2826,59 @@
     </message>
     <message>
         <source>The place with most room is %1: %2 %3, %4 to the axis by a straight sheath, %5 to where it no longer serves.</source>
-        <translation>Le lieu qui a le plus de place est %1 : %2 %3, %4 de l&apos;axe par une gaine droite, %5 jusqu&apos;où il ne sert plus.</translation>
+        <translation>Le lieu qui a le plus de place est %1 : %2 %3, %4 de l'axe par une gaine droite, %5 jusqu'où il ne sert plus.</translation>
     </message>
     <message>
         <source>The place with most room is %1: %2 to the axis by a straight sheath, %3 to where it no longer serves.</source>
-        <translation>Le lieu qui a le plus de place est %1 : %2 de l&apos;axe par une gaine droite, %3 jusqu&apos;où il ne sert plus.</translation>
+        <translation>Le lieu qui a le plus de place est %1 : %2 de l'axe par une gaine droite, %3 jusqu'où il ne sert plus.</translation>
     </message>
     <message>
-        <source>This rests on %1 points of the fossa&apos;s rim (%2 from their plane, root mean square).</source>
+        <source>This rests on %1 points of the fossa's rim (%2 from their plane, root mean square).</source>
         <translation>Cela repose sur %1 points du bord de la fosse (%2 de leur plan, moyenne quadratique).</translation>
     </message>
     <message>
-        <source>This rests on %1 points of the fossa&apos;s rim (%2 from their plane, root mean square), %3 of the mitral annulus (%4).</source>
-        <translation>Cela repose sur %1 points du bord de la fosse (%2 de leur plan, moyenne quadratique), %3 de l&apos;anneau mitral (%4).</translation>
+        <source>This rests on %1 points of the fossa's rim (%2 from their plane, root mean square), %3 of the mitral annulus (%4).</source>
+        <translation>Cela repose sur %1 points du bord de la fosse (%2 de leur plan, moyenne quadratique), %3 de l'anneau mitral (%4).</translation>
     </message>
     <message>
-        <source>This rests on %1 points of the fossa&apos;s rim (%2 from their plane, root mean square), %3 of the mitral annulus (%4), %5 of the coaptation.</source>
-        <translation>Cela repose sur %1 points du bord de la fosse (%2 de leur plan, moyenne quadratique), %3 de l&apos;anneau mitral (%4), %5 de la coaptation.</translation>
+        <source>This rests on %1 points of the fossa's rim (%2 from their plane, root mean square), %3 of the mitral annulus (%4), %5 of the coaptation.</source>
+        <translation>Cela repose sur %1 points du bord de la fosse (%2 de leur plan, moyenne quadratique), %3 de l'anneau mitral (%4), %5 de la coaptation.</translation>
     </message>
     <message>
         <source>It is geometry on one phase of the CT; the local protocol and the operator decide.</source>
-        <translation>C&apos;est de la géométrie sur une phase du CT ; le protocole local et l&apos;opérateur décident.</translation>
+        <translation>C'est de la géométrie sur une phase du CT ; le protocole local et l'opérateur décident.</translation>
     </message>
     <message>
-        <source>With a steerable sheath of radius %1 one crossing would serve both, over %2 of the fossa&apos;s area.</source>
+        <source>With a steerable sheath of radius %1 one crossing would serve both, over %2 of the fossa's area.</source>
         <translation>Avec une gaine orientable de rayon %1, une seule traversée servirait aux deux, sur %2 de la surface de la fosse.</translation>
     </message>
     <message>
         <source>Little room: the best place lies %1 from where a crossing no longer serves, less than a needle is placed to.</source>
-        <translation>Peu de place : le meilleur lieu est à %1 de l&apos;endroit où une traversée ne sert plus, moins que la précision d&apos;une aiguille.</translation>
+        <translation>Peu de place : le meilleur lieu est à %1 de l'endroit où une traversée ne sert plus, moins que la précision d'une aiguille.</translation>
     </message>
     <message>
-        <source>The fossa&apos;s rim is marked by %1 points only; its outline between them is a guess.</source>
-        <translation>Le bord de la fosse n&apos;est marqué que par %1 points ; son contour entre eux est supposé.</translation>
+        <source>The fossa's rim is marked by %1 points only; its outline between them is a guess.</source>
+        <translation>Le bord de la fosse n'est marqué que par %1 points ; son contour entre eux est supposé.</translation>
     </message>
     <message>
-        <source>The points of the fossa&apos;s rim lie %1 from their plane (root mean square): look at them again.</source>
+        <source>The points of the fossa's rim lie %1 from their plane (root mean square): look at them again.</source>
         <translation>Les points du bord de la fosse sont à %1 de leur plan (moyenne quadratique) : les revoir.</translation>
     </message>
     <message>
-        <source>No aortic root is marked: which side of the fossa is anterior is told by the patient&apos;s axes alone.</source>
-        <translation>Aucune racine aortique n&apos;est marquée : seuls les axes du patient disent quel côté de la fosse est antérieur.</translation>
+        <source>No aortic root is marked: which side of the fossa is anterior is told by the patient's axes alone.</source>
+        <translation>Aucune racine aortique n'est marquée : seuls les axes du patient disent quel côté de la fosse est antérieur.</translation>
     </message>
     <message>
         <source>The mitral annulus is marked by %1 points only; its plane rests on little.</source>
-        <translation>L&apos;anneau mitral n&apos;est marqué que par %1 points ; son plan repose sur peu.</translation>
+        <translation>L'anneau mitral n'est marqué que par %1 points ; son plan repose sur peu.</translation>
     </message>
     <message>
         <source>The points of the mitral annulus lie %1 from their plane (root mean square): look at them again.</source>
-        <translation>Les points de l&apos;anneau mitral sont à %1 de leur plan (moyenne quadratique) : les revoir.</translation>
+        <translation>Les points de l'anneau mitral sont à %1 de leur plan (moyenne quadratique) : les revoir.</translation>
     </message>
     <message>
         <source>The leaflets meet %1 below the plane of the annulus: heights over the one and the other are not the same.</source>
-        <translation>Les feuillets se rejoignent %1 sous le plan de l&apos;anneau : les hauteurs au-dessus de l&apos;un et de l&apos;autre ne sont pas les mêmes.</translation>
+        <translation>Les feuillets se rejoignent %1 sous le plan de l'anneau : les hauteurs au-dessus de l'un et de l'autre ne sont pas les mêmes.</translation>
     </message>
     <message>
         <source>Name the datum.</source>
@@ -2901,8 +2893,8 @@
         <translation>Il se trouve %1 %2.</translation>
     </message>
     <message>
-        <source>The ostium&apos;s centre is %1 away, at %2 to the appendage&apos;s proximal axis.</source>
-        <translation>Le centre de l&apos;ostium est à %1, à %2 de l&apos;axe proximal de l&apos;auricule.</translation>
+        <source>The ostium's centre is %1 away, at %2 to the appendage's proximal axis.</source>
+        <translation>Le centre de l'ostium est à %1, à %2 de l'axe proximal de l'auricule.</translation>
     </message>
     <message>
         <source>It serves the repair.</source>
@@ -2918,7 +2910,7 @@
     </message>
     <message>
         <source>It serves the closure with a steerable sheath only.</source>
-        <translation>Il ne sert à la fermeture qu&apos;avec une gaine orientable.</translation>
+        <translation>Il ne sert à la fermeture qu'avec une gaine orientable.</translation>
     </message>
     <message>
         <source>It does not serve the closure.</source>
@@ -2942,14 +2934,14 @@
     </message>
     <message>
         <source>It serves the closure with a steerable sheath only, and not the repair.</source>
-        <translation>Il ne sert à la fermeture qu&apos;avec une gaine orientable, et pas à la réparation.</translation>
+        <translation>Il ne sert à la fermeture qu'avec une gaine orientable, et pas à la réparation.</translation>
     </message>
     <message>
         <source>It serves neither the repair nor the closure.</source>
         <translation>Il ne sert ni à la réparation ni à la fermeture.</translation>
     </message>
     <message>
-        <source>Cannot cross the septum there: the place lies %1 outside the fossa&apos;s outline, towards the %2 (%3).</source>
+        <source>Cannot cross the septum there: the place lies %1 outside the fossa's outline, towards the %2 (%3).</source>
         <translation>Impossible de traverser le septum ici : le lieu est à %1 hors du contour de la fosse, côté %2 (%3).</translation>
     </message>
     <message>
@@ -2958,11 +2950,11 @@
     </message>
     <message>
         <source>No bend of radius %1 leads from this crossing to the ostium: the line to it leaves the septum at %2 where %3 are allowed, and over %4 no bend makes up for that.</source>
-        <translation>Aucune courbure de rayon %1 ne mène de ce point à l&apos;ostium : la ligne quitte le septum à %2 alors que %3 sont permis, et sur %4 aucune courbure ne compense cela.</translation>
+        <translation>Aucune courbure de rayon %1 ne mène de ce point à l'ostium : la ligne quitte le septum à %2 alors que %3 sont permis, et sur %4 aucune courbure ne compense cela.</translation>
     </message>
     <message>
         <source>over the plane of the mitral annulus</source>
-        <translation>au-dessus du plan de l&apos;anneau mitral</translation>
+        <translation>au-dessus du plan de l'anneau mitral</translation>
     </message>
     <message>
         <source>over the level of coaptation, parallel to the septum</source>
@@ -3014,11 +3006,11 @@
     </message>
     <message>
         <source>told by the marked aortic root</source>
-        <translation>d&apos;après la racine aortique marquée</translation>
+        <translation>d'après la racine aortique marquée</translation>
     </message>
     <message>
-        <source>told by the patient&apos;s axes: no aortic root is marked</source>
-        <translation>d&apos;après les axes du patient : aucune racine aortique n&apos;est marquée</translation>
+        <source>told by the patient's axes: no aortic root is marked</source>
+        <translation>d'après les axes du patient : aucune racine aortique n'est marquée</translation>
     </message>
     <message>
         <source>over the level of coaptation, parallel to the septum, by marked points on CT</source>
@@ -3026,19 +3018,95 @@
     </message>
     <message>
         <source>over the plane of the mitral annulus, by marked points on CT</source>
-        <translation>au-dessus du plan de l&apos;anneau mitral, par des points marqués sur le CT</translation>
+        <translation>au-dessus du plan de l'anneau mitral, par des points marqués sur le CT</translation>
     </message>
     <message>
-        <source>from the crossing to the ostium&apos;s centre on CT</source>
-        <translation>du point de traversée au centre de l&apos;ostium sur le CT</translation>
+        <source>from the crossing to the ostium's centre on CT</source>
+        <translation>du point de traversée au centre de l'ostium sur le CT</translation>
     </message>
     <message>
-        <source>line from the crossing to the ostium&apos;s centre against the proximal axis on CT</source>
-        <translation>ligne du point de traversée au centre de l&apos;ostium contre l&apos;axe proximal sur le CT</translation>
+        <source>line from the crossing to the ostium's centre against the proximal axis on CT</source>
+        <translation>ligne du point de traversée au centre de l'ostium contre l'axe proximal sur le CT</translation>
     </message>
     <message>
         <source>arrival of a steerable sheath of the set radius against the proximal axis on CT</source>
-        <translation>arrivée d&apos;une gaine orientable du rayon choisi contre l&apos;axe proximal sur le CT</translation>
+        <translation>arrivée d'une gaine orientable du rayon choisi contre l'axe proximal sur le CT</translation>
+    </message>
+    <message>
+        <source>Size %1 finds no room along the sheath: at the landing zone %2 stands in its way.</source>
+        <translation>La taille %1 ne trouve pas de place le long de la gaine ; à la zone de pose lui fait obstacle : %2.</translation>
+    </message>
+    <message>
+        <source>Size %1 finds no room along the sheath: square to it the landing zone leaves %2 by the chart's own measure, and its narrowest width is %3.</source>
+        <translation>La taille %1 ne trouve pas de place le long de la gaine : perpendiculairement à celle-ci la zone de pose laisse %2 selon la mesure propre de la table, et la plus petite largeur de la taille est de %3.</translation>
+    </message>
+    <message>
+        <source>The landing plane itself, %1 degrees off that direction, measures %2.</source>
+        <translation>Le plan de pose lui-même, à %1 degrés de cette direction, mesure %2.</translation>
+    </message>
+    <message>
+        <source>They land at the plug plane, %1 beyond the ridge.</source>
+        <translation>Elles se posent au plan du bouchon, %1 au-delà de la crête.</translation>
+    </message>
+    <message>
+        <source>At the landing zone, size %1 being %2 wide in place by the chart's own measure: above %3; below %4.</source>
+        <translation>À la zone de pose, la taille %1 y ayant une largeur de %2 selon la mesure propre de la table : en haut %3 ; en bas %4.</translation>
+    </message>
+    <message>
+        <source>%1 open</source>
+        <translation>%1 d’espace</translation>
+    </message>
+    <message>
+        <source>wall pressed out by %1</source>
+        <translation>paroi repoussée de %1</translation>
+    </message>
+    <message>
+        <source>width of the CT contour at %1, parallel rays</source>
+        <translation>largeur du contour du scanner à %1, rayons parallèles</translation>
+    </message>
+    <message>
+        <source>the appendage's narrowing below %1</source>
+        <translation>l’auricule, qui s’y rétrécit au-dessous de %1</translation>
+    </message>
+    <message>
+        <source>a trabecula or fold on the %1 side</source>
+        <translation>trabécule ou repli, côté : %1</translation>
+    </message>
+    <message>
+        <source>it touches the wall</source>
+        <translation>elle touche la paroi</translation>
+    </message>
+    <message>
+        <source>angles of the C-arm, best view within its reach for: %1</source>
+        <translation>angles de l’arceau, meilleure vue dans sa portée pour : %1</translation>
+    </message>
+    <message>
+        <source>longest width</source>
+        <translation>largeur la plus grande</translation>
+    </message>
+    <message>
+        <source>shortest width</source>
+        <translation>largeur la plus petite</translation>
+    </message>
+    <message>
+        <source>bend in profile</source>
+        <translation>courbure de profil</translation>
+    </message>
+    <message>
+        <source>least overlap with the atrium</source>
+        <translation>moindre superposition avec l’oreillette</translation>
+    </message>
+    <message>
+        <source>all aims in one view</source>
+        <translation>tout en une vue</translation>
+    </message>
+    <message>
+        <source>angles of the C-arm along the plane's normal</source>
+        <translation>angles de l’arceau le long de la normale du plan</translation>
+    </message>
+    <message>
+        <source>angles of the C-arm, chosen by the person</source>
+        <translation>angles de l’arceau, choisis par la personne</translation>
     </message>
 </context>
 <context>
@@ -3051,7 +3119,7 @@
 <context>
     <name>CoursePage</name>
     <message>
-        <source>The patient&apos;s course</source>
+        <source>The patient's course</source>
         <translation>Le parcours du patient</translation>
     </message>
     <message>
@@ -3236,7 +3304,7 @@
         <translation>le disque ne lit ou n’écrit pas (code SQLite %1). Vérifier qu’il est là et a de la place, puis réessayer.</translation>
     </message>
     <message>
-        <source>the library&apos;s file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a new library, or bring back a copy.</source>
+        <source>the library's file is damaged (SQLite code %1). Nothing was changed. Rescue the whole cases into a new library, or bring back a copy.</source>
         <translation>le fichier de la bibliothèque est endommagé (code SQLite %1). Rien n’a été modifié. Récupérer les cas intacts dans une nouvelle bibliothèque, ou rapporter une copie.</translation>
     </message>
     <message>
@@ -3244,7 +3312,7 @@
         <translation>le disque est plein. Libérer de la place, puis réessayer.</translation>
     </message>
     <message>
-        <source>the file cannot be opened. Check the folder&apos;s permissions.</source>
+        <source>the file cannot be opened. Check the folder's permissions.</source>
         <translation>le fichier ne peut pas être ouvert. Vérifier les droits du dossier.</translation>
     </message>
     <message>
@@ -3260,7 +3328,7 @@
         <translation>le serveur n’a plus de place sur disque ou en mémoire (code %1).</translation>
     </message>
     <message>
-        <source>another person&apos;s change held this case too long. Try again.</source>
+        <source>another person's change held this case too long. Try again.</source>
         <translation>la modification d’une autre personne a retenu ce cas trop longtemps. Réessayer.</translation>
     </message>
     <message>
@@ -3535,7 +3603,7 @@
         <translation>Largeur selon la profondeur le long de l’axe</translation>
     </message>
     <message>
-        <source>Click or left and right keys show a depth; drag the landing zone&apos;s marker, or hold Shift with the keys, to move it.</source>
+        <source>Click or left and right keys show a depth; drag the landing zone's marker, or hold Shift with the keys, to move it.</source>
         <translation>Clic ou touches gauche et droite montrent une profondeur ; glisser le marqueur de la zone d’ancrage, ou Maj avec les touches, pour la déplacer.</translation>
     </message>
 </context>
@@ -3868,7 +3936,7 @@
         <translation>Vitesses, temps et enveloppes se mesurent sur le spectre ; les longueurs non.</translation>
     </message>
     <message>
-        <source>Lengths and angles can be measured by the C-arm&apos;s geometry, or once a catheter or a known length has given the scale.</source>
+        <source>Lengths and angles can be measured by the C-arm's geometry, or once a catheter or a known length has given the scale.</source>
         <translation>Longueurs et angles se mesurent selon la géométrie de l’arceau, ou dès qu’un cathéter ou une longueur connue a donné l’échelle.</translation>
     </message>
     <message>
@@ -4015,7 +4083,7 @@
         <translation>Angle de la sonde</translation>
     </message>
     <message>
-        <source>Rotation of the probe&apos;s plane as the picture shows it, degrees:</source>
+        <source>Rotation of the probe's plane as the picture shows it, degrees:</source>
         <translation>Rotation du plan de la sonde, comme l’image la montre, degrés :</translation>
     </message>
     <message>
@@ -4129,7 +4197,7 @@
         <translation>Ombre du cathéter</translation>
     </message>
     <message>
-        <source>Calibrate by the program&apos;s own reading of a catheter&apos;s edges along a piece of it</source>
+        <source>Calibrate by the program's own reading of a catheter's edges along a piece of it</source>
         <translation>Étalonner par la lecture que fait le programme des bords d’un cathéter sur un segment</translation>
     </message>
     <message>
@@ -4149,7 +4217,7 @@
         <translation>Le CT ne prédit rien : il n’est pas mesuré.</translation>
     </message>
     <message>
-        <source>CT predicts nothing: the file does not tell the C-arm&apos;s angles.</source>
+        <source>CT predicts nothing: the file does not tell the C-arm's angles.</source>
         <translation>Le CT ne prédit rien : le fichier ne donne pas les angles de l’arceau.</translation>
     </message>
     <message>
@@ -4173,7 +4241,7 @@
         <translation>Arceau : %1</translation>
     </message>
     <message>
-        <source>The file does not tell the C-arm&apos;s angles for this frame.</source>
+        <source>The file does not tell the C-arm's angles for this frame.</source>
         <translation>Le fichier ne donne pas les angles de l’arceau pour cette image.</translation>
     </message>
     <message>
@@ -4441,7 +4509,7 @@
         <translation>Le cas a été importé avec toutes ses versions.</translation>
     </message>
     <message>
-        <source>The case was exported to %1. The file holds the patient&apos;s name.</source>
+        <source>The case was exported to %1. The file holds the patient's name.</source>
         <translation>Le cas a été exporté vers %1. Le fichier contient le nom du patient.</translation>
     </message>
     <message>
@@ -4739,7 +4807,7 @@
         <translation>Chiffrée</translation>
     </message>
     <message>
-        <source>Encrypted, and the server&apos;s certificate is checked</source>
+        <source>Encrypted, and the server's certificate is checked</source>
         <translation>Chiffrée, et le certificat du serveur est vérifié</translation>
     </message>
     <message>
@@ -4759,7 +4827,7 @@
         <translation>Un nom du fichier de services de PostgreSQL (~/.pg_service.conf), qui dit alors tout le reste</translation>
     </message>
     <message>
-        <source>&amp;Service file&apos;s name</source>
+        <source>&amp;Service file's name</source>
         <translation>Nom du fichier de &amp;services</translation>
     </message>
     <message>
@@ -4771,7 +4839,7 @@
         <translation>&amp;Essayer la connexion</translation>
     </message>
     <message>
-        <source>Name the server&apos;s host first, or a name of the service file.</source>
+        <source>Name the server's host first, or a name of the service file.</source>
         <translation>Nommez d’abord l’hôte du serveur, ou un nom du fichier de services.</translation>
     </message>
     <message>
@@ -5136,11 +5204,11 @@
     </message>
     <message>
         <source>The picture was written to %1. Look for names that are part of X-ray images.</source>
-        <translation>L&apos;image a été écrite dans %1. Cherchez les noms qui font partie des images de radioscopie.</translation>
+        <translation>L'image a été écrite dans %1. Cherchez les noms qui font partie des images de radioscopie.</translation>
     </message>
     <message>
         <source>The picture could not be written to %1. Choose a folder that can be written to and has space.</source>
-        <translation>L&apos;image n&apos;a pas pu être écrite dans %1. Choisissez un dossier accessible en écriture où il reste de la place.</translation>
+        <translation>L'image n'a pas pu être écrite dans %1. Choisissez un dossier accessible en écriture où il reste de la place.</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -5160,11 +5228,11 @@
     </message>
     <message>
         <source>The sample case is being made, about 200 MB; it opens by itself when it is ready …</source>
-        <translation>Le cas d&apos;exemple est en cours de création, environ 200 Mo ; il s&apos;ouvre de lui-même quand il est prêt …</translation>
+        <translation>Le cas d'exemple est en cours de création, environ 200 Mo ; il s'ouvre de lui-même quand il est prêt …</translation>
     </message>
     <message>
         <source>A case without images: add the moments and type in what was read. Open a folder of images at any time.</source>
-        <translation>Un cas sans images : ajoutez les moments et saisissez ce qui a été lu. Ouvrez un dossier d&apos;images à tout moment.</translation>
+        <translation>Un cas sans images : ajoutez les moments et saisissez ce qui a été lu. Ouvrez un dossier d'images à tout moment.</translation>
     </message>
     <message>
         <source>The size chart of the settings cannot be used. %1</source>
@@ -5184,7 +5252,7 @@
     </message>
     <message>
         <source>This case was never saved, and unsaved work is not kept: the settings say so. Save it now?</source>
-        <translation>Ce cas n&apos;a jamais été enregistré, et selon les réglages le travail non enregistré n&apos;est pas conservé. L&apos;enregistrer maintenant ?</translation>
+        <translation>Ce cas n'a jamais été enregistré, et selon les réglages le travail non enregistré n'est pas conservé. L'enregistrer maintenant ?</translation>
     </message>
     <message>
         <source>Part that scrolls</source>
@@ -5618,7 +5686,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
 <context>
     <name>PictureScale</name>
     <message>
-        <source>Scale: %1&#xa0;mm a pixel ±&#xa0;%2&#xa0;% (%3)</source>
+        <source>Scale: %1 mm a pixel ± %2 % (%3)</source>
         <translation>Échelle : %1 mm par pixel ± %2 % (%3)</translation>
     </message>
     <message>
@@ -5630,8 +5698,8 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>3D echo, slice %1 of %2, %3&#xa0;mm apart; time point %4 of %5. Lengths hold within a slice; left, back and head are not known.</source>
-        <translation>Écho 3D, coupe %1 sur %2, écart de %3&#xa0;mm ; instant %4 sur %5. Les longueurs valent dans une coupe ; gauche, arrière et tête ne sont pas connus.</translation>
+        <source>3D echo, slice %1 of %2, %3 mm apart; time point %4 of %5. Lengths hold within a slice; left, back and head are not known.</source>
+        <translation>Écho 3D, coupe %1 sur %2, écart de %3 mm ; instant %4 sur %5. Les longueurs valent dans une coupe ; gauche, arrière et tête ne sont pas connus.</translation>
     </message>
     <message>
         <source>On the spectrum velocities, times and envelopes are measured (Alt+6, Alt+7, Alt+8), no lengths.</source>
@@ -5820,7 +5888,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>plan à %1 de la tranche</translation>
     </message>
     <message>
-        <source>%1 off the bend&apos;s profile</source>
+        <source>%1 off the bend's profile</source>
         <translation>%1 hors du profil du coude</translation>
     </message>
     <message>
@@ -5867,11 +5935,11 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
 <context>
     <name>ProjectionChart</name>
     <message>
-        <source>Dome of the C-arm&apos;s views</source>
+        <source>Dome of the C-arm's views</source>
         <translation>Dôme des incidences de l’arceau</translation>
     </message>
     <message>
-        <source>Curve of the C-arm&apos;s views</source>
+        <source>Curve of the C-arm's views</source>
         <translation>Courbe des incidences de l’arceau</translation>
     </message>
     <message>
@@ -6030,7 +6098,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>%1 : %2</translation>
     </message>
     <message>
-        <source>%1 off the bend&apos;s profile</source>
+        <source>%1 off the bend's profile</source>
         <translation>%1 hors du profil du coude</translation>
     </message>
     <message>
@@ -6100,15 +6168,15 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <name>RadiographView</name>
     <message>
         <source>Simulated radiograph from CT</source>
-        <translation>Radiographie simulée d&apos;après le scanner</translation>
+        <translation>Radiographie simulée d'après le scanner</translation>
     </message>
     <message>
         <source>Simulated from CT. Drag turns the heart, arrow keys move the C-arm by 1° (Shift: 10°), A types the angles, Home comes back, F changes what is filled with contrast medium, right drag changes the window, W finds it again, + and − change the field of view.</source>
-        <translation>Simulé d&apos;après le scanner. Glisser tourne le cœur, les flèches déplacent l&apos;arceau de 1° (Maj : 10°), A saisit les angles, Début revient, F change ce qui est opacifié, glisser à droite change le fenêtrage, W le retrouve, + et − changent le champ.</translation>
+        <translation>Simulé d'après le scanner. Glisser tourne le cœur, les flèches déplacent l'arceau de 1° (Maj : 10°), A saisit les angles, Début revient, F change ce qui est opacifié, glisser à droite change le fenêtrage, W le retrouve, + et − changent le champ.</translation>
     </message>
     <message>
         <source>Angles of the C-arm</source>
-        <translation>Angles de l&apos;arceau</translation>
+        <translation>Angles de l'arceau</translation>
     </message>
     <message>
         <source>RAO 30 CAUD 12</source>
@@ -6128,11 +6196,11 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>Simulated from CT · %1</source>
-        <translation>Simulé d&apos;après le scanner · %1</translation>
+        <translation>Simulé d'après le scanner · %1</translation>
     </message>
     <message>
         <source>nothing filled: no appendage is measured</source>
-        <translation>rien d&apos;opacifié : aucun auricule n&apos;est mesuré</translation>
+        <translation>rien d'opacifié : aucun auricule n'est mesuré</translation>
     </message>
     <message>
         <source>as CT has it</source>
@@ -6156,19 +6224,19 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>Distances from the file: source to isocentre %1, to detector %2.</source>
-        <translation>Distances du fichier : de la source à l&apos;isocentre %1, au détecteur %2.</translation>
+        <translation>Distances du fichier : de la source à l'isocentre %1, au détecteur %2.</translation>
     </message>
     <message>
         <source>Distances assumed: source to isocentre %1, to detector %2.</source>
-        <translation>Distances supposées : de la source à l&apos;isocentre %1, au détecteur %2.</translation>
+        <translation>Distances supposées : de la source à l'isocentre %1, au détecteur %2.</translation>
     </message>
     <message>
         <source>The landing zone is put where it was drawn on the frame.</source>
-        <translation>La zone d’ancrage est placée là où elle a été tracée sur l&apos;image.</translation>
+        <translation>La zone d’ancrage est placée là où elle a été tracée sur l'image.</translation>
     </message>
     <message>
         <source>No file tells where the isocentre lies in the CT: the landing zone is put in the middle.</source>
-        <translation>Aucun fichier ne dit où se trouve l&apos;isocentre dans le scanner : la zone d’ancrage est placée au milieu.</translation>
+        <translation>Aucun fichier ne dit où se trouve l'isocentre dans le scanner : la zone d’ancrage est placée au milieu.</translation>
     </message>
     <message>
         <source>%1. %2</source>
@@ -6176,11 +6244,11 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>This case has no CT: there is nothing to simulate a radiograph from.</source>
-        <translation>Ce cas n&apos;a pas de scanner : rien ne permet de simuler une radiographie.</translation>
+        <translation>Ce cas n'a pas de scanner : rien ne permet de simuler une radiographie.</translation>
     </message>
     <message>
         <source>Nothing is open.</source>
-        <translation>Rien n&apos;est ouvert.</translation>
+        <translation>Rien n'est ouvert.</translation>
     </message>
     <message>
         <source>Simulating the radiograph …</source>
@@ -6190,11 +6258,11 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
 <context>
     <name>ReadReport</name>
     <message>
-        <source>The patient&apos;s ID is “%1” in the case and “%2” in the report.</source>
+        <source>The patient's ID is “%1” in the case and “%2” in the report.</source>
         <translation>Le numéro du patient est « %1 » dans le cas et « %2 » dans le rapport.</translation>
     </message>
     <message>
-        <source>The patient&apos;s name is “%1” in the case and “%2” in the report.</source>
+        <source>The patient's name is “%1” in the case and “%2” in the report.</source>
         <translation>Le nom du patient est « %1 » dans le cas et « %2 » dans le rapport.</translation>
     </message>
     <message>
@@ -6252,7 +6320,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>le tableau comparatif n’a pas de ligne pour lui</translation>
     </message>
     <message>
-        <source>it does not say whether it is the ostium&apos;s or the landing zone&apos;s</source>
+        <source>it does not say whether it is the ostium's or the landing zone's</source>
         <translation>il n’est pas dit s’il s’agit de l’ostium ou de la zone d’atterrissage</translation>
     </message>
     <message>
@@ -6362,7 +6430,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <name>RecentCases</name>
     <message>
         <source>The file is no longer there.</source>
-        <translation>Le fichier n&apos;est plus là.</translation>
+        <translation>Le fichier n'est plus là.</translation>
     </message>
     <message>
         <source>The file cannot be read.</source>
@@ -6504,7 +6572,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Pire : %1</translation>
     </message>
     <message>
-        <source>No size is chosen: compression and the chart&apos;s own clearances cannot be judged.</source>
+        <source>No size is chosen: compression and the chart's own clearances cannot be judged.</source>
         <translation>Aucune taille n’est choisie : la compression et les distances propres à la table ne peuvent être jugées.</translation>
     </message>
 </context>
@@ -6672,7 +6740,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Pressions et stase</translation>
     </message>
     <message>
-        <source>Near 12 mmHg the width grows by %1 mm per mmHg (standard deviation %2); %3 % of that is this patient&apos;s own, the rest is assumed.</source>
+        <source>Near 12 mmHg the width grows by %1 mm per mmHg (standard deviation %2); %3 % of that is this patient's own, the rest is assumed.</source>
         <translation>Près de 12 mmHg la largeur croît de %1 mm par mmHg (écart type %2) ; %3 % en sont propres à ce patient, le reste est supposé.</translation>
     </message>
     <message>
@@ -6876,10 +6944,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Comment les tailles se placeraient</translation>
     </message>
     <message>
-        <source>A model of geometry: a straight, rigid body of revolution with the chart&apos;s dimensions slides into the blood that was measured. It knows no force, no turning on the way and no give beyond the chart&apos;s compression.</source>
-        <translation>Un modèle géométrique : un corps de révolution droit et rigide, aux dimensions du tableau, glisse dans le sang mesuré. Il ne connaît ni force, ni rotation en chemin, ni souplesse au-delà de la compression du tableau.</translation>
-    </message>
-    <message>
         <source>Septal crossing</source>
         <translation>Traversée septale</translation>
     </message>
@@ -6889,7 +6953,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>Septal face seen from the left atrium. %1</source>
-        <translation>Face septale vue de l&apos;oreillette gauche. %1</translation>
+        <translation>Face septale vue de l'oreillette gauche. %1</translation>
     </message>
     <message>
         <source>picked by hand</source>
@@ -6954,6 +7018,30 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Edge-on views by their angles</source>
         <translation>Incidences par la tranche selon leurs angles</translation>
+    </message>
+    <message>
+        <source>Simulated from CT · %1</source>
+        <translation>Simulé d’après le scanner · %1</translation>
+    </message>
+    <message>
+        <source>the appendage as if filled with contrast medium</source>
+        <translation>l’auricule comme opacifiée</translation>
+    </message>
+    <message>
+        <source>nothing filled with contrast medium</source>
+        <translation>rien d’opacifié</translation>
+    </message>
+    <message>
+        <source>Simulated radiograph at %1, %2. Not a fluoroscopy: distances of the C-arm are assumed, and the landing zone is put in the middle.</source>
+        <translation>Radiographie simulée à %1, %2. Pas une fluoroscopie : les distances de l’arceau sont supposées, et la zone de pose est mise au milieu.</translation>
+    </message>
+    <message>
+        <source>A model of geometry: a straight body with the chart's dimensions slides into the blood that was measured and takes the form of its wall, as far as the chart's compression allows by the chart's own measure. It knows no force and no turning on the way.</source>
+        <translation>Un modèle géométrique : un corps droit aux dimensions de la table glisse dans le sang mesuré et prend la forme de sa paroi, autant que la compression de la table le permet selon sa propre mesure. Il ne connaît ni force ni rotation en chemin.</translation>
+    </message>
+    <message>
+        <source>From the crossing to the ostium: the straight line and, where a steerable sheath can make the way, its bend, on CT in the plane of crossing, ostium and axis.</source>
+        <translation>De la ponction à l’ostium : la ligne droite et, où une gaine orientable peut faire le chemin, sa courbe, sur le scanner dans le plan de la ponction, de l’ostium et de l’axe.</translation>
     </message>
 </context>
 <context>
@@ -7120,7 +7208,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>La zone d’ancrage telle que le CT la lit dans cette vue : %1</translation>
     </message>
     <message>
-        <source>The file does not tell where the tip of the sector lies: the middle of the region&apos;s upper edge stands for it.</source>
+        <source>The file does not tell where the tip of the sector lies: the middle of the region's upper edge stands for it.</source>
         <translation>Le fichier ne dit pas où est la pointe du secteur : le milieu du bord supérieur de la région en tient lieu.</translation>
     </message>
     <message>
@@ -7132,7 +7220,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Les largeurs en écho sont situées %1 au-delà de la zone d’ancrage du CT, vers la pointe (nombre négatif : plus près de l’oreillette).</translation>
     </message>
     <message>
-        <source>The plane&apos;s part is not told: it needs the probe&apos;s place, from places marked in both.</source>
+        <source>The plane's part is not told: it needs the probe's place, from places marked in both.</source>
         <translation>La part du plan n’est pas donnée : il faut la place de la sonde, d’après des points marqués dans les deux.</translation>
     </message>
     <message>
@@ -7391,6 +7479,10 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <source>Clearances</source>
         <translation>Distances</translation>
     </message>
+    <message>
+        <source>touches the wall</source>
+        <translation>touche la paroi</translation>
+    </message>
 </context>
 <context>
     <name>SeatPanel</name>
@@ -7427,12 +7519,12 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>À la pression de décision, la paroi est supposée plus en dedans que sur le scanner : les diamètres sont plus petits de %1.</translation>
     </message>
     <message>
-        <source>A model of geometry: a straight, rigid body of revolution with the chart&apos;s dimensions slides into the blood that was measured. It knows no force, no turning on the way and no give beyond the chart&apos;s compression.</source>
-        <translation>Un modèle géométrique : un corps de révolution droit et rigide, aux dimensions du tableau, glisse dans le sang mesuré. Il ne connaît ni force, ni rotation en chemin, ni souplesse au-delà de la compression du tableau.</translation>
-    </message>
-    <message>
         <source>The sizes are being seated …</source>
         <translation>Les tailles sont en cours de placement …</translation>
+    </message>
+    <message>
+        <source>A model of geometry: a straight body with the chart's dimensions slides into the blood that was measured and takes the form of its wall, as far as the chart's compression allows by the chart's own measure. It knows no force and no turning on the way.</source>
+        <translation>Un modèle géométrique : un corps droit aux dimensions de la table glisse dans le sang mesuré et prend la forme de sa paroi, autant que la compression de la table le permet selon sa propre mesure. Il ne connaît ni force ni rotation en chemin.</translation>
     </message>
 </context>
 <context>
@@ -7446,7 +7538,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <name>SeptalFaceView</name>
     <message>
         <source>Septal face with the map of crossing height and angle</source>
-        <translation>Face septale avec la carte de la hauteur et de l&apos;angle</translation>
+        <translation>Face septale avec la carte de la hauteur et de l'angle</translation>
     </message>
     <message>
         <source>Drag the crossing, or move it with the arrow keys (Shift: larger steps).</source>
@@ -7462,21 +7554,21 @@ Mark on the scanner-axis sections, with the buttons above:
 4. the middle of the aortic root.
 
 The angle to the appendage follows from its marks (atrium and tip).</source>
-        <translation>Rien n&apos;est encore marqué sur le septum.
+        <translation>Rien n'est encore marqué sur le septum.
 
 Marquer sur les coupes des axes du scanner, avec les boutons ci-dessus :
 1. le bord de la fosse ovale, au moins quatre points,
-2. l&apos;anneau mitral, au moins trois points,
+2. l'anneau mitral, au moins trois points,
 3. le lieu où les feuillets se rejoignent en systole,
 4. le milieu de la racine aortique.
 
-L&apos;angle avec l&apos;auricule suit de ses marques (oreillette et pointe).</translation>
+L'angle avec l'auricule suit de ses marques (oreillette et pointe).</translation>
     </message>
     <message>
         <source>The rim of the fossa ovalis is not marked yet.
 
 Mark at least four points around it on the scanner-axis sections, with the button above.</source>
-        <translation>Le bord de la fosse ovale n&apos;est pas encore marqué.
+        <translation>Le bord de la fosse ovale n'est pas encore marqué.
 
 En marquer au moins quatre points tout autour sur les coupes des axes du scanner, avec le bouton ci-dessus.</translation>
     </message>
@@ -7533,19 +7625,19 @@ En marquer au moins quatre points tout autour sur les coupes des axes du scanner
     </message>
     <message>
         <source>Solid lines: height over the plane of the mitral annulus.</source>
-        <translation>Lignes pleines : hauteur au-dessus du plan de l&apos;anneau mitral.</translation>
+        <translation>Lignes pleines : hauteur au-dessus du plan de l'anneau mitral.</translation>
     </message>
     <message>
         <source>Solid lines: height over the level of coaptation, parallel to the septum.</source>
         <translation>Lignes pleines : hauteur au-dessus de la coaptation, parallèlement au septum.</translation>
     </message>
     <message>
-        <source>Fill and dotted lines: angle of a straight sheath to the appendage&apos;s proximal axis; the limit is dashed.</source>
-        <translation>Fond et lignes pointillées : angle d&apos;une gaine droite avec l&apos;axe proximal de l&apos;auricule ; la limite est en tirets.</translation>
+        <source>Fill and dotted lines: angle of a straight sheath to the appendage's proximal axis; the limit is dashed.</source>
+        <translation>Fond et lignes pointillées : angle d'une gaine droite avec l'axe proximal de l'auricule ; la limite est en tirets.</translation>
     </message>
     <message>
         <source>%1 over the annulus</source>
-        <translation>%1 au-dessus de l&apos;anneau</translation>
+        <translation>%1 au-dessus de l'anneau</translation>
     </message>
     <message>
         <source>%1 over the coaptation</source>
@@ -7553,15 +7645,15 @@ En marquer au moins quatre points tout autour sur les coupes des axes du scanner
     </message>
     <message>
         <source>%1 to the axis, straight</source>
-        <translation>%1 de l&apos;axe, droite</translation>
+        <translation>%1 de l'axe, droite</translation>
     </message>
     <message>
         <source>%1 to the axis, steerable</source>
-        <translation>%1 de l&apos;axe, orientable</translation>
+        <translation>%1 de l'axe, orientable</translation>
     </message>
     <message>
         <source>%1 to the ostium</source>
-        <translation>%1 jusqu&apos;à l&apos;ostium</translation>
+        <translation>%1 jusqu'à l'ostium</translation>
     </message>
     <message>
         <source>bend, radius %1: arrives at %2</source>
@@ -7601,7 +7693,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     <name>SeptumMarking</name>
     <message>
         <source>Marks must lie on the images: click inside the picture.</source>
-        <translation>Les marques doivent se trouver sur les images : cliquer dans l&apos;image.</translation>
+        <translation>Les marques doivent se trouver sur les images : cliquer dans l'image.</translation>
     </message>
 </context>
 <context>
@@ -7640,15 +7732,15 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>Seen from the left atrium</source>
-        <translation>Vu de l&apos;oreillette gauche</translation>
+        <translation>Vu de l'oreillette gauche</translation>
     </message>
     <message>
         <source>Seen from the right atrium</source>
-        <translation>Vu de l&apos;oreillette droite</translation>
+        <translation>Vu de l'oreillette droite</translation>
     </message>
     <message>
         <source>Side from which the septum is seen</source>
-        <translation>Côté d&apos;où le septum est vu</translation>
+        <translation>Côté d'où le septum est vu</translation>
     </message>
     <message>
         <source>Cross where there is most room</source>
@@ -7668,15 +7760,15 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>Look from the other atrium</source>
-        <translation>Regarder de l&apos;autre oreillette</translation>
+        <translation>Regarder de l'autre oreillette</translation>
     </message>
     <message>
         <source>See the septum from the left or from the right atrium (key Shift+X)</source>
-        <translation>Voir le septum de l&apos;oreillette gauche ou droite (touche Maj+X)</translation>
+        <translation>Voir le septum de l'oreillette gauche ou droite (touche Maj+X)</translation>
     </message>
     <message>
-        <source>over the annulus&apos; plane</source>
-        <translation>au-dessus du plan de l&apos;anneau</translation>
+        <source>over the annulus' plane</source>
+        <translation>au-dessus du plan de l'anneau</translation>
     </message>
     <message>
         <source>over the coaptation, along the septum</source>
@@ -7687,8 +7779,8 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
         <translation>Référence de la hauteur</translation>
     </message>
     <message>
-        <source>From where the height band of the repair counts. Published heights count from the annulus; DICOM&apos;s own height (131130) counts from the leaflets, parallel to the septum.</source>
-        <translation>D&apos;où se compte la plage de hauteur de la réparation. Les hauteurs publiées se comptent de l&apos;anneau ; la hauteur de DICOM (131130) se compte des feuillets, parallèlement au septum.</translation>
+        <source>From where the height band of the repair counts. Published heights count from the annulus; DICOM's own height (131130) counts from the leaflets, parallel to the septum.</source>
+        <translation>D'où se compte la plage de hauteur de la réparation. Les hauteurs publiées se comptent de l'anneau ; la hauteur de DICOM (131130) se compte des feuillets, parallèlement au septum.</translation>
     </message>
     <message>
         <source>Height counts</source>
@@ -7716,11 +7808,11 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>Defaults: 40 mm and more over the annulus was read, the range 35 to 45 mm is from memory; 30 degrees was read. Radius and departure of the sheath are assumptions: enter those of the sheath in use.</source>
-        <translation>Valeurs par défaut : 40 mm et plus au-dessus de l&apos;anneau a été lu, la plage de 35 à 45 mm est de mémoire ; 30 degrés a été lu. Le rayon et le départ de la gaine sont des hypothèses : saisir ceux de la gaine utilisée.</translation>
+        <translation>Valeurs par défaut : 40 mm et plus au-dessus de l'anneau a été lu, la plage de 35 à 45 mm est de mémoire ; 30 degrés a été lu. Le rayon et le départ de la gaine sont des hypothèses : saisir ceux de la gaine utilisée.</translation>
     </message>
     <message>
         <source>No crossing is chosen: click on the face, or take the place with most room.</source>
-        <translation>Aucun point de traversée n&apos;est choisi : cliquer sur la face, ou prendre le lieu qui a le plus de place.</translation>
+        <translation>Aucun point de traversée n'est choisi : cliquer sur la face, ou prendre le lieu qui a le plus de place.</translation>
     </message>
     <message>
         <source>The chosen crossing</source>
@@ -7751,7 +7843,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>Click points around the mitral annulus, at least three, better eight.</source>
-        <translation>Cliquer des points autour de l&apos;anneau mitral, au moins trois, mieux huit.</translation>
+        <translation>Cliquer des points autour de l'anneau mitral, au moins trois, mieux huit.</translation>
     </message>
     <message>
         <source>Click where the mitral leaflets meet in systole, one point or several along the line.</source>
@@ -7888,7 +7980,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
         <translation>&amp;Masquer les noms dès le départ</translation>
     </message>
     <message>
-        <source>Written into the case&apos;s journal and its reports</source>
+        <source>Written into the case's journal and its reports</source>
         <translation>Inscrit dans le journal du cas et ses rapports</translation>
     </message>
     <message>
@@ -7969,7 +8061,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>Lengths are in mm, areas in mm², volumes in mL, pressures in mmHg: always, so that one figure looks alike on every screen.</source>
-        <translation>Longueurs en mm, aires en mm², volumes en mL, pressions en mmHg : toujours, pour qu&apos;un chiffre se lise de même sur chaque écran.</translation>
+        <translation>Longueurs en mm, aires en mm², volumes en mL, pressions en mmHg : toujours, pour qu'un chiffre se lise de même sur chaque écran.</translation>
     </message>
     <message>
         <source>for example: imaging cardiologist</source>
@@ -8020,11 +8112,11 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     <name>SheathView</name>
     <message>
         <source>Way of the sheath from the crossing to the ostium</source>
-        <translation>Trajet de la gaine du point de traversée à l&apos;ostium</translation>
+        <translation>Trajet de la gaine du point de traversée à l'ostium</translation>
     </message>
     <message>
         <source>The way of the sheath is shown once the fossa is marked and the appendage is measured.</source>
-        <translation>Le trajet de la gaine est montré dès que la fosse est marquée et l&apos;auricule mesurée.</translation>
+        <translation>Le trajet de la gaine est montré dès que la fosse est marquée et l'auricule mesurée.</translation>
     </message>
 </context>
 <context>
@@ -8082,7 +8174,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
         <translation>Profondeur</translation>
     </message>
     <message>
-        <source>Chance that the size&apos;s band holds the width at the decision pressure</source>
+        <source>Chance that the size's band holds the width at the decision pressure</source>
         <translation>Chance que la plage de la taille contienne la largeur à la pression de décision</translation>
     </message>
     <message>
@@ -8105,7 +8197,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
         <translation>Charger une table de tailles …</translation>
     </message>
     <message>
-        <source>Load a chart typed from the device&apos;s current instructions</source>
+        <source>Load a chart typed from the device's current instructions</source>
         <translation>Charger une table saisie d’après la notice actuelle de l’implant</translation>
     </message>
     <message>
@@ -8201,7 +8293,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
         <translation>Ce qui a été supposé</translation>
     </message>
     <message>
-        <source>Device choice follows the device&apos;s current instructions for use, local protocol and law.</source>
+        <source>Device choice follows the device's current instructions for use, local protocol and law.</source>
         <translation>Le choix de l’implant suit sa notice actuelle, le protocole local et la loi.</translation>
     </message>
 </context>
@@ -8250,7 +8342,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
         <translation>%1 à %2 : %3, avec une chance de 95 % de %4.</translation>
     </message>
     <message>
-        <source>Near 12 mmHg it widens by %1 mm per mmHg (± %2; %3 % of that is this patient&apos;s own, the rest is assumed).</source>
+        <source>Near 12 mmHg it widens by %1 mm per mmHg (± %2; %3 % of that is this patient's own, the rest is assumed).</source>
         <translation>Près de 12 mmHg elle s’élargit de %1 mm par mmHg (± %2 ; %3 % en sont propres à ce patient, le reste est supposé).</translation>
     </message>
     <message>
@@ -8330,7 +8422,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>or drop the folder on this window, or a case. Then mark the atrium and the tip of the appendage with two clicks.</source>
-        <translation>ou déposez le dossier ou un cas sur cette fenêtre. Puis marquez l&apos;oreillette et la pointe de l&apos;auricule en deux clics.</translation>
+        <translation>ou déposez le dossier ou un cas sur cette fenêtre. Puis marquez l'oreillette et la pointe de l'auricule en deux clics.</translation>
     </message>
     <message>
         <source>Open a case …</source>
@@ -8346,11 +8438,11 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>Cases kept in the library of a person or a team</source>
-        <translation>Cas gardés dans la bibliothèque d&apos;une personne ou d&apos;une équipe</translation>
+        <translation>Cas gardés dans la bibliothèque d'une personne ou d'une équipe</translation>
     </message>
     <message>
         <source>Try the sample case</source>
-        <translation>Voir le cas d&apos;exemple</translation>
+        <translation>Voir le cas d'exemple</translation>
     </message>
     <message>
         <source>An invented patient with CT, echo and fluoroscopy, marked and measured</source>
@@ -8362,11 +8454,11 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>Type in readings and pressures, and judge the sizes of a chart</source>
-        <translation>Saisir mesures et pressions, et juger les tailles d&apos;un tableau</translation>
+        <translation>Saisir mesures et pressions, et juger les tailles d'un tableau</translation>
     </message>
     <message>
         <source>How wide is the left atrial appendage at which depth, under which pressure, and which size fits then: every value with its uncertainty.</source>
-        <translation>Quelle largeur a l&apos;auricule gauche à quelle profondeur, sous quelle pression, et quelle taille convient alors : chaque valeur avec son incertitude.</translation>
+        <translation>Quelle largeur a l'auricule gauche à quelle profondeur, sous quelle pression, et quelle taille convient alors : chaque valeur avec son incertitude.</translation>
     </message>
     <message>
         <source>Recent cases</source>
@@ -8953,23 +9045,23 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>height over the plane of the mitral annulus</source>
-        <translation>hauteur au-dessus du plan de l&apos;anneau mitral</translation>
+        <translation>hauteur au-dessus du plan de l'anneau mitral</translation>
     </message>
     <message>
         <source>height over the level of coaptation, parallel to the septum</source>
         <translation>hauteur au-dessus de la coaptation, parallèlement au septum</translation>
     </message>
     <message>
-        <source>distance to the ostium&apos;s centre</source>
-        <translation>distance au centre de l&apos;ostium</translation>
+        <source>distance to the ostium's centre</source>
+        <translation>distance au centre de l'ostium</translation>
     </message>
     <message>
         <source>angle of a straight sheath to the proximal axis</source>
-        <translation>angle d&apos;une gaine droite avec l&apos;axe proximal</translation>
+        <translation>angle d'une gaine droite avec l'axe proximal</translation>
     </message>
     <message>
         <source>angle of a steerable sheath to the proximal axis</source>
-        <translation>angle d&apos;une gaine orientable avec l&apos;axe proximal</translation>
+        <translation>angle d'une gaine orientable avec l'axe proximal</translation>
     </message>
     <message>
         <source>septal crossing</source>

@@ -13,6 +13,12 @@ bool sameOptions(const core::ViewPlanOptions& a, const core::ViewPlanOptions& b)
 
 } // namespace
 
+core::Result<core::PatientTurn> patientTurn(const Session& session) {
+    const auto options = core::viewPlanOptions(session.record(), session.images() ? session.images()->patientPosition() : std::string());
+    if (!options) return tl::make_unexpected(options.error());
+    return options->turn;
+}
+
 ViewPlanner::ViewPlanner(Session& session, QObject* parent) : QObject(parent), m_session(session) {
     m_delay.setSingleShot(true);
     m_delay.setInterval(0);

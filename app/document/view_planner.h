@@ -16,6 +16,10 @@
 
 namespace gauge::app {
 
+/// How the patient of the open case lies under the C-arm, against the CT. @errors why no view can be predicted: the CT does not tell how
+/// the patient lay, or not on the back, and nobody stated a turn.
+core::Result<core::PatientTurn> patientTurn(const Session& session);
+
 class ViewPlanner : public QObject {
     Q_OBJECT
 public:

@@ -31,7 +31,15 @@ public:
     ProjectionPainting(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture)
         : m_painter(painter), m_area(area), m_map(form, area), m_picture(picture) {}
 
-    void paint() {
+    void paintPointers() {
+        m_painter.save();
+        m_painter.setRenderHint(QPainter::Antialiasing);
+        paintArm();
+        paintPointer();
+        m_painter.restore();
+    }
+
+    void paintStill() {
         m_painter.save();
         m_painter.setRenderHint(QPainter::Antialiasing);
         m_painter.fillRect(m_area, tone::panel);
@@ -53,7 +61,6 @@ public:
             for (const ProjectionMark& mark : m_picture.marks)
                 if ((mark.kind == ProjectionMark::Kind::Chosen) == chosen) paintMark(mark);
         paintLineLabels();
-        paintPointer();
         m_painter.restore();
     }
 
@@ -233,6 +240,18 @@ private:
         }
     }
 
+    /// A double ring, open in the middle: what lies under it stays to be seen.
+    void paintArm() {
+        const auto place = m_picture.arm ? m_map.placeOf(*m_picture.arm) : std::nullopt;
+        if (!place) return;
+        m_painter.setBrush(Qt::NoBrush);
+        for (const auto& [colour, width] : {std::pair(tone::panel, 4.0), std::pair(tone::link, 1.8)}) {
+            m_painter.setPen(QPen(colour, width));
+            m_painter.drawEllipse(*place, 9.0, 9.0);
+            m_painter.drawEllipse(*place, 13.0, 13.0);
+        }
+    }
+
     void paintPointer() {
         if (!m_picture.pointer) return;
         const auto place = m_map.placeOf(*m_picture.pointer);
@@ -296,7 +315,16 @@ std::optional<CArmAngles> ProjectionMap::viewAt(const QPointF& place) const {
 }
 
 void drawProjection(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture) {
-    ProjectionPainting(painter, area, form, picture).paint();
+    drawProjectionGround(painter, area, form, picture);
+    drawProjectionPointers(painter, area, form, picture);
+}
+
+void drawProjectionGround(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture) {
+    ProjectionPainting(painter, area, form, picture).paintStill();
+}
+
+void drawProjectionPointers(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture) {
+    ProjectionPainting(painter, area, form, picture).paintPointers();
 }
 
 QString viewWords(const CArmAngles& view) {

@@ -40,7 +40,8 @@ struct ProjectionPicture {
     std::vector<ProjectionLine> lines;
     core::CArmReach reach;
     std::vector<ProjectionMark> marks;
-    std::optional<core::CArmAngles> pointer;
+    std::optional<core::CArmAngles> arm;     ///< where the C-arm of a simulated radiograph stands
+    std::optional<core::CArmAngles> pointer; ///< the view under the pointer
 };
 
 /// Which of the two pictures.
@@ -68,6 +69,9 @@ private:
 
 /// Paints on a page of the theme in use.
 void drawProjection(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture);
+/// The same in two parts, the upper one of arm and pointer alone: they move, the rest is drawn once.
+void drawProjectionGround(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture);
+void drawProjectionPointers(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture);
 
 /// "LAO 32°, CRA 2°", to the whole degree, in the screen's language.
 QString viewWords(const core::CArmAngles& view);

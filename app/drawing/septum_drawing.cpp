@@ -17,6 +17,7 @@ struct Words {
 };
 
 constexpr double kAngleStepDeg = 5.0, kHeightStepMm = 5.0;
+constexpr double kProposalReach = 7.0, kCrossingReach = 16.0; // pixels from the middle of a sign to its end
 constexpr double kRootReach = 4.0; ///< mm outside the outline where the sides are named
 
 /// One hue, lighter or darker by the angle: told apart without colour vision. Nearer to the axis stands out more.
@@ -59,57 +60,81 @@ public:
         : m_painter(painter), m_area(area), m_state(state), m_look(look), m_face(state.scene->face),
           m_map(faceMap(m_face, area, look.fromRight)), m_outline(pathOf(m_map, {m_face.outline})) {}
 
-    void draw() {
+    FacePlaces draw() {
         m_painter.save();
         m_painter.setRenderHint(QPainter::Antialiasing);
         m_painter.setClipRect(m_area, Qt::IntersectClip);
-        keepCornersFree();
+        keepFree();
         drawAngles();
         drawRegion();
         drawHeights();
         drawOutline();
         drawCrossings();
         drawSides();
-        drawHover();
         drawScale();
         m_painter.restore();
+        return std::move(m_drawn);
     }
 
 private:
-    void keepCornersFree() {
-        m_places.keepFree(QRectF(m_area.left(), m_area.bottom() - 34, 0.3 * m_area.width(), 34)); // the scale
-        if (m_look.hover) m_places.keepFree(hoverBox());
+    /// The scale and the signs of the crossing: no label lies under them.
+    void keepFree() {
+        m_places.keepFree(QRectF(m_area.left(), m_area.bottom() - 34, 0.3 * m_area.width(), 34));
+        const auto sign = [this](const Eigen::Vector2d& place, double reach) {
+            const QPointF at = m_map.from(place);
+            m_drawn.signs.emplace_back(at - QPointF(reach, reach), at + QPointF(reach, reach));
+            m_places.keepFree(m_drawn.signs.back());
+        };
+        if (const auto place = proposal()) sign(*place, kProposalReach);
+        if (m_state.crossing) sign(m_state.crossing->place, kCrossingReach);
+    }
+
+    /// Where there is most room, unless the crossing stands there.
+    std::optional<Eigen::Vector2d> proposal() const {
+        const auto place = m_state.answer ? m_state.answer->place : std::nullopt;
+        return place && m_state.crossing && (*place - m_state.crossing->place).norm() <= 1.5 ? std::nullopt : place;
     }
 
     bool label(const QPointF& at, const QString& text, const QColor& colour, std::initializer_list<LabelSide> sides) {
-        return m_places.draw(m_painter, at, text, colour, sides, m_area, 12, plateColour());
+        if (!m_places.draw(m_painter, at, text, colour, sides, m_area, 12, plateColour())) return false;
+        m_drawn.labels.push_back(m_places.taken().back());
+        return true;
+    }
+
+    /// Beside a sign: outside of what is kept free for it.
+    bool labelOfSign(const QPointF& at, double reach, const QString& text, const QColor& colour) {
+        for (const auto& [away, side] : {std::pair(QPointF(1, 0), LabelSide::Right), std::pair(QPointF(-1, 0), LabelSide::Left),
+                                         std::pair(QPointF(0, -1), LabelSide::Above), std::pair(QPointF(0, 1), LabelSide::Below)})
+            if (label(at + reach * away, text, colour, {side})) return true;
+        return false;
     }
 
     void drawAngles() {
         m_painter.save();
         m_painter.setClipPath(m_outline, Qt::IntersectClip);
         m_painter.fillRect(m_area, tone::raised);
-        const auto range = m_state.map ? core::rangeOf(*m_state.map, kAngleField) : std::nullopt;
-        if (range) {
+        const auto found = m_state.map ? core::rangeOf(*m_state.map, kAngleField) : std::nullopt;
+        const std::pair<double, double> range = found.value_or(std::pair(0.0, 0.0));
+        if (found) {
             // Each band is painted over the one below it.
             m_painter.setPen(Qt::NoPen);
-            const double first = kAngleStepDeg * std::floor(range->first / kAngleStepDeg);
+            const double first = kAngleStepDeg * std::floor(range.first / kAngleStepDeg);
             m_painter.fillRect(m_area, angleColour(first + 0.5 * kAngleStepDeg));
-            for (double deg = first + kAngleStepDeg; deg < range->second; deg += kAngleStepDeg) {
+            for (double deg = first + kAngleStepDeg; deg < range.second; deg += kAngleStepDeg) {
                 m_painter.setBrush(angleColour(deg + 0.5 * kAngleStepDeg));
                 m_painter.drawPath(pathOf(m_map, core::linesOfEqual(*m_state.map, kAngleField, deg)));
             }
             m_painter.setBrush(Qt::NoBrush);
-            for (double deg = first + kAngleStepDeg; deg < range->second; deg += kAngleStepDeg)
+            for (double deg = first + kAngleStepDeg; deg < range.second; deg += kAngleStepDeg)
                 if (deg != m_state.plan.limits.mostAngleDeg) angleLine(deg, QPen(tone::soft, 1.0, Qt::DotLine));
             angleLine(m_state.plan.limits.mostAngleDeg, QPen(tone::text, 2.0, Qt::DashLine));
         }
         m_painter.restore();
-        if (!range) return;
-        const double first = kAngleStepDeg * std::ceil(range->first / kAngleStepDeg);
+        if (!found) return;
+        const double first = kAngleStepDeg * std::ceil(range.first / kAngleStepDeg);
         labelLine(kAngleField, m_state.plan.limits.mostAngleDeg,
                   Words::tr("limit %1").arg(quantity(m_state.plan.limits.mostAngleDeg, Unit::Degree)), tone::text, 0.12);
-        for (double deg = first; deg < range->second; deg += kAngleStepDeg)
+        for (double deg = first; deg < range.second; deg += kAngleStepDeg)
             if (deg != m_state.plan.limits.mostAngleDeg) labelLine(kAngleField, deg, quantity(deg, Unit::Degree), tone::soft, 0.12);
     }
 
@@ -206,7 +231,9 @@ private:
             const QRectF plate = labelPlate(anchor + QPointF(-7.0 - 0.5 * labelWidth(text), 0), text, LabelSide::Right, m_area);
             const bool free = std::none_of(m_places.taken().begin(), m_places.taken().end(), [&](const QRectF& r) { return r.intersects(plate); });
             if (!free) continue;
-            m_places.keepFree(drawLabel(m_painter, anchor + QPointF(-7.0 - 0.5 * labelWidth(text), 0), text, colour, LabelSide::Right, m_area, 12, plateColour()));
+            m_drawn.labels.push_back(
+                drawLabel(m_painter, anchor + QPointF(-7.0 - 0.5 * labelWidth(text), 0), text, colour, LabelSide::Right, m_area, 12, plateColour()));
+            m_places.keepFree(m_drawn.labels.back());
             return;
         }
     }
@@ -220,8 +247,7 @@ private:
     }
 
     void drawCrossings() {
-        if (const auto place = m_state.answer ? m_state.answer->place : std::nullopt)
-            if (!m_state.crossing || (*place - m_state.crossing->place).norm() > 1.5) drawProposal(m_map.from(*place));
+        if (const auto place = proposal()) drawProposal(m_map.from(*place));
         if (m_state.crossing) drawCrossing(m_map.from(m_state.crossing->place));
         if (m_regionLabel) {
             const QRectF& box = m_regionLabel->first;
@@ -231,15 +257,15 @@ private:
     }
 
     void drawProposal(const QPointF& at) {
-        constexpr double r = 6.0;
+        constexpr double r = kProposalReach - 1.0;
         m_painter.setBrush(plateColour());
         m_painter.setPen(QPen(colourOf(Role::Crossing, Ground::Page), 2.0));
         m_painter.drawPolygon(QPolygonF({at + QPointF(0, -r), at + QPointF(r, 0), at + QPointF(0, r), at + QPointF(-r, 0)}));
-        label(at, Words::tr("most room"), tone::text, {LabelSide::Right, LabelSide::Left, LabelSide::Above, LabelSide::Below});
+        labelOfSign(at, kProposalReach, Words::tr("most room"), tone::text);
     }
 
     void drawCrossing(const QPointF& at) {
-        constexpr double r = 8.0, arm = 14.0;
+        constexpr double r = 8.0, arm = kCrossingReach - 2.0;
         QPainterPath shape;
         shape.addEllipse(at, r, r);
         for (const QPointF& way : {QPointF(1, 0), QPointF(-1, 0), QPointF(0, 1), QPointF(0, -1)}) {
@@ -251,8 +277,7 @@ private:
         m_painter.drawPath(shape);
         m_painter.setPen(QPen(colourOf(Role::Crossing, Ground::Page), m_look.focused ? 3.5 : 2.4));
         m_painter.drawPath(shape);
-        label(at + QPointF(6, 0), wordOf(Role::Crossing), colourOf(Role::Crossing, Ground::Page),
-              {LabelSide::Right, LabelSide::Left, LabelSide::Above, LabelSide::Below});
+        labelOfSign(at, kCrossingReach, wordOf(Role::Crossing), colourOf(Role::Crossing, Ground::Page));
     }
 
     /// Beyond the outline in a direction of the face.
@@ -288,30 +313,6 @@ private:
                         : std::initializer_list<LabelSide>{direction.y() > 0 ? LabelSide::Above : LabelSide::Below, LabelSide::Right, LabelSide::Left});
     }
 
-    QStringList hoverLines() const {
-        if (!m_face.contains(*m_look.hover)) return {Words::tr("outside the fossa")};
-        return faceValues(core::crossingAt(*m_state.scene, *m_look.hover, m_state.plan.limits.steering));
-    }
-    QRectF hoverBox() const {
-        const QFontMetricsF metrics(labelFont(12));
-        double width = 0.0;
-        const QStringList lines = hoverLines();
-        for (const QString& line : lines)
-            width = std::max(width, metrics.horizontalAdvance(line));
-        const QSizeF size(width + 14, static_cast<double>(lines.size()) * metrics.height() + 8);
-        return {m_area.right() - 6 - size.width(), m_area.top() + 6, size.width(), size.height()};
-    }
-    void drawHover() {
-        if (!m_look.hover) return;
-        const QRectF box = hoverBox();
-        m_painter.setPen(QPen(tone::border, 1));
-        m_painter.setBrush(plateColour());
-        m_painter.drawRoundedRect(box, 3, 3);
-        m_painter.setFont(labelFont(12));
-        m_painter.setPen(tone::text);
-        m_painter.drawText(box.adjusted(7, 4, -7, -4), Qt::AlignLeft | Qt::AlignTop, hoverLines().join(QLatin1Char('\n')));
-    }
-
     void drawScale() {
         const QPointF left(m_area.left() + 12, m_area.bottom() - 12), right = left + QPointF(5.0 * m_map.pixelsPerMm, 0);
         m_painter.setPen(QPen(tone::text, 2, Qt::SolidLine, Qt::FlatCap));
@@ -328,6 +329,7 @@ private:
     FaceMap m_map;
     QPainterPath m_outline;
     LabelPlaces m_places;
+    FacePlaces m_drawn;
     std::optional<std::pair<QRectF, QString>> m_regionLabel;
 };
 
@@ -360,8 +362,28 @@ FaceMap faceMap(const core::SeptalFace& face, const QRectF& area, bool fromRight
     return map;
 }
 
-void drawSeptalFace(QPainter& painter, const QRectF& area, const SeptumState& state, const FaceLook& look) {
-    FaceDrawing(painter, area, state, look).draw();
+FacePlaces drawSeptalFace(QPainter& painter, const QRectF& area, const SeptumState& state, const FaceLook& look) {
+    return FaceDrawing(painter, area, state, look).draw();
+}
+
+void drawFaceHover(QPainter& painter, const QRectF& area, const SeptumState& state, const Eigen::Vector2d& place) {
+    const QStringList lines = state.scene->face.contains(place) ? faceValues(core::crossingAt(*state.scene, place, state.plan.limits.steering))
+                                                                : QStringList{Words::tr("outside the fossa")};
+    const QFontMetricsF metrics(labelFont(12));
+    double width = 0.0;
+    for (const QString& line : lines)
+        width = std::max(width, metrics.horizontalAdvance(line));
+    const QSizeF size(width + 14, static_cast<double>(lines.size()) * metrics.height() + 8);
+    const QRectF box(area.right() - 6 - size.width(), area.top() + 6, size.width(), size.height());
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(tone::border, 1));
+    painter.setBrush(tone::panel);
+    painter.drawRoundedRect(box, 3, 3);
+    painter.setFont(labelFont(12));
+    painter.setPen(tone::text);
+    painter.drawText(box.adjusted(7, 4, -7, -4), Qt::AlignLeft | Qt::AlignTop, lines.join(QLatin1Char('\n')));
+    painter.restore();
 }
 
 QString faceLegend(const SeptumState& state) {

@@ -37,12 +37,18 @@ FaceMap faceMap(const core::SeptalFace& face, const QRectF& area, bool fromRight
 /// How the face is looked at.
 struct FaceLook {
     bool fromRight = false;
-    std::optional<Eigen::Vector2d> hover; ///< values are told here
     bool focused = false;                 ///< the keys move the crossing
 };
 
+/// Where the signs of crossing and proposal stand, and the labels: none of these lies over another, or over a sign.
+struct FacePlaces {
+    std::vector<QRectF> signs, labels;
+};
+
 /// Precondition: state.scene.
-void drawSeptalFace(QPainter& painter, const QRectF& area, const SeptumState& state, const FaceLook& look);
+FacePlaces drawSeptalFace(QPainter& painter, const QRectF& area, const SeptumState& state, const FaceLook& look);
+/// What is told of the place under the pointer, in the upper right corner: over the face, which need not be drawn again.
+void drawFaceHover(QPainter& painter, const QRectF& area, const SeptumState& state, const Eigen::Vector2d& place);
 
 /// What the lines and the fill mean, for beside or below the map.
 QString faceLegend(const SeptumState& state);

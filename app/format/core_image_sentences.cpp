@@ -44,6 +44,10 @@ constexpr auto kSentences = std::to_array<CorePattern>({
     {QT_TRANSLATE_NOOP("CoreSentences", "Cannot use the reach of the C-arm: all limits are 0 degrees, which leaves one view only."), ""},
     {QT_TRANSLATE_NOOP("CoreSentences", "Set how far the arm can be turned."), ""},
     {QT_TRANSLATE_NOOP("CoreSentences",
+                       "Cannot use the distances of the C-arm: from the source %1 to the isocentre and %2 to the detector; they must "
+                       "lie within %3 to %4, and the detector beyond the isocentre."),
+     "nnnn"},
+    {QT_TRANSLATE_NOOP("CoreSentences",
                        "The voxels are up to %1 long: too coarse for sizing."),
      "n"},
     {QT_TRANSLATE_NOOP("CoreSentences",

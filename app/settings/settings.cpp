@@ -21,6 +21,8 @@ const QString kAuthor = QStringLiteral("person/author");
 const QString kRole = QStringLiteral("person/role");
 const QString kChart = QStringLiteral("sizing/chart");
 const QString kSurface = QStringLiteral("surface/drawing");
+const QString kIsocentre = QStringLiteral("c-arm/source-isocentre");
+const QString kDetector = QStringLiteral("c-arm/source-detector");
 const QString kDpi = QStringLiteral("pictures/dpi");
 
 const QString kStandardTheme = QStringLiteral("dark");
@@ -133,6 +135,18 @@ void Settings::setDefaultChart(const QString& path) {
 }
 QString Settings::surfaceDrawing() const {
     return m_store.value(kSurface).toString();
+}
+double Settings::sourceToIsocentreMm() const {
+    return m_store.value(kIsocentre, 0.0).toDouble();
+}
+void Settings::setSourceToIsocentreMm(double mm) {
+    store(kIsocentre, mm, 0.0);
+}
+double Settings::sourceToDetectorMm() const {
+    return m_store.value(kDetector, 0.0).toDouble();
+}
+void Settings::setSourceToDetectorMm(double mm) {
+    store(kDetector, mm, 0.0);
 }
 int Settings::dpi() const {
     return std::clamp(m_store.value(kDpi, kStandardDpi).toInt(), kLeastDpi, kMostDpi);

@@ -18,6 +18,8 @@
 //   person/role               text    ""         put behind the name where a decision is signed
 //   sizing/chart              text    ""         chart file that a new case begins with; empty: none
 //   surface/drawing           text    ""         who draws the surface: "opengl", "processor"; empty: the program decides
+//   c-arm/source-isocentre    number  0          mm from the source to the isocentre, for simulated radiographs; 0: assumed
+//   c-arm/source-detector     number  0          mm from the source to the detector; 0: assumed
 //   pictures/dpi              int     150        of pictures and printed pages, 72 to 600
 #pragma once
 
@@ -65,6 +67,10 @@ public:
     QString defaultChart() const;
     void setDefaultChart(const QString& path);
     QString surfaceDrawing() const;
+    double sourceToIsocentreMm() const;
+    void setSourceToIsocentreMm(double mm);
+    double sourceToDetectorMm() const;
+    void setSourceToDetectorMm(double mm);
     int dpi() const;
     void setDpi(int dpi);
 

@@ -36,7 +36,7 @@ QString heading(const QString& text) {
 
 FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent)
     : QWidget(parent), m_session(session), m_state(state), m_view(new CineView(session, state, images, this)),
-      m_radiograph(new RadiographView(session, state, this)), m_runs(new QComboBox(this)), m_words(new QLabel), m_roles(new QActionGroup(this)) {
+      m_radiograph(new RadiographView(session, this)), m_runs(new QComboBox(this)), m_words(new QLabel), m_roles(new QActionGroup(this)) {
     setFocusProxy(m_view);
     m_words->setWordWrap(true);
     m_words->setTextFormat(Qt::RichText);
@@ -55,6 +55,7 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     auto* tools = new QHBoxLayout;
     tools->setContentsMargins(10, 4, 10, 4);
     tools->addWidget(m_runs, 1);
+    tools->addWidget(m_radiograph->makeFillingBox(this));
     auto* buttons = new WrappingRow;
     buttons->setContentsMargins(10, 0, 10, 4);
     for (QAction* action : m_actions) {
@@ -98,6 +99,7 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     connect(&session.document(), &CaseDocument::changed, this, [this](CaseDocument::Part part) {
         using Part = CaseDocument::Part;
         if (part == Part::Evidence || part == Part::Everything) refreshRuns();
+        if (part == Part::Projection) m_view->update(); // the patient's turn is in the outlines
         refreshText();
     });
     connect(&state, &ViewState::placeChanged, this, &FluoroPage::goToPlace);
@@ -231,20 +233,22 @@ QString FluoroPage::comparisonWords(core::DrawingRole role, const QString& title
     const auto measured = drawn(role, m_view->player().frame());
     const int frame = measured ? std::get<core::PictureSite>(measured->drawing->site).frame : m_view->player().frame();
     const auto angles = anglesOf(frame);
-    const auto contour = contourOf(role);
+    const auto lies = m_radiograph->turn();
+    const auto contour = lies ? core::roomPoints(contourOf(role), *lies) : contourOf(role);
     if (measured) text += paragraph(tr("Drawn here: %1").arg(estimate(measured->lengthMm, Unit::Millimetre)));
     else text += paragraph(tr("Not drawn on this run."));
     if (contour.empty()) return text + paragraph(tr("CT predicts nothing: it is not measured."));
     if (!angles) return text + paragraph(tr("CT predicts nothing: the file does not tell the C-arm's angles."));
+    if (!lies) return text + paragraph(sentence(lies.error().message));
     const auto predicted = core::predictedWidth(contour, *angles);
-    if (!predicted) return text + paragraph(QString::fromStdString(predicted.error().message));
+    if (!predicted) return text + paragraph(sentence(predicted.error().message));
     text += paragraph(tr("CT predicts at these angles: %1").arg(estimate(*predicted, Unit::Millimetre)));
     if (const auto shape = core::projectedWidth(contour, *angles))
         text += paragraph(tr("The plane is turned by %1 from edge-on; of lengths along the axis %2 is seen.")
                               .arg(quantity(shape->openingDeg, Unit::Degree), quantity(100.0 * shape->axisVisible, Unit::Percent)));
     if (!measured) return text;
     const auto comparison = core::compareWidth(measured->lengthMm, *angles, contour);
-    return text + paragraph(comparison ? sentence(comparison->text) : QString::fromStdString(comparison.error().message));
+    return text + paragraph(sentence(comparison ? comparison->text : comparison.error().message));
 }
 
 void FluoroPage::setBelow(QWidget* widget) {
@@ -291,14 +295,7 @@ void FluoroPage::setSeats(const Seats& seats) {
     m_seats = &seats;
     connect(&seats, &Seats::changed, m_view, qOverload<>(&QWidget::update));
     connect(&seats, &Seats::changed, this, &FluoroPage::refreshText);
-    connect(&seats, &Seats::changed, m_radiograph, qOverload<>(&QWidget::update));
-    m_radiograph->setLines([&seats] {
-        std::vector<PatientLine> lines;
-        if (const core::Seat* seat = seats.chosen())
-            for (const SurfaceLine& line : seatSurfaceLines(*seat))
-                lines.push_back({line.role, line.points, line.closed, line.label});
-        return lines;
-    });
+    m_radiograph->setSeats(seats);
 }
 
 /// The chosen size where it would sit, laid as the CT's outlines are: by the landing zone's line, else by the ostium's.
@@ -308,7 +305,8 @@ void FluoroPage::drawPlannedSize(QPainter& painter, const QTransform& screen) co
     const auto angles = anglesOf(frame);
     const core::AppendageMeasurement* measurement = m_session.measurement();
     const core::LandingZone* landing = m_session.landing();
-    if (!seat || !seat->seated || !angles || !measurement || !landing) return;
+    const auto lies = m_radiograph->turn();
+    if (!seat || !seat->seated || !angles || !measurement || !landing || !lies) return;
     for (const auto role : {core::DrawingRole::LandingWidth, core::DrawingRole::OstiumWidth}) {
         const auto measured = drawn(role, frame);
         if (!measured || std::get<core::PictureSite>(measured->drawing->site).frame != frame || measured->drawing->points.size() != 2)
@@ -319,7 +317,7 @@ void FluoroPage::drawPlannedSize(QPainter& painter, const QTransform& screen) co
         scale.mmPerPixel = Eigen::Vector2d::Constant(measured->lengthMm.value / ends.norm());
         const auto& section = role == core::DrawingRole::LandingWidth ? landing->section : measurement->ostium.section;
         const auto shadows = core::shadowsOf(*seat->seated, section.center, *angles, scale,
-                                             0.5 * (measured->drawing->points[0] + measured->drawing->points[1]));
+                                             0.5 * (measured->drawing->points[0] + measured->drawing->points[1]), *lies);
         if (!shadows) continue;
         const QPainterPath body = drawSeatOutlines(painter, *shadows, screen);
         drawSeatLabel(painter, body, tr("planned %1").arg(seatLabel(*seat)), QRectF(m_view->rect()));
@@ -331,10 +329,11 @@ void FluoroPage::drawPlannedSize(QPainter& painter, const QTransform& screen) co
 void FluoroPage::drawOutlines(QPainter& painter, const QTransform& screen) const {
     const int frame = m_view->player().frame();
     const auto angles = anglesOf(frame);
-    if (!angles) return;
+    const auto lies = m_radiograph->turn();
+    if (!angles || !lies) return;
     for (const auto role : {core::DrawingRole::OstiumWidth, core::DrawingRole::LandingWidth}) {
         const auto measured = drawn(role, frame);
-        const auto contour = contourOf(role);
+        const auto contour = core::roomPoints(contourOf(role), *lies);
         if (!measured || contour.empty() || std::get<core::PictureSite>(measured->drawing->site).frame != frame ||
             measured->drawing->points.size() != 2)
             continue;

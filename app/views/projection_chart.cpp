@@ -2,6 +2,7 @@
 
 #include "core/fluoro/view_planning.h"
 
+#include <QApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <algorithm>
@@ -23,16 +24,17 @@ ProjectionChart::ProjectionChart(ProjectionForm form, QWidget* parent) : QWidget
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(form == ProjectionForm::Dome ? tr("Dome of the C-arm's views") : tr("Curve of the C-arm's views"));
-    setToolTip(tr("Click or press Enter to take the view. Arrows move by 1°, with Shift by 10°; Home: from the front; E: edge-on; "
-                  "Escape: no view"));
+    setToolTip(tr("Click or press Enter to take the view; drag to turn the C-arm. Arrows move by 1°, with Shift by 10°; Home: from the "
+                  "front; E: edge-on; Escape: no view"));
 }
 
 void ProjectionChart::show(ProjectionPicture picture) {
-    const auto pointer = m_picture.pointer;
+    picture.pointer = m_picture.pointer;
+    picture.arm = m_picture.arm;
     m_picture = std::move(picture);
-    m_picture.pointer = pointer;
     m_emptyText.clear();
-    update();
+    setAccessibleDescription({});
+    forgetGround();
 }
 
 void ProjectionChart::setPointer(const std::optional<core::CArmAngles>& view) {
@@ -40,9 +42,32 @@ void ProjectionChart::setPointer(const std::optional<core::CArmAngles>& view) {
     update();
 }
 
+void ProjectionChart::setArm(const std::optional<core::CArmAngles>& view) {
+    if (view == m_picture.arm) return;
+    m_picture.arm = view;
+    update();
+}
+
+void ProjectionChart::forgetGround() {
+    m_ground = {};
+    update();
+}
+
+void ProjectionChart::resizeEvent(QResizeEvent*) {
+    forgetGround();
+}
+
+/// Theme, size of texts, language: each comes as a change.
+void ProjectionChart::changeEvent(QEvent* event) {
+    forgetGround();
+    QWidget::changeEvent(event);
+}
+
 void ProjectionChart::setEmptyText(const QString& text) {
     m_emptyText = text;
+    const auto arm = m_picture.arm;
     m_picture = {};
+    m_picture.arm = arm;
     setAccessibleDescription(text);
     update();
 }
@@ -69,6 +94,11 @@ void ProjectionChart::point(const std::optional<core::CArmAngles>& view) {
     emit pointed(view);
 }
 
+void ProjectionChart::hold(const core::CArmAngles& view) {
+    point(view);
+    emit held(view);
+}
+
 void ProjectionChart::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     if (!m_emptyText.isEmpty()) {
@@ -78,7 +108,15 @@ void ProjectionChart::paintEvent(QPaintEvent*) {
         painter.drawText(rect().adjusted(16, 16, -16, -16), Qt::AlignCenter | Qt::TextWordWrap, m_emptyText);
         return;
     }
-    drawProjection(painter, QRectF(rect()), m_form, m_picture);
+    const QSize pixels = (QSizeF(size()) * devicePixelRatioF()).toSize();
+    if (m_ground.size() != pixels) {
+        m_ground = QPixmap(pixels);
+        m_ground.setDevicePixelRatio(devicePixelRatioF());
+        QPainter ground(&m_ground);
+        drawProjectionGround(ground, QRectF(rect()), m_form, m_picture);
+    }
+    painter.drawPixmap(0, 0, m_ground);
+    drawProjectionPointers(painter, QRectF(rect()), m_form, m_picture);
     if (!hasFocus()) return;
     painter.setPen(QPen(tone::link, 2));
     painter.setBrush(Qt::NoBrush);
@@ -86,14 +124,29 @@ void ProjectionChart::paintEvent(QPaintEvent*) {
 }
 
 void ProjectionChart::mouseMoveEvent(QMouseEvent* event) {
-    if (m_emptyText.isEmpty()) point(viewUnder(event->position()));
+    if (!m_emptyText.isEmpty()) return;
+    const auto view = viewUnder(event->position());
+    if (!m_pressed) return point(view);
+    m_isDrag = m_isDrag || (event->position() - *m_pressed).manhattanLength() >= QApplication::startDragDistance();
+    if (view) hold(*view);
 }
 
 void ProjectionChart::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton || !m_emptyText.isEmpty()) return;
-    const auto view = viewUnder(event->position());
-    point(view);
-    if (view) emit taken(*view);
+    m_pressed = event->position();
+    m_isDrag = false;
+    if (const auto view = viewUnder(event->position()))
+        hold(*view);
+    else
+        point(std::nullopt);
+}
+
+/// A click takes the view; a drag only looked.
+void ProjectionChart::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton || !m_pressed) return;
+    m_pressed.reset();
+    if (m_isDrag || !m_emptyText.isEmpty()) return;
+    if (const auto view = viewUnder(event->position())) emit taken(*view);
 }
 
 void ProjectionChart::leaveEvent(QEvent*) {
@@ -131,7 +184,7 @@ void ProjectionChart::keyPressEvent(QKeyEvent* event) {
     core::CArmAngles view = m_picture.pointer.value_or(core::CArmAngles{});
     const auto move = [&](double primary, double secondary) {
         if (from) view = {std::clamp(std::round(view.primaryDeg + primary), -90.0, 90.0), std::clamp(std::round(view.secondaryDeg + secondary), -90.0, 90.0)};
-        point(view);
+        hold(view);
     };
     switch (event->key()) {
     case Qt::Key_Left:
@@ -143,12 +196,12 @@ void ProjectionChart::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Down:
         return move(0, -step);
     case Qt::Key_Home:
-        return point(core::CArmAngles{});
+        return hold(core::CArmAngles{});
     case Qt::Key_Escape:
         if (!from) break;
         return point(std::nullopt);
     case Qt::Key_E:
-        if (!m_picture.lines.empty()) point(edgeOnNear(m_picture.lines.front().normal, view));
+        if (!m_picture.lines.empty()) hold(edgeOnNear(m_picture.lines.front().normal, view));
         return;
     case Qt::Key_Return:
     case Qt::Key_Enter:

@@ -6,18 +6,17 @@
 #include "app/format/projection_words.h"
 #include "app/format/quantity.h"
 #include "app/format/rich_text.h"
+#include "app/panels/c_arm_settings.h"
 #include "app/panels/editor_parts.h"
-#include "app/panels/number_edit.h"
+#include "app/views/radiograph_view.h"
 #include "app/views/wrapping_row.h"
 
-#include <QCheckBox>
 #include <QComboBox>
-#include <QFormLayout>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QTableWidget>
 #include <QTextDocument>
 #include <QToolButton>
@@ -51,10 +50,12 @@ ProjectionPanel::ProjectionPanel(Session& session, ViewPlanner& planner, Extent 
     m_sections->setToolTip(tr("The plane that the views are planned for"));
     connect(m_sections, &QComboBox::activated, this, [this](int row) { setSection(m_sections->itemData(row).toString().toStdString()); });
     makeActions();
+    if (extent == Extent::Whole) m_radiograph = new RadiographView(session, this);
 
     auto* tools = new WrappingRow;
     tools->setContentsMargins(10, 4, 10, 4);
     tools->addWidget(m_sections);
+    if (m_radiograph) tools->addWidget(m_radiograph->makeFillingBox(this));
     for (QAction* action : m_actions) {
         auto* button = new QToolButton(this);
         button->setDefaultAction(action);
@@ -64,44 +65,15 @@ ProjectionPanel::ProjectionPanel(Session& session, ViewPlanner& planner, Extent 
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addLayout(tools);
-    auto* words = new QScrollArea(this);
-    words->setWidget(m_words);
-    words->setWidgetResizable(true);
-    words->setFrameShape(QFrame::NoFrame);
+    auto* words = scrolled(m_words);
     words->setAccessibleName(tr("What the view shows"));
-    auto* pictures = new QSplitter(Qt::Horizontal, this);
-    pictures->setChildrenCollapsible(false);
-    pictures->addWidget(m_dome);
-    if (extent == Extent::Short) {
-        pictures->addWidget(words);
-        pictures->setStretchFactor(0, 1);
-        pictures->setStretchFactor(1, 1);
-        layout->addWidget(pictures, 1);
-    } else {
-        m_curve = new ProjectionChart(ProjectionForm::Curve, this);
-        pictures->addWidget(m_curve);
-        pictures->setStretchFactor(0, 3);
-        pictures->setStretchFactor(1, 4);
-        auto* below = new QSplitter(Qt::Horizontal, this);
-        below->setChildrenCollapsible(false);
-        below->addWidget(makeTable());
-        below->addWidget(makeSettings());
-        below->setStretchFactor(0, 3);
-        below->setStretchFactor(1, 1);
-        auto* whole = new QSplitter(Qt::Vertical, this);
-        whole->setChildrenCollapsible(false);
-        whole->addWidget(pictures);
-        whole->addWidget(words);
-        whole->addWidget(below);
-        whole->setStretchFactor(0, 5);
-        whole->setStretchFactor(1, 2);
-        whole->setStretchFactor(2, 4);
-        whole->setSizes({330, 110, 300});
-        layout->addWidget(whole, 1);
-    }
+    layOut(words);
     for (ProjectionChart* chart : {m_dome, m_curve}) {
         if (!chart) continue;
         connect(chart, &ProjectionChart::pointed, this, [this, chart](const auto& view) { pointAt(view, chart); });
+        connect(chart, &ProjectionChart::held, this, [this](const core::CArmAngles& view) {
+            if (m_radiograph) m_radiograph->turnTo(view);
+        });
         connect(chart, &ProjectionChart::taken, this, [this](const core::CArmAngles& view) {
             std::optional<core::ViewAim> aim;
             for (const Row& row : m_rows)
@@ -112,9 +84,78 @@ ProjectionPanel::ProjectionPanel(Session& session, ViewPlanner& planner, Extent 
     connect(&planner, &ViewPlanner::changed, this, &ProjectionPanel::refresh);
     connect(&session.document(), &CaseDocument::changed, this, [this](CaseDocument::Part part) {
         using Part = CaseDocument::Part;
+        if (part == Part::Everything) m_isSteered = false;
         if (part == Part::Projection || part == Part::Everything) refresh();
     });
+    if (m_radiograph) connectRadiograph();
     refresh();
+}
+
+/// Dome beside words; on the page of its own: dome beside the radiograph, curve beside words, below them the tables in turn.
+void ProjectionPanel::layOut(QWidget* words) {
+    const auto beside = [this](QWidget* left, QWidget* right, int leftShare, int rightShare) {
+        auto* row = new QSplitter(Qt::Horizontal, this);
+        row->setChildrenCollapsible(false);
+        row->addWidget(left);
+        row->addWidget(right);
+        row->setStretchFactor(0, leftShare);
+        row->setStretchFactor(1, rightShare);
+        row->setSizes({100 * leftShare, 100 * rightShare});
+        return row;
+    };
+    auto* column = static_cast<QVBoxLayout*>(layout());
+    if (m_extent == Extent::Short) {
+        column->addWidget(beside(m_dome, words, 1, 1), 1);
+        return;
+    }
+    m_curve = new ProjectionChart(ProjectionForm::Curve, this);
+    m_settings = new CArmSettings(m_session, m_planner);
+    auto* tabs = new QTabWidget(this);
+    tabs->setDocumentMode(true);
+    tabs->setAccessibleName(tr("Working views, C-arm and patient"));
+    tabs->addTab(makeTable(), tr("Working views"));
+    tabs->addTab(scrolled(m_settings), tr("C-arm and patient"));
+    auto* whole = new QSplitter(Qt::Vertical, this);
+    whole->setChildrenCollapsible(false);
+    whole->addWidget(beside(m_dome, m_radiograph, 1, 1));
+    whole->addWidget(beside(m_curve, words, 1, 1));
+    whole->addWidget(tabs);
+    whole->setStretchFactor(0, 5);
+    whole->setStretchFactor(1, 3);
+    whole->setStretchFactor(2, 3);
+    whole->setSizes({330, 190, 210});
+    column->addWidget(whole, 1);
+}
+
+void ProjectionPanel::connectRadiograph() {
+    connect(m_radiograph, &RadiographView::anglesChanged, this, [this](const core::CArmAngles& view) {
+        m_isSteered = m_isSteered || !m_isSettingArm;
+        for (ProjectionChart* chart : {m_dome, m_curve})
+            chart->setArm(view);
+        refreshWords();
+    });
+    for (ProjectionChart* chart : {m_dome, m_curve})
+        chart->setArm(m_radiograph->angles());
+    connect(m_settings, &CArmSettings::distancesChanged, m_radiograph, &RadiographView::setDistances);
+    connect(m_settings, &CArmSettings::distancesChanged, this, &ProjectionPanel::distancesChanged);
+}
+
+void ProjectionPanel::setSeats(const Seats& seats) {
+    if (m_radiograph) m_radiograph->setSeats(seats);
+}
+
+void ProjectionPanel::refreshArm() {
+    if (!m_radiograph || m_isSteered) return;
+    const core::SectionPlan* plan = m_planner.plan(m_section);
+    std::optional<core::CArmAngles> home;
+    if (plan && !plan->plan.views.empty()) home = plan->plan.views.front().seen.angles;
+    if (const auto& choice = m_session.record().projection)
+        for (const core::ChosenView& view : choice->content.views)
+            if (view.plane == core::planeInputOf(m_section)) home = view.angles;
+    if (!home) return;
+    m_isSettingArm = true;
+    m_radiograph->setAngles(*home);
+    m_isSettingArm = false;
 }
 
 void ProjectionPanel::makeActions() {
@@ -149,41 +190,11 @@ QWidget* ProjectionPanel::makeTable() {
     connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, m_table, &QTableWidget::resizeRowsToContents);
     connect(m_table, &QTableWidget::activated, this, &ProjectionPanel::takeRow);
     connect(m_table, &QTableWidget::currentCellChanged, this, [this](int row) {
-        if (row >= 0 && static_cast<std::size_t>(row) < m_rows.size() && m_table->hasFocus())
-            pointAt(m_rows[static_cast<std::size_t>(row)].angles, nullptr);
+        if (row < 0 || static_cast<std::size_t>(row) >= m_rows.size() || !m_table->hasFocus()) return;
+        pointAt(m_rows[static_cast<std::size_t>(row)].angles, nullptr);
+        m_radiograph->turnTo(m_rows[static_cast<std::size_t>(row)].angles);
     });
     return m_table;
-}
-
-QWidget* ProjectionPanel::makeSettings() {
-    auto* inner = new QWidget;
-    auto* form = new QFormLayout(inner);
-    form->setContentsMargins(12, 8, 12, 8);
-    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-    const auto number = [&](double least, double most, const QString& name, auto slot) {
-        auto* edit = new NumberEdit(least, most, name, inner);
-        connect(edit, &NumberEdit::edited, this, slot);
-        form->addRow(name, edit);
-        return edit;
-    };
-    form->addRow(wrappedLabel(tr("Reach of the C-arm, degrees"), "heading"));
-    m_rao = number(0, 180, tr("RAO up to"), &ProjectionPanel::setReach);
-    m_lao = number(0, 180, tr("LAO up to"), &ProjectionPanel::setReach);
-    m_cra = number(0, 90, tr("CRA up to"), &ProjectionPanel::setReach);
-    m_cau = number(0, 90, tr("CAU up to"), &ProjectionPanel::setReach);
-    form->addRow(wrappedLabel(tr("60 and 40 are common practice without a source: set what your room allows."), "soft"));
-    form->addRow(wrappedLabel(tr("The patient"), "heading"));
-    m_lying = wrappedLabel({}, "soft");
-    form->addRow(m_lying);
-    m_turned = new QCheckBox(tr("will lie otherwise, turned by"), inner);
-    m_turned->setToolTip(tr("By how much the C-arm has to be turned on to see the same as at CT; 0 and 0: as if on the back"));
-    connect(m_turned, &QCheckBox::clicked, this, &ProjectionPanel::setTurn);
-    form->addRow(m_turned);
-    m_primary = number(-core::kMostTurnDeg, core::kMostTurnDeg, tr("LAO + / RAO −"), &ProjectionPanel::setTurn);
-    m_secondary = number(-core::kMostTurnDeg, core::kMostTurnDeg, tr("CRA + / CAU −"), &ProjectionPanel::setTurn);
-    m_notes = wrappedLabel({}, "soft");
-    form->addRow(m_notes);
-    return scrolled(inner);
 }
 
 void ProjectionPanel::setFluoroscopy(const std::optional<core::CArmAngles>& angles) {
@@ -194,6 +205,7 @@ void ProjectionPanel::setFluoroscopy(const std::optional<core::CArmAngles>& angl
 
 void ProjectionPanel::setSection(const std::string& section) {
     m_section = section;
+    m_isSteered = false;
     refresh();
 }
 
@@ -209,7 +221,11 @@ void ProjectionPanel::refresh() {
             chart->setEmptyText(m_planner.problem() ? sentence(m_planner.problem()->message) : tr("The views are being planned …"));
     }
     refreshTable();
-    refreshSettings();
+    if (m_settings) {
+        const core::SectionPlan* plan = m_planner.plan(m_section);
+        m_settings->refresh(plan ? plan->plan.notices : std::vector<core::Notice>{});
+    }
+    refreshArm();
     refreshWords();
 }
 
@@ -276,27 +292,6 @@ void ProjectionPanel::refreshTable() {
     m_table->resizeRowsToContents();
 }
 
-void ProjectionPanel::refreshSettings() {
-    if (!m_rao) return;
-    const core::ProjectionChoice choice = ProjectionCommand::present(m_session.document());
-    m_rao->setValue(choice.reach.mostRaoDeg);
-    m_lao->setValue(choice.reach.mostLaoDeg);
-    m_cra->setValue(choice.reach.mostCraDeg);
-    m_cau->setValue(choice.reach.mostCauDeg);
-    m_lying->setText(tr("At CT: %1.").arg(lyingWords(m_planner.patientPosition())));
-    m_turned->setChecked(choice.turn.has_value());
-    m_primary->setEnabled(choice.turn.has_value());
-    m_secondary->setEnabled(choice.turn.has_value());
-    m_primary->setValue(choice.turn ? std::optional(choice.turn->primaryDeg) : std::nullopt);
-    m_secondary->setValue(choice.turn ? std::optional(choice.turn->secondaryDeg) : std::nullopt);
-    QStringList notes;
-    if (const core::SectionPlan* plan = m_planner.plan(m_section))
-        for (const core::Notice& notice : plan->plan.notices)
-            notes << sentence(notice);
-    m_notes->setText(notes.join(QStringLiteral("\n")));
-    m_notes->setVisible(!notes.isEmpty());
-}
-
 QString ProjectionPanel::readout(const core::CArmAngles& view) const {
     const QString head = m_planner.options().reach.contains(view) ? viewWords(view) : tr("%1 · beyond the reach of the C-arm").arg(viewWords(view));
     QString text = QStringLiteral("<p><b>%1</b></p>").arg(head.toHtmlEscaped());
@@ -319,10 +314,13 @@ void ProjectionPanel::refreshWords() {
         m_words->setText(paragraph(m_planner.problem() ? sentence(m_planner.problem()->message) : tr("The views are being planned …")));
         return;
     }
-    const auto shown = m_pointer ? m_pointer : m_fluoroscopy;
-    m_words->setText(shown ? readout(*shown)
-                           : paragraph(tr("Point at a view to see what it shows; click or press Enter to take it. Squares and circles: en face. "
-                                          "Letters: working views of the table. Numbers: chosen views.")));
+    auto shown = m_pointer ? m_pointer : m_fluoroscopy;
+    if (!shown && m_radiograph) shown = m_radiograph->angles();
+    const QString signs = m_radiograph ? tr("Double ring: the simulated radiograph; drag turns it. Squares and circles: en face. Letters: working views of "
+                                            "the table. Numbers: chosen views.")
+                                       : tr("Point at a view to see what it shows; click or press Enter to take it. Squares and circles: en face. "
+                                            "Letters: working views. Numbers: chosen views.");
+    m_words->setText(shown ? readout(*shown) + (m_pointer ? QString() : paragraph(signs)) : paragraph(signs));
 }
 
 void ProjectionPanel::pointAt(const std::optional<core::CArmAngles>& view, const ProjectionChart* from) {
@@ -339,6 +337,7 @@ void ProjectionPanel::take(const core::CArmAngles& view, std::optional<core::Vie
     chosen.aim = aim;
     chosen.plane = std::string(core::planeInputOf(m_section));
     chosen.planeRevision = core::revisionOf(m_session.record(), core::input::placeOf(chosen.plane));
+    if (m_radiograph) m_radiograph->setAngles(view);
     m_session.document().push(std::make_unique<ChooseView>(m_session.document(), chosen));
 }
 
@@ -352,24 +351,6 @@ void ProjectionPanel::dropRow() {
     const int row = m_table->currentRow();
     if (row >= 0 && static_cast<std::size_t>(row) < m_rows.size() && m_rows[static_cast<std::size_t>(row)].chosen)
         m_session.document().push(std::make_unique<DropView>(m_session.document(), *m_rows[static_cast<std::size_t>(row)].chosen));
-}
-
-void ProjectionPanel::setReach() {
-    const core::CArmReach usual;
-    const core::CArmReach reach{m_rao->value().value_or(usual.mostRaoDeg), m_lao->value().value_or(usual.mostLaoDeg),
-                                m_cra->value().value_or(usual.mostCraDeg), m_cau->value().value_or(usual.mostCauDeg)};
-    if (const auto valid = core::validate(reach); !valid) {
-        m_session.say(Message::Kind::Warning, sentence(valid.error().message));
-        refreshSettings();
-        return;
-    }
-    m_session.document().push(std::make_unique<SetCArmReach>(m_session.document(), reach));
-}
-
-void ProjectionPanel::setTurn() {
-    std::optional<core::PatientTurn> turn;
-    if (m_turned->isChecked()) turn = core::PatientTurn{m_primary->value().value_or(0.0), m_secondary->value().value_or(0.0)};
-    m_session.document().push(std::make_unique<SetPatientTurn>(m_session.document(), turn));
 }
 
 QString ProjectionPanel::text() const {

@@ -1,23 +1,27 @@
-// Working projections: dome and curve of the C-arm's views, what the view under the pointer shows of landing zone and ostium, the
-// working views in a table, the chosen ones, and how C-arm and patient stand to each other. The whole panel is a page of its own
-// (planning happens before the day); `Short` is what stands below a fluoroscopy: dome and words.
+// Working projections: dome and curve of the C-arm's views, the radiograph that the CT simulates where the C-arm stands, what the view
+// under the pointer shows of landing zone and ostium, the working views in a table, the chosen ones, and how C-arm and patient stand to
+// each other. The whole panel is a page of its own (planning happens before the day); `Short` is what stands below a fluoroscopy: dome
+// and words.
+//
+//   drag on dome or curve, their arrow keys, a row of the table ──► C-arm ──► simulated radiograph (which turns by its own drag, too)
 #pragma once
 
 #include "app/document/view_planner.h"
-#include "app/models/view_state.h"
 #include "app/views/projection_chart.h"
+#include "core/fluoro/c_arm_place.h"
 
 #include <QAction>
 #include <QWidget>
 
-class QCheckBox;
 class QComboBox;
 class QLabel;
 class QTableWidget;
 
 namespace gauge::app {
 
-class NumberEdit;
+class CArmSettings;
+class RadiographView;
+class Seats;
 
 class ProjectionPanel : public QWidget {
     Q_OBJECT
@@ -31,12 +35,19 @@ public:
     /// Plans for "landing-1" or "ostium".
     void setSection(const std::string& section);
     const std::string& section() const { return m_section; }
+    /// Draws the chosen size on the simulated radiograph.
+    void setSeats(const Seats& seats);
 
     ProjectionChart& dome() { return *m_dome; }
     ProjectionChart* curve() { return m_curve; } ///< null in the short extent
     QTableWidget* table() { return m_table; }    ///< null in the short extent
+    RadiographView* radiograph() { return m_radiograph; } ///< null in the short extent
     /// What is said, without markup; for tests and screen readers.
     QString text() const;
+
+signals:
+    /// Distances of the C-arm as the person set them.
+    void distancesChanged(const std::optional<gauge::core::CArmDistances>& distances);
 
 private:
     struct Row {
@@ -46,19 +57,19 @@ private:
     };
     void makeActions();
     QWidget* makeTable();
-    QWidget* makeSettings();
+    void layOut(QWidget* words);
+    void connectRadiograph();
     void refresh();
     void refreshWords();
     void refreshTable();
-    void refreshSettings();
+    /// Turns the C-arm to the view chosen last, else to the first working view, unless it was turned by hand.
+    void refreshArm();
     ProjectionPicture picture() const;
     QString readout(const core::CArmAngles& view) const;
     void pointAt(const std::optional<core::CArmAngles>& view, const ProjectionChart* from);
     void take(const core::CArmAngles& view, std::optional<core::ViewAim> aim);
     void takeRow();
     void dropRow();
-    void setReach();
-    void setTurn();
 
     Session& m_session;
     ViewPlanner& m_planner;
@@ -69,10 +80,10 @@ private:
     QComboBox* m_sections;
     QLabel* m_words;
     QTableWidget* m_table = nullptr;
-    QLabel* m_notes = nullptr;
-    QLabel* m_lying = nullptr;
-    QCheckBox* m_turned = nullptr;
-    NumberEdit *m_rao = nullptr, *m_lao = nullptr, *m_cra = nullptr, *m_cau = nullptr, *m_primary = nullptr, *m_secondary = nullptr;
+    RadiographView* m_radiograph = nullptr;
+    CArmSettings* m_settings = nullptr;
+    bool m_isSteered = false;    ///< the C-arm was turned by hand
+    bool m_isSettingArm = false; ///< it is being turned by refreshArm()
     QList<QAction*> m_actions;
     std::vector<Row> m_rows;
     std::optional<core::CArmAngles> m_fluoroscopy, m_pointer;

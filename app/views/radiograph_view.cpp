@@ -1,18 +1,19 @@
 #include "app/views/radiograph_view.h"
 
+#include "app/document/seats.h"
+#include "app/document/view_planner.h"
 #include "app/drawing/mark_roles.h"
+#include "app/drawing/projection_drawing.h"
+#include "app/drawing/seat_drawing.h"
 #include "app/format/core_sentences.h"
 #include "app/format/quantity.h"
-#include "app/interaction/drags.h"
+#include "app/panels/c_arm_settings.h"
 #include "core/anatomy/chamber_mask.h"
-#include "core/fluoro/c_arm_place.h"
 #include "core/volume/chamber_volume.h"
 
-#include <QKeyEvent>
+#include <QComboBox>
 #include <QLineEdit>
-#include <QMouseEvent>
 #include <QPainter>
-#include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
 
@@ -22,9 +23,7 @@ namespace {
 constexpr int kTurningSide = 256, kSharpestSide = 768; // pixels along the longer side
 constexpr int kTurningSlices = 2;                      // every second slice while it turns
 constexpr int kSharpenMs = 160;
-constexpr double kArmDegPerPixel = 0.4, kArmKeyDeg = 1.0, kLargeKeyDeg = 10.0, kArmKeyZoom = 1.2;
-constexpr double kUsualFieldMm = 120.0, kLeastFieldMm = 30.0, kMostFieldMm = 400.0;
-constexpr double kLeastWindowMm = 2.0;
+constexpr double kUsualFieldMm = 120.0;
 constexpr int kTitlePx = 12;
 
 double wrapped(double deg) {
@@ -44,8 +43,8 @@ bool FrameGeometry::operator==(const FrameGeometry& other) const {
            arm.columns == other.arm.columns && arm.rows == other.arm.rows && landingPixel == other.landingPixel;
 }
 
-RadiographView::RadiographView(Session& session, ViewState& state, QWidget* parent)
-    : QWidget(parent), m_session(session), m_state(state), m_fieldMm(kUsualFieldMm), m_ask(new QLineEdit(this)) {
+RadiographView::RadiographView(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_fieldMm(kUsualFieldMm), m_ask(new QLineEdit(this)) {
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::OpenHandCursor);
     setAccessibleName(tr("Simulated radiograph from CT"));
@@ -69,7 +68,11 @@ RadiographView::RadiographView(Session& session, ViewState& state, QWidget* pare
     });
     connect(&session, &Session::measurementChanged, this, &RadiographView::refreshChambers);
     connect(&session, &Session::landingChanged, this, &RadiographView::moved); // it is what the C-arm is steered to
-    connect(&session.document(), &CaseDocument::changed, this, [this] { update(); });
+    connect(&session.document(), &CaseDocument::changed, this, [this] {
+        const auto lies = turn();
+        (lies ? std::optional(*lies) : std::nullopt) == m_turn ? update() : moved();
+    });
+    m_distances = usualDistances();
     refreshChambers();
 }
 
@@ -101,14 +104,38 @@ void RadiographView::setFrame(const std::optional<FrameGeometry>& frame) {
 }
 
 void RadiographView::setFilling(Filling filling) {
+    if (filling == m_filling) return;
     m_filling = filling;
     m_window.reset();
     moved();
+    emit fillingChanged();
 }
 
-void RadiographView::setLines(std::function<std::vector<PatientLine>()> lines) {
-    m_more = std::move(lines);
+QComboBox* RadiographView::makeFillingBox(QWidget* parent) {
+    auto* box = new QComboBox(parent);
+    box->addItems({tr("as CT has it"), tr("appendage filled"), tr("atrium and appendage filled"), tr("appendage alone"), tr("atrium and appendage alone")});
+    box->setAccessibleName(tr("What is filled with contrast medium"));
+    box->setToolTip(tr("What the simulated radiograph shows filled with contrast medium, or alone (key F)"));
+    box->setCurrentIndex(static_cast<int>(m_filling));
+    connect(box, &QComboBox::activated, this, [this](int row) { setFilling(static_cast<Filling>(row)); });
+    connect(this, &RadiographView::fillingChanged, box, [this, box] { box->setCurrentIndex(static_cast<int>(m_filling)); });
+    return box;
+}
+
+void RadiographView::setSeats(const Seats& seats) {
+    m_seats = &seats;
+    connect(&seats, &Seats::changed, this, qOverload<>(&QWidget::update));
     update();
+}
+
+core::Result<core::PatientTurn> RadiographView::turn() const {
+    return patientTurn(m_session);
+}
+
+void RadiographView::setDistances(const std::optional<core::CArmDistances>& distances) {
+    if (distances == m_distances) return;
+    m_distances = distances;
+    moved();
 }
 
 void RadiographView::turnTo(core::CArmAngles angles) {
@@ -120,34 +147,19 @@ void RadiographView::turnTo(core::CArmAngles angles) {
     emit anglesChanged(m_angles);
 }
 
-void RadiographView::typeAngles(const QString& text) {
-    m_ask->hide();
-    setFocus();
-    if (text.trimmed().isEmpty()) return;
-    const auto angles = core::anglesFromText(text.toStdString());
-    if (angles)
-        turnTo(*angles);
-    else
-        m_session.say(Message::Kind::Error, sentence(angles.error().message));
-}
-
-void RadiographView::askAngles() {
-    m_ask->setText(QString::fromStdString(core::words(m_angles)));
-    m_ask->resize(std::min(width() - 20, std::max(m_ask->sizeHint().width(), 180)), m_ask->sizeHint().height());
-    m_ask->move(10, 34);
-    m_ask->show();
-    m_ask->selectAll();
-    m_ask->setFocus();
+void RadiographView::refreshChambers() {
+    m_chambers = {};
+    m_chambersAreNew = true;
+    m_chamberJob.drop();
+    if (isVisible()) makeChambers();
+    moved();
 }
 
 /// The chambers of the measurement, as volumes of their own: once, in the background.
-void RadiographView::refreshChambers() {
-    m_chambers = {};
+void RadiographView::makeChambers() {
+    m_chambersAreNew = false;
     const core::AppendageMeasurement* m = m_session.measurement();
-    if (!m || !m->trace) {
-        m_chamberJob.drop();
-        return moved();
-    }
+    if (!m || !m->trace) return;
     m_chamberJob.start<Chambers>(
         [measured = std::make_shared<const core::AppendageMeasurement>(*m)](const core::WorkContext&) -> core::Result<Chambers> {
             const auto volumeOf = [&](core::Chamber chamber) -> std::shared_ptr<const core::Volume> {
@@ -161,7 +173,6 @@ void RadiographView::refreshChambers() {
             if (made) m_chambers = std::move(*made);
             moved();
         });
-    moved();
 }
 
 core::RadiographScene RadiographView::scene() const {
@@ -200,28 +211,38 @@ QSizeF RadiographView::fieldPixels() const {
 }
 
 std::optional<core::CArm> RadiographView::arm() const {
-    if (!m_session.volume()) return std::nullopt;
+    const auto lies = turn();
+    if (!m_session.volume() || !lies) return std::nullopt;
     core::CArm arm = m_frame ? m_frame->arm : core::CArm{};
     arm.angles = m_angles;
     const QSizeF field = fieldPixels();
     arm.columns = static_cast<int>(field.width());
     arm.rows = static_cast<int>(field.height());
     if (!(arm.sourceToIsocentreMm > 0.0 && arm.sourceToDetectorMm > arm.sourceToIsocentreMm)) {
-        arm.sourceToIsocentreMm = core::kAssumedSourceToIsocentreMm;
-        arm.sourceToDetectorMm = core::kAssumedSourceToDetectorMm;
+        const core::CArmDistances distances = m_distances.value_or(core::CArmDistances{});
+        arm.sourceToIsocentreMm = distances.sourceToIsocentreMm;
+        arm.sourceToDetectorMm = distances.sourceToDetectorMm;
     }
     if (!(arm.imagerSpacingMm.x() > 0.0 && arm.imagerSpacingMm.y() > 0.0))
         arm.imagerSpacingMm = Eigen::Vector2d::Constant(m_fieldMm * arm.magnification() / std::min(arm.columns, arm.rows));
     const Eigen::Vector2d middle = 0.5 * Eigen::Vector2d(arm.columns - 1, arm.rows - 1);
-    const auto aimed = core::aimedAt(arm, aim(), m_frame && m_frame->landingPixel ? *m_frame->landingPixel : middle);
+    const auto aimed = core::aimedAt(arm, aim(), m_frame && m_frame->landingPixel ? *m_frame->landingPixel : middle, *lies);
     return aimed ? std::optional(*aimed) : std::nullopt;
 }
 
 void RadiographView::moved() {
     m_isSharp = false;
     m_isMovedSince = true;
+    const auto lies = turn();
+    m_turn = lies ? std::optional(*lies) : std::nullopt;
     update();
-    if (!isVisible() || !m_session.volume()) return;
+    if (!m_session.volume() || !m_turn) {
+        m_still.stop();
+        m_job.drop();
+        m_picture.reset();
+        return;
+    }
+    if (!isVisible()) return;
     m_still.start();
     if (!m_job.isRunning() || m_jobIsSharp) makeCoarse();
 }
@@ -247,8 +268,8 @@ void RadiographView::make(int greatestSide, int everySlice, bool sharp) {
     m_isMovedSince = false;
     m_jobIsSharp = sharp;
     m_job.start<core::Radiograph>(
-        [arm, scene = scene(), everySlice](const core::WorkContext& work) -> core::Result<core::Radiograph> {
-            const auto camera = core::cameraOf(arm);
+        [arm, lies = *turn(), scene = scene(), everySlice](const core::WorkContext& work) -> core::Result<core::Radiograph> {
+            const auto camera = core::cameraOf(arm, lies);
             if (!camera) return tl::make_unexpected(camera.error());
             return core::simulateRadiograph(scene, *camera, {.everySlice = everySlice}, work);
         },
@@ -285,14 +306,14 @@ std::vector<PatientLine> RadiographView::lines() const {
     std::vector<PatientLine> lines = appendageLines(m_session.measurement(), m_session.landing(), marks ? &*marks : nullptr);
     if (const auto& plan = m_session.record().septumPlan; plan && plan->content.crossing)
         lines.push_back({Role::Crossing, {*plan->content.crossing}, false, wordOf(Role::Crossing)});
-    if (m_more)
-        for (PatientLine& line : m_more())
-            lines.push_back(std::move(line));
+    if (const core::Seat* seat = m_seats ? m_seats->chosen() : nullptr)
+        for (const SurfaceLine& line : seatSurfaceLines(*seat))
+            lines.push_back({line.role, line.points, line.closed, line.label});
     return lines;
 }
 
 QString RadiographView::title() const {
-    return tr("Simulated from CT · %1").arg(QString::fromStdString(core::words(m_angles)));
+    return tr("Simulated from CT · %1").arg(viewWords(m_angles));
 }
 
 QString RadiographView::fillingWords() const {
@@ -318,19 +339,23 @@ QString RadiographView::note() const {
     if (!used) return {};
     const bool told = m_frame && m_frame->arm.sourceToIsocentreMm > 0.0 &&
                       m_frame->arm.sourceToDetectorMm > m_frame->arm.sourceToIsocentreMm;
-    const QString distances =
-        told ? tr("Distances from the file: source to isocentre %1, to detector %2.")
-             : tr("Distances assumed: source to isocentre %1, to detector %2.");
+    const QString distances = told                      ? tr("Distances from the file: source to isocentre %1, to detector %2.")
+                              : m_distances           ? tr("Distances as you set them: source to isocentre %1, to detector %2.")
+                                                      : tr("Distances assumed: source to isocentre %1, to detector %2.");
     QString text = distances.arg(millimetres(used->sourceToIsocentreMm), millimetres(used->sourceToDetectorMm));
     if (m_frame)
         text += QLatin1Char(' ') + (m_frame->landingPixel ? tr("The landing zone is put where it was drawn on the frame.")
                                                           : tr("No file tells where the isocentre lies in the CT: the landing zone is put in the middle."));
+    if (const auto lies = turn(); lies && !lies->isNone())
+        text += QLatin1Char(' ') + tr("The patient lies turned against the CT: %1.").arg(viewWords({lies->primaryDeg, lies->secondaryDeg}));
     return tr("%1. %2").arg(fillingWords(), text);
 }
 
 QString RadiographView::problem() const {
     if (!m_session.volume())
         return m_session.hasCase() ? tr("This case has no CT: there is nothing to simulate a radiograph from.") : tr("Nothing is open.");
+    if (const auto lies = turn(); !lies)
+        return tr("%1 The place for it is on the page Projection, under C-arm and patient.").arg(sentence(lies.error().message));
     return m_failure ? sentence(m_failure->message) : QString();
 }
 
@@ -376,104 +401,8 @@ void RadiographView::resizeEvent(QResizeEvent*) {
 }
 
 void RadiographView::showEvent(QShowEvent*) {
+    if (m_chambersAreNew) makeChambers();
     if (!m_isSharp) moved();
-}
-
-bool RadiographView::event(QEvent* event) {
-    // These keys are the view's while it has the focus, whatever the window does with them.
-    if (event->type() == QEvent::ShortcutOverride) {
-        const auto* key = static_cast<QKeyEvent*>(event);
-        const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
-        const bool letter = !(key->modifiers() & Qt::ShiftModifier) &&
-                            (key->key() == Qt::Key_A || key->key() == Qt::Key_F || key->key() == Qt::Key_W);
-        const bool arrow = key->key() == Qt::Key_Left || key->key() == Qt::Key_Right || key->key() == Qt::Key_Up ||
-                           key->key() == Qt::Key_Down || key->key() == Qt::Key_Home;
-        if (plain && (letter || arrow)) {
-            event->accept();
-            return true;
-        }
-    }
-    return QWidget::event(event);
-}
-
-void RadiographView::keyPressEvent(QKeyEvent* event) {
-    const double step = event->modifiers() & Qt::ShiftModifier ? kLargeKeyDeg : kArmKeyDeg;
-    const auto turn = [&](double primary, double secondary) {
-        turnTo({m_angles.primaryDeg + primary, m_angles.secondaryDeg + secondary});
-    };
-    switch (event->key()) {
-    case Qt::Key_Left:
-        return turn(-step, 0.0);
-    case Qt::Key_Right:
-        return turn(step, 0.0);
-    case Qt::Key_Up:
-        return turn(0.0, step);
-    case Qt::Key_Down:
-        return turn(0.0, -step);
-    case Qt::Key_Home:
-        return turnTo(m_home);
-    case Qt::Key_A:
-        return askAngles();
-    case Qt::Key_F:
-        return setFilling(static_cast<Filling>((static_cast<int>(m_filling) + 1) % 5));
-    case Qt::Key_W:
-        m_window.reset();
-        m_shown = {};
-        return update();
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-        return zoom(kArmKeyZoom);
-    case Qt::Key_Minus:
-        return zoom(1.0 / kArmKeyZoom);
-    default:
-        QWidget::keyPressEvent(event);
-    }
-}
-
-/// A frame's field is its detector's.
-void RadiographView::zoom(double factor) {
-    if (m_frame && m_frame->arm.imagerSpacingMm.x() > 0.0) return;
-    m_fieldMm = std::clamp(m_fieldMm / factor, kLeastFieldMm, kMostFieldMm);
-    moved();
-}
-
-void RadiographView::mousePressEvent(QMouseEvent* event) {
-    if (event->button() == Qt::LeftButton) {
-        m_dragFrom = event->position();
-        m_dragAngles = m_angles;
-        setCursor(Qt::ClosedHandCursor);
-    } else if (event->button() == Qt::RightButton && m_picture) {
-        m_windowDrag = std::pair(event->position(), m_window.value_or(m_found));
-    }
-}
-
-void RadiographView::mouseMoveEvent(QMouseEvent* event) {
-    if (m_dragFrom) {
-        // The heart's near side follows the hand: the detector goes the other way.
-        const QPointF moved = event->position() - *m_dragFrom;
-        turnTo({m_dragAngles.primaryDeg - kArmDegPerPixel * moved.x(), m_dragAngles.secondaryDeg + kArmDegPerPixel * moved.y()});
-    } else if (m_windowDrag) {
-        // As on CT: to the right widens, downwards makes darker. A pixel is a two-hundredth of what was found.
-        const auto& [from, window] = *m_windowDrag;
-        const double perPixel = std::max(m_found.highMm - m_found.lowMm, kLeastWindowMm) / 200.0;
-        const QPointF moved = event->position() - from;
-        const double centre = 0.5 * (window.lowMm + window.highMm) - perPixel * moved.y();
-        const double width = std::max(window.highMm - window.lowMm + perPixel * moved.x(), kLeastWindowMm);
-        m_window = RadiographWindow{centre - 0.5 * width, centre + 0.5 * width};
-        m_shown = {};
-        update();
-    }
-}
-
-void RadiographView::mouseReleaseEvent(QMouseEvent*) {
-    m_dragFrom.reset();
-    m_windowDrag.reset();
-    setCursor(Qt::OpenHandCursor);
-}
-
-void RadiographView::wheelEvent(QWheelEvent* event) {
-    if (!(event->modifiers() & Qt::ControlModifier)) return event->ignore();
-    zoom(zoomFactor(event->angleDelta().y()));
 }
 
 } // namespace gauge::app

@@ -8,20 +8,21 @@
 
 #include "app/document/session.h"
 #include "app/drawing/radiograph_drawing.h"
-#include "app/models/view_state.h"
-#include "core/fluoro/c_arm.h"
+#include "core/fluoro/c_arm_place.h"
 #include "core/volume/radiograph_scene.h"
 
 #include <QAction>
 #include <QTimer>
 #include <QWidget>
-#include <functional>
 #include <memory>
 #include <optional>
 
+class QComboBox;
 class QLineEdit;
 
 namespace gauge::app {
+
+class Seats;
 
 /// A fluoroscopic frame whose view is to be simulated.
 struct FrameGeometry {
@@ -38,22 +39,30 @@ public:
     enum class Filling { Nothing, Appendage, AtriumAndAppendage, AppendageAlone, AtriumAndAppendageAlone };
     Q_ENUM(Filling)
 
-    RadiographView(Session& session, ViewState& state, QWidget* parent = nullptr);
+    explicit RadiographView(Session& session, QWidget* parent = nullptr);
 
-    /// Angles of the C-arm in the patient's axes, as they are shown.
+    /// Angles that the C-arm shows: the room's. How the patient lies under it is in the picture.
     const core::CArmAngles& angles() const { return m_angles; }
     /// Turns there; `Home` comes back to them.
     void setAngles(const core::CArmAngles& angles);
+    /// Turns there for the moment: `Home` comes back to what was set.
+    void turnTo(core::CArmAngles angles);
     /// Simulates a frame's own view: its angles, distances and detector; nothing: the view stands for itself.
     void setFrame(const std::optional<FrameGeometry>& frame);
 
     Filling filling() const { return m_filling; }
     void setFilling(Filling filling);
-    /// More lines in the patient, asked for whenever it is painted.
-    void setLines(std::function<std::vector<PatientLine>()> lines);
+    /// A box to choose the filling from; it follows the keys too.
+    QComboBox* makeFillingBox(QWidget* parent);
+    /// Where a frame does not tell its own; nothing: assumed.
+    void setDistances(const std::optional<core::CArmDistances>& distances);
+    /// Draws the chosen size where it would sit.
+    void setSeats(const Seats& seats);
 
     /// The C-arm that is wanted now; nothing while there is nothing to simulate.
     std::optional<core::CArm> arm() const;
+    /// How the patient lies under the arm; an error says why no view can be simulated.
+    core::Result<core::PatientTurn> turn() const;
     /// The picture shown; null while there is none.
     const core::Radiograph* picture() const { return m_picture ? &*m_picture : nullptr; }
     /// True when the picture shown is the sharp one of the angles wanted.
@@ -74,6 +83,7 @@ public:
 signals:
     /// By hand or by setAngles().
     void anglesChanged(const gauge::core::CArmAngles& angles);
+    void fillingChanged();
     void pictureShown();
 
 protected:
@@ -94,7 +104,7 @@ private:
     void makeActions();
     void askAngles();
     void refreshChambers();
-    void turnTo(core::CArmAngles angles);
+    void makeChambers();
     /// A coarse picture soon, a sharp one when nothing moves any more.
     void moved();
     void makeCoarse();
@@ -109,14 +119,16 @@ private:
     void zoom(double factor);
 
     Session& m_session;
-    ViewState& m_state;
-    core::CArmAngles m_angles{-30.0, -15.0}, m_home{-30.0, -15.0};
+    core::CArmAngles m_angles{-30.0, -15.0}, m_home{-30.0, -15.0}; ///< a usual working view, from memory
     std::optional<FrameGeometry> m_frame;
     Filling m_filling = Filling::Appendage;
     double m_fieldMm; ///< at the isocentre, across the shorter side
-    std::function<std::vector<PatientLine>()> m_more;
+    const Seats* m_seats = nullptr;
+    std::optional<core::CArmDistances> m_distances; ///< as the person set them
+    std::optional<core::PatientTurn> m_turn;        ///< of the picture that was begun last; nothing: refused
 
     Chambers m_chambers;
+    bool m_chambersAreNew = true; ///< of a measurement whose chambers are not made yet: made when shown
     JobRunner m_chamberJob, m_job;
     std::optional<core::Radiograph> m_picture;
     std::optional<core::Error> m_failure;

@@ -23,12 +23,23 @@ SeptalFaceView::SeptalFaceView(SeptumModel& model, QWidget* parent) : QWidget(pa
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Septal face with the map of crossing height and angle"));
     setToolTip(tr("Drag the crossing, or move it with the arrow keys (Shift: larger steps)."));
-    connect(&model, &SeptumModel::changed, this, qOverload<>(&QWidget::update));
+    connect(&model, &SeptumModel::changed, this, &SeptalFaceView::forgetFace);
 }
 
 void SeptalFaceView::setFromRight(bool fromRight) {
     m_look.fromRight = fromRight;
+    forgetFace();
+}
+
+void SeptalFaceView::forgetFace() {
+    m_ground = {};
     update();
+}
+
+/// Theme, size of texts, language: each comes as a change.
+void SeptalFaceView::changeEvent(QEvent* event) {
+    forgetFace();
+    QWidget::changeEvent(event);
 }
 
 std::optional<FaceMap> SeptalFaceView::map() const {
@@ -54,13 +65,22 @@ QString SeptalFaceView::emptyText() const {
 
 void SeptalFaceView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.fillRect(rect(), tone::panel);
     const SeptumState& state = m_model.state();
     if (state.scene) {
-        m_look.focused = hasFocus();
-        drawSeptalFace(painter, QRectF(rect()), state, m_look);
+        const QSize pixels = (QSizeF(size()) * devicePixelRatioF()).toSize();
+        if (m_ground.size() != pixels) {
+            m_look.focused = hasFocus();
+            m_ground = QPixmap(pixels);
+            m_ground.setDevicePixelRatio(devicePixelRatioF());
+            m_ground.fill(tone::panel);
+            QPainter ground(&m_ground);
+            drawSeptalFace(ground, QRectF(rect()), state, m_look);
+        }
+        painter.drawPixmap(0, 0, m_ground);
+        if (m_hover) drawFaceHover(painter, QRectF(rect()), state, *m_hover);
         return;
     }
+    painter.fillRect(rect(), tone::panel);
     painter.setPen(tone::soft);
     painter.setFont(font());
     painter.drawText(rect().adjusted(24, 16, -24, -16), Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap, emptyText());
@@ -79,12 +99,12 @@ void SeptalFaceView::mousePressEvent(QMouseEvent* event) {
 void SeptalFaceView::mouseMoveEvent(QMouseEvent* event) {
     if (m_gesture != 0 && (event->buttons() & Qt::LeftButton)) moveTo(event->position());
     const auto where = map();
-    m_look.hover.reset();
+    m_hover.reset();
     if (where) {
         const Eigen::Vector2d place = where->placeOf(event->position());
-        if (m_model.state().scene->face.contains(place)) m_look.hover = place;
+        if (m_model.state().scene->face.contains(place)) m_hover = place;
     }
-    emit hovered(m_look.hover);
+    emit hovered(m_hover);
     update();
 }
 
@@ -117,7 +137,7 @@ void SeptalFaceView::keyPressEvent(QKeyEvent* event) {
 }
 
 void SeptalFaceView::leaveEvent(QEvent* event) {
-    m_look.hover.reset();
+    m_hover.reset();
     emit hovered(std::nullopt);
     update();
     QWidget::leaveEvent(event);
@@ -125,12 +145,12 @@ void SeptalFaceView::leaveEvent(QEvent* event) {
 
 void SeptalFaceView::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
-    update();
+    forgetFace();
 }
 
 void SeptalFaceView::focusOutEvent(QFocusEvent* event) {
     QWidget::focusOutEvent(event);
-    update();
+    forgetFace();
 }
 
 } // namespace gauge::app

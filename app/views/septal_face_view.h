@@ -5,6 +5,7 @@
 #include "app/drawing/septum_drawing.h"
 #include "app/models/septum_model.h"
 
+#include <QPixmap>
 #include <QWidget>
 
 namespace gauge::app {
@@ -35,13 +36,18 @@ protected:
     void leaveEvent(QEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
+    /// Draws the face anew when it is shown next.
+    void forgetFace();
     void moveTo(const QPointF& pixel);
     QString emptyText() const;
 
     SeptumModel& m_model;
     FaceLook m_look;
+    std::optional<Eigen::Vector2d> m_hover; ///< values are told here
+    QPixmap m_ground;                       ///< the face as drawn last, without what the pointer tells; null: to be drawn
     int m_gesture = 0; ///< while dragging
 };
 

@@ -8,13 +8,13 @@
 #include "app/panels/editor_parts.h"
 #include "app/panels/number_edit.h"
 #include "app/panels/septum_mark_bar.h"
+#include "app/panels/wrapped_check.h"
 #include "app/views/septal_face_view.h"
 #include "app/views/sheath_view.h"
 #include "app/views/wrapping_row.h"
 #include "core/record/septum_values.h"
 
 #include <QAction>
-#include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -53,9 +53,9 @@ QString boldLine(const QString& text) {
 
 SeptumPage::SeptumPage(Session& session, ViewState& state, QWidget* parent)
     : QWidget(parent), m_session(session), m_state(state), m_model(session), m_face(new SeptalFaceView(m_model)),
-      m_sheath(new SheathView(m_model, state)), m_side(new QComboBox), m_repair(new QCheckBox(tr("The same session repairs the mitral valve"))),
-      m_steerable(new QCheckBox(tr("A steerable sheath is at hand"))), m_datum(new QComboBox), m_legend(wrappedLabel({}, "soft")),
-      m_words(new QLabel) {
+      m_sheath(new SheathView(m_model, state)), m_side(new QComboBox), m_repair(new WrappedCheck(tr("The same session repairs the mitral valve"))),
+      m_steerable(new WrappedCheck(tr("A steerable sheath is at hand"))), m_datum(new QComboBox), m_legend(wrappedLabel({}, "soft")),
+      m_words(wrappedLabel({})) {
     makeActions();
     auto* marks = new SeptumMarkBar(session, state, this);
     for (QAction* action : marks->markActions())
@@ -83,31 +83,26 @@ SeptumPage::SeptumPage(Session& session, ViewState& state, QWidget* parent)
     m_legend->setContentsMargins(12, 4, 12, 4);
     faceLayout->addWidget(m_legend);
 
-    auto* right = new QSplitter(Qt::Vertical);
-    right->setChildrenCollapsible(false);
-    right->addWidget(m_sheath);
-    right->addWidget(scrolled(makeLimits()));
-    right->setSizes({300, 260});
-    auto* across = new QSplitter(Qt::Horizontal);
-    across->setChildrenCollapsible(false);
-    across->addWidget(faceSide);
-    across->addWidget(right);
-    across->setStretchFactor(0, 3);
-    across->setStretchFactor(1, 2);
-    across->setSizes({420, 300});
-
-    m_words->setWordWrap(true);
+    const auto beside = [](QWidget* left, QWidget* right, int leftShare, int rightShare) {
+        auto* row = new QSplitter(Qt::Horizontal);
+        row->setChildrenCollapsible(false);
+        row->addWidget(left);
+        row->addWidget(right);
+        row->setStretchFactor(0, leftShare);
+        row->setStretchFactor(1, rightShare);
+        row->setSizes({100 * leftShare, 100 * rightShare});
+        return row;
+    };
     m_words->setTextFormat(Qt::RichText);
-    m_words->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_words->setContentsMargins(12, 4, 12, 8);
     auto* down = new QSplitter(Qt::Vertical);
     down->setChildrenCollapsible(false);
-    down->addWidget(across);
-    down->addWidget(scrolled(m_words));
+    down->addWidget(beside(faceSide, m_sheath, 3, 2));
+    down->addWidget(beside(scrolled(m_words), scrolled(makeLimits()), 1, 1));
     down->setStretchFactor(0, 3);
-    down->setStretchFactor(1, 1);
-    down->setSizes({520, 190});
+    down->setStretchFactor(1, 2);
+    down->setSizes({430, 260});
 
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -153,7 +148,7 @@ void SeptumPage::makeActions() {
 
 void SeptumPage::addLimit(QFormLayout& form, const QString& label, double least, double most, double core::CrossingLimits::*member) {
     auto* field = new NumberEdit(least, most, label);
-    form.addRow(label, field);
+    form.addRow(wrappedLabel(label), field);
     connect(field, &NumberEdit::edited, this, [this, member](std::optional<double> value) {
         edit([&](core::CrossingLimits& limits) { limits.*member = value.value_or(core::CrossingLimits{}.*member); });
     });
@@ -173,15 +168,15 @@ QWidget* SeptumPage::makeLimits() {
     m_datum->setToolTip(tr("From where the height band of the repair counts. Published heights count from the annulus; DICOM's own height "
                            "(131130) counts from the leaflets, parallel to the septum."));
     m_datum->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_datum->setMinimumContentsLength(18);
-    form->addRow(tr("Height counts"), m_datum);
+    m_datum->setMinimumContentsLength(12); // the rest shows when the list is open, and in the legend of the map
+    form->addRow(wrappedLabel(tr("Height counts")), m_datum);
     addLimit(*form, tr("Height from, mm"), 0.0, 100.0, &core::CrossingLimits::lowestMm);
     addLimit(*form, tr("Height to, mm"), 0.0, 100.0, &core::CrossingLimits::highestMm);
     addLimit(*form, tr("Angle at most, degrees"), 1.0, 90.0, &core::CrossingLimits::mostAngleDeg);
     form->addRow(m_steerable);
     const auto steering = [&](const QString& label, double least, double most, double core::Steering::*member) {
         auto* field = new NumberEdit(least, most, label);
-        form->addRow(label, field);
+        form->addRow(wrappedLabel(label), field);
         connect(field, &NumberEdit::edited, this, [this, member](std::optional<double> value) {
             edit([&](core::CrossingLimits& limits) { limits.steering.*member = value.value_or(core::Steering{}.*member); });
         });
@@ -192,8 +187,8 @@ QWidget* SeptumPage::makeLimits() {
     form->addRow(wrappedLabel(tr("Defaults: 40 mm and more over the annulus was read, the range 35 to 45 mm is from memory; 30 degrees was read. "
                                  "Radius and departure of the sheath are assumptions: enter those of the sheath in use."),
                               "soft"));
-    connect(m_repair, &QCheckBox::clicked, this, [this](bool on) { edit([on](core::CrossingLimits& l) { l.repairPlanned = on; }); });
-    connect(m_steerable, &QCheckBox::clicked, this, [this](bool on) { edit([on](core::CrossingLimits& l) { l.steerableAtHand = on; }); });
+    connect(m_repair, &WrappedCheck::clicked, this, [this](bool on) { edit([on](core::CrossingLimits& l) { l.repairPlanned = on; }); });
+    connect(m_steerable, &WrappedCheck::clicked, this, [this](bool on) { edit([on](core::CrossingLimits& l) { l.steerableAtHand = on; }); });
     connect(m_datum, &QComboBox::activated, this, [this](int row) {
         edit([row](core::CrossingLimits& l) { l.datum = row == 0 ? core::HeightDatum::Annulus : core::HeightDatum::Coaptation; });
     });

@@ -9,7 +9,6 @@
 #include <functional>
 #include <vector>
 
-class QCheckBox;
 class QComboBox;
 class QFormLayout;
 class QLabel;
@@ -19,6 +18,7 @@ namespace gauge::app {
 class NumberEdit;
 class SeptalFaceView;
 class SheathView;
+class WrappedCheck;
 
 class SeptumPage : public QWidget {
     Q_OBJECT
@@ -48,7 +48,7 @@ private:
     SeptalFaceView* m_face;
     SheathView* m_sheath;
     QComboBox* m_side;
-    QCheckBox *m_repair, *m_steerable;
+    WrappedCheck *m_repair, *m_steerable;
     QComboBox* m_datum;
     QLabel *m_legend, *m_words;
     std::vector<std::function<void(const core::CrossingLimits&)>> m_show; ///< a field each

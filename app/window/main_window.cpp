@@ -125,8 +125,11 @@ void MainWindow::makePages() {
                  QKeySequence(Qt::CTRL | Qt::Key_5), fluoroscopy);
     m_shelf->add(Page::Septum, tr("Septum"), tr("Where to cross the septum: height for the repair, angle for the closure"),
                  QKeySequence(Qt::CTRL | Qt::Key_6), new SeptumPage(m_session, m_state));
+    auto* projection = new ProjectionPanel(m_session, m_planner, ProjectionPanel::Extent::Whole);
+    projection->setSeats(m_answers.seats());
+    connect(projection, &ProjectionPanel::distancesChanged, &fluoroscopy->radiograph(), &RadiographView::setDistances);
     m_shelf->add(Page::Projection, tr("Projection"), tr("Angles of the C-arm that show ostium and landing zone"),
-                 QKeySequence(Qt::CTRL | Qt::Key_8), new ProjectionPanel(m_session, m_planner, ProjectionPanel::Extent::Whole));
+                 QKeySequence(Qt::CTRL | Qt::Key_8), projection);
     // The last: it grows with what the evidence says, and ends in the decision.
     m_shelf->add(Page::Course, tr("Course"), tr("Pressures and stasis over time, release check, scores, decision"),
                  QKeySequence(Qt::CTRL | Qt::Key_7), new CoursePage(m_answers, m_state));

@@ -1,6 +1,7 @@
 // Title, theme, mode and the room of the parts of the main window.
 #include "app/document/case_file.h"
 #include "app/document/seats.h"
+#include "app/views/radiograph_view.h"
 #include "app/window/help_pages.h"
 #include "app/window/main_window.h"
 #include "app/window/meeting_view.h"
@@ -39,6 +40,8 @@ void MainWindow::refreshTitle() {
 
 bool MainWindow::isWorking() const {
     if (m_session.isLoading() || m_session.isMeasuring() || m_answers.isWorking() || m_answers.seats().isWorking() || m_planner.isWorking() || m_sample.isRunning()) return true;
+    for (const RadiographView* view : findChildren<RadiographView*>())
+        if (view->isVisible() && view->isWorking()) return true;
     for (const auto& [id, entry] : m_session.record().evidence)
         if (const auto cine = m_images.openCine(id); cine && !cine->data() && !cine->failure()) return true;
     return false;

@@ -4,7 +4,7 @@
 
 #include "core/access/seated_body.h"
 #include "core/cine/planar_scale.h"
-#include "core/fluoro/c_arm.h"
+#include "core/fluoro/c_arm_reach.h"
 
 #include <vector>
 
@@ -14,9 +14,10 @@ namespace gauge::core {
 /// the shadow: exact for bodies that bulge nowhere inwards.
 /// @param anchor  a place of the patient, and @param anchorPixel  where it lies in the picture.
 /// @param scale  of the picture at the body's depth.
-/// @errors NonFinite; those of validate(angles) and validate(scale).
+/// @param turn  how the patient lies under the arm; `angles` are those that the arm shows.
+/// @errors NonFinite; those of validate(angles), validate(scale) and validate(turn).
 Result<std::vector<std::vector<Eigen::Vector2d>>> shadowsOf(const SeatedBody& seated, const PatientPoint& anchor,
                                                             const CArmAngles& angles, const PlanarScale& scale,
-                                                            const Eigen::Vector2d& anchorPixel);
+                                                            const Eigen::Vector2d& anchorPixel, const PatientTurn& turn = {});
 
 } // namespace gauge::core

@@ -1,5 +1,7 @@
 #include "core/fluoro/c_arm_place.h"
 
+#include "core/number_text.h"
+
 #include <array>
 #include <cctype>
 #include <cmath>
@@ -73,12 +75,49 @@ std::optional<std::pair<bool, double>> senseOf(const std::string& word) {
 
 } // namespace
 
-Result<CArm> aimedAt(const CArm& arm, const PatientPoint& point, const Eigen::Vector2d& pixel) {
+Result<void> validate(const CArmDistances& d) {
+    if (!std::isfinite(d.sourceToIsocentreMm) || !std::isfinite(d.sourceToDetectorMm))
+        return failure(ErrorCode::NonFinite, "Cannot use the distances of the C-arm: one of them is no finite number.");
+    if (d.sourceToIsocentreMm >= kLeastSourceDistanceMm && d.sourceToDetectorMm <= kMostSourceDistanceMm &&
+        d.sourceToDetectorMm > d.sourceToIsocentreMm)
+        return {};
+    return failure(ErrorCode::InvalidArgument,
+                   "Cannot use the distances of the C-arm: from the source " + general(d.sourceToIsocentreMm) +
+                       " mm to the isocentre and " + general(d.sourceToDetectorMm) + " mm to the detector; they must lie within " +
+                       general(kLeastSourceDistanceMm) + " mm to " +
+                       general(kMostSourceDistanceMm) + " mm, and the detector beyond the isocentre.");
+}
+
+std::vector<PatientPoint> roomPoints(std::span<const PatientPoint> points, const PatientTurn& turn) {
+    std::vector<PatientPoint> turned(points.begin(), points.end());
+    if (turn.isNone()) return turned;
+    const Eigen::Matrix3d rotation = roomFromPatient(turn);
+    for (PatientPoint& p : turned)
+        p.mm = rotation * p.mm;
+    return turned;
+}
+
+Result<PinholeCamera> cameraOf(const CArm& arm, const PatientTurn& turn) {
+    if (auto valid = validate(turn); !valid) return tl::make_unexpected(valid.error());
+    auto camera = cameraOf(arm);
+    if (!camera || turn.isNone()) return camera;
+    const Eigen::Matrix3d patientFromRoom = roomFromPatient(turn).transpose();
+    const auto turnedPoint = [&](const PatientPoint& p) {
+        return PatientPoint{arm.isocentre.mm + patientFromRoom * (p.mm - arm.isocentre.mm)};
+    };
+    camera->source = turnedPoint(camera->source);
+    camera->firstPixel = turnedPoint(camera->firstPixel);
+    camera->columnStep = {patientFromRoom * camera->columnStep.mm};
+    camera->rowStep = {patientFromRoom * camera->rowStep.mm};
+    return camera;
+}
+
+Result<CArm> aimedAt(const CArm& arm, const PatientPoint& point, const Eigen::Vector2d& pixel, const PatientTurn& turn) {
     if (!point.mm.allFinite() || !pixel.allFinite())
         return failure(ErrorCode::NonFinite, "Cannot aim the C-arm: the place to aim at is not finite.");
     CArm aimed = arm;
     aimed.isocentre = point;
-    const auto camera = cameraOf(aimed);
+    const auto camera = cameraOf(aimed, turn);
     if (!camera) return tl::make_unexpected(camera.error());
     // In the isocentre's plane a pixel is as long as at the detector, over the magnification.
     const Eigen::Vector2d off = pixel - 0.5 * Eigen::Vector2d(arm.columns - 1, arm.rows - 1);

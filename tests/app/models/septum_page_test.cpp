@@ -11,6 +11,7 @@
 #include "tests/app/support/synthetic_session.h"
 
 #include <Eigen/Geometry>
+#include <QPainter>
 #include <QSignalSpy>
 #include <QTest>
 #include <cmath>
@@ -169,6 +170,47 @@ TEST_F(SeptumPageTest, EverySentenceOfTheAnswersHasAPattern) {
                         const std::string words = core::describeCrossing(*now.scene, *now.crossing, limits);
                         EXPECT_TRUE(knownSentence(words)) << words;
                     }
+}
+
+TEST_F(SeptumPageTest, NoLabelOfTheMapLiesUnderASignOrAnotherLabel) {
+    mark();
+    QImage image(460, 420, QImage::Format_RGB32);
+    QPainter painter(&image);
+    int labels = 0;
+    for (const bool fromRight : {false, true})
+        for (double u = -6; u <= 6; u += 2)
+            for (double v = -8; v <= 8; v += 2) {
+                CaseDocument& document = session.document();
+                const SeptumState before = septumState(session.record(), session.measurement());
+                if (!before.scene->face.contains({u, v})) continue;
+                document.push(std::make_unique<ChooseCrossing>(document, before.scene->face.frame.patientFromSection({u, v})));
+                const SeptumState now = septumState(session.record(), session.measurement());
+                const FacePlaces places = drawSeptalFace(painter, QRectF(image.rect()), now, {fromRight, true});
+                ASSERT_GE(places.signs.size(), 1u);
+                labels += static_cast<int>(places.labels.size());
+                for (std::size_t i = 0; i < places.labels.size(); ++i) {
+                    for (const QRectF& sign : places.signs)
+                        EXPECT_FALSE(sign.intersects(places.labels[i])) << u << ", " << v;
+                    for (std::size_t j = 0; j < i; ++j)
+                        EXPECT_FALSE(places.labels[j].intersects(places.labels[i])) << u << ", " << v;
+                }
+            }
+    EXPECT_GT(labels, 200) << "labels are left out only where there is no room";
+}
+
+TEST_F(SeptumPageTest, TellsTheValuesUnderThePointerOverTheSameFace) {
+    SeptumPage page(session, state);
+    page.resize(800, 800);
+    page.show();
+    mark();
+    SeptalFaceView& face = page.face();
+    const QImage without = face.grab().toImage();
+    QTest::mouseMove(&face, face.map()->from({1, 1}).toPoint());
+    EXPECT_NE(face.grab().toImage(), without);
+    QTest::mouseMove(&face, QPoint(2, face.height() - 2)); // off the fossa
+    EXPECT_EQ(face.grab().toImage(), without);
+    page.face().setFromRight(true);
+    EXPECT_NE(face.grab().toImage(), without);
 }
 
 // The invented case is there to teach: by a straight sheath nothing serves both, by a steerable one something does; without one, a

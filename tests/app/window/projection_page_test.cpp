@@ -2,12 +2,15 @@
 #include "app/views/projection_panel.h"
 
 #include "app/commands/projection_commands.h"
+#include "app/panels/c_arm_settings.h"
 #include "app/panels/number_edit.h"
+#include "app/views/radiograph_view.h"
 #include "tests/app/support/synthetic_case.h"
 #include "tests/app/support/synthetic_session.h"
 
 #include <QCheckBox>
 #include <QSignalSpy>
+#include <QTabWidget>
 #include <QTableWidget>
 #include <QTest>
 #include <gtest/gtest.h>
@@ -160,6 +163,102 @@ TEST_F(ProjectionPage, SaysWhatIsMissingWhileNothingIsMeasured) {
     show(panel, 500, 260);
     ASSERT_TRUE(fixture::waitUntil([&] { return !planner.isWorking(); }));
     EXPECT_TRUE(panel.text().contains("is not measured on CT")) << panel.text().toStdString();
+}
+
+TEST_F(ProjectionPage, TheSimulatedRadiographStandsAtTheChosenView) {
+    openCase();
+    ProjectionPanel panel(session, planner, ProjectionPanel::Extent::Whole);
+    show(panel);
+    EXPECT_EQ(panel.radiograph()->angles(), planner.plan("landing-1")->plan.views.front().seen.angles) << "nothing chosen: the first working view";
+    panel.table()->setCurrentCell(1, 0);
+    emit panel.table()->activated(panel.table()->currentIndex());
+    ASSERT_EQ(chosen().size(), 1u);
+    EXPECT_EQ(panel.radiograph()->angles(), chosen()[0].angles);
+    EXPECT_EQ(panel.dome().picture().arm, chosen()[0].angles);
+    ASSERT_TRUE(fixture::waitUntil([&] { return panel.radiograph()->isSharp(); }));
+    // Another panel, as after the case was opened again.
+    ProjectionPanel again(session, planner, ProjectionPanel::Extent::Whole);
+    EXPECT_EQ(again.radiograph()->angles(), chosen()[0].angles);
+}
+
+TEST_F(ProjectionPage, ADragOnTheDomeTurnsTheRadiographAndTakesNothing) {
+    openCase();
+    ProjectionPanel panel(session, planner, ProjectionPanel::Extent::Whole);
+    show(panel);
+    ProjectionChart& dome = panel.dome();
+    const auto at = [&](double primary, double secondary) { return dome.map().placeOf({primary, secondary})->toPoint(); };
+    QTest::mousePress(&dome, Qt::LeftButton, {}, at(-40, 5));
+    for (const double primary : {-30.0, -20.0, -10.0, 0.0, 15.0}) {
+        QTest::mouseMove(&dome, at(primary, 8));
+        EXPECT_NEAR(panel.radiograph()->angles().primaryDeg, primary, 1.0 + kWholeDeg);
+        EXPECT_EQ(panel.curve()->picture().arm, panel.radiograph()->angles());
+        EXPECT_EQ(panel.curve()->picture().pointer, panel.radiograph()->angles());
+    }
+    QTest::mouseRelease(&dome, Qt::LeftButton, {}, at(15, 8));
+    EXPECT_TRUE(chosen().empty()) << "a drag only looks";
+    const core::CArmAngles held = panel.radiograph()->angles();
+    QTest::mouseMove(&dome, at(-50, -20));
+    EXPECT_EQ(panel.radiograph()->angles(), held) << "pointing alone does not turn the arm";
+    // What is planned anew does not take the arm from the hand.
+    session.moveLanding(20.0, 1);
+    ASSERT_TRUE(fixture::waitUntil([&] { return !planner.isWorking(); }));
+    EXPECT_EQ(panel.radiograph()->angles(), held);
+}
+
+TEST_F(ProjectionPage, TheKeysOfTheDomeTurnTheRadiographAndItsOwnMoveTheRing) {
+    openCase();
+    ProjectionPanel panel(session, planner, ProjectionPanel::Extent::Whole);
+    show(panel);
+    panel.dome().setFocus();
+    QTest::keyClick(&panel.dome(), Qt::Key_Home);
+    QTest::keyClick(&panel.dome(), Qt::Key_Right, Qt::ShiftModifier);
+    EXPECT_EQ(panel.radiograph()->angles(), (core::CArmAngles{10, 0}));
+    QTest::keyClick(panel.radiograph(), Qt::Key_Up, Qt::ShiftModifier);
+    EXPECT_EQ(panel.dome().picture().arm, (core::CArmAngles{10, 10}));
+    QTest::keyClick(&panel.dome(), Qt::Key_Escape);
+    EXPECT_TRUE(panel.text().contains("LAO\u00a010°, CRA\u00a010°")) << panel.text().toStdString();
+}
+
+TEST_F(ProjectionPage, RefusesOnThePageWhatCannotBeKnown) {
+    openCase("HFP");
+    ProjectionPanel panel(session, planner, ProjectionPanel::Extent::Whole);
+    show(panel);
+    EXPECT_TRUE(panel.text().contains("on the face")) << panel.text().toStdString();
+    EXPECT_TRUE(panel.radiograph()->problem().contains("on the face")) << panel.radiograph()->problem().toStdString();
+    EXPECT_TRUE(panel.dome().accessibleDescription().contains("on the face"));
+    EXPECT_FALSE(panel.radiograph()->picture());
+}
+
+TEST_F(ProjectionPage, TakesDistancesAndSaysWhichCannotBe) {
+    openCase();
+    ProjectionPanel panel(session, planner, ProjectionPanel::Extent::Whole);
+    show(panel);
+    NumberEdit *isocentre = nullptr, *detector = nullptr;
+    for (NumberEdit* edit : panel.findChildren<NumberEdit*>()) {
+        if (edit->accessibleName() == "to the isocentre") isocentre = edit;
+        if (edit->accessibleName() == "to the detector") detector = edit;
+    }
+    ASSERT_TRUE(isocentre && detector);
+    const auto type = [](NumberEdit* edit, const QString& text) {
+        edit->setText(text);
+        emit edit->editingFinished();
+    };
+    const QSignalSpy changed(&panel, &ProjectionPanel::distancesChanged);
+    type(isocentre, "720");
+    EXPECT_EQ(usualDistances(), (core::CArmDistances{720, 1100}));
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_NEAR(panel.radiograph()->arm()->sourceToIsocentreMm, 720.0, 1e-9);
+    type(detector, "700");
+    EXPECT_EQ(session.message().kind, Message::Kind::Warning);
+    EXPECT_TRUE(session.message().text.contains("beyond the isocentre")) << session.message().text.toStdString();
+    EXPECT_EQ(usualDistances(), (core::CArmDistances{720, 1100})) << "what cannot be is not taken";
+    EXPECT_EQ(detector->value(), 1100.0);
+    // The room's, not the case's: another window begins with them.
+    EXPECT_NEAR(ProjectionPanel(session, planner, ProjectionPanel::Extent::Whole).radiograph()->arm()->sourceToIsocentreMm, 720.0, 1e-9);
+    type(isocentre, "");
+    type(detector, "");
+    EXPECT_FALSE(usualDistances());
+    EXPECT_TRUE(isocentre->toolTip().contains("assumption"));
 }
 
 TEST(ProjectionMap, FindsTheWayBackOnBothPictures) {

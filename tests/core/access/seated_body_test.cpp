@@ -159,6 +159,12 @@ TEST(ShadowsOf, AreCircleAndRectangleOfTheClosedForms) {
     // From the left it is a circle.
     const auto left = shadowsOf(seated, seated.origin, {90.0, 0.0}, scale, {100.0, 200.0});
     EXPECT_NEAR(signedAreaMm2(left->front()) / (324.0 * std::numbers::pi), 1.0, kSidesShare);
+    // A patient rolled by 20 degrees is seen at LAO 20 as one who is not at LAO 0.
+    const auto rolled = shadowsOf(seated, seated.origin, {20.0, 0.0}, scale, {100.0, 200.0}, PatientTurn{20.0, 0.0});
+    ASSERT_EQ(rolled->front().size(), front->front().size());
+    for (std::size_t i = 0; i < front->front().size(); ++i)
+        EXPECT_LT((rolled->front()[i] - front->front()[i]).norm(), 1e-6);
+    EXPECT_EQ(shadowsOf(seated, seated.origin, {0.0, 0.0}, scale, {0.0, 0.0}, PatientTurn{120.0, 0.0}).error().code, ErrorCode::InvalidArgument);
     seated.disc = SeatedBody::Disc{-10.0, 16.0};
     EXPECT_EQ(shadowsOf(seated, seated.origin, {0.0, 0.0}, scale, {0.0, 0.0})->size(), 2u);
     EXPECT_EQ(shadowsOf(seated, {Eigen::Vector3d(std::nan(""), 0, 0)}, {0.0, 0.0}, scale, {0.0, 0.0}).error().message,

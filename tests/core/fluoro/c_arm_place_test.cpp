@@ -1,5 +1,8 @@
 #include "core/fluoro/c_arm_place.h"
 
+#include "core/fluoro/projected_width.h"
+
+#include <cmath>
 #include <gtest/gtest.h>
 
 using namespace gauge::core;
@@ -38,6 +41,57 @@ TEST(AimedAt, SaysWhatCannotBe) {
     CArm wrong = someArm();
     wrong.sourceToDetectorMm = 100.0;
     EXPECT_EQ(aimedAt(wrong, {}, {0, 0}).error().code, ErrorCode::InvalidArgument);
+}
+
+TEST(CameraOfATurnedPatient, SeesWhatTheRoomsCameraSeesOfTheTurnedPatient) {
+    // Two routes: the camera turned back into the CT, and the patient turned in the room.
+    const CArm arm = someArm();
+    for (const PatientTurn& turn : {PatientTurn{15, 0}, PatientTurn{0, -10}, PatientTurn{-20, 12}}) {
+        const PinholeCamera inPatient = cameraOf(arm, turn).value();
+        const PinholeCamera inRoom = cameraOf(arm).value();
+        for (const Eigen::Vector3d& off : {Eigen::Vector3d(0, 0, 0), {30, -10, 5}, {-12, 25, -40}}) {
+            const PatientPoint turned{arm.isocentre.mm + roomFromPatient(turn) * off};
+            EXPECT_LT((inPatient.project({arm.isocentre.mm + off}).value() - inRoom.project(turned).value()).norm(), 1e-9);
+        }
+        const PatientPoint point{{-20, 35, 1100}};
+        const CArm aimed = aimedAt(arm, point, {100, 40}, turn).value();
+        EXPECT_LT((cameraOf(aimed, turn)->project(point).value() - Eigen::Vector2d(100, 40)).norm(), 1e-9);
+    }
+}
+
+TEST(CameraOfATurnedPatient, IsForARollThatOfTheAnglesWithTheOffset) {
+    // [Blake2012]: a roll of the patient is an offset of the primary angle.
+    const CArm arm = someArm();
+    CArm offset = arm;
+    offset.angles.primaryDeg -= 15.0;
+    const PinholeCamera turned = cameraOf(arm, PatientTurn{15, 0}).value(), plain = cameraOf(offset).value();
+    EXPECT_LT((turned.source - plain.source).norm(), 1e-9);
+    EXPECT_LT((turned.firstPixel - plain.firstPixel).norm(), 1e-9);
+    EXPECT_LT((turned.rowStep.mm - plain.rowStep.mm).norm(), 1e-12);
+    EXPECT_EQ(cameraOf(arm, PatientTurn{100, 0}).error().code, ErrorCode::InvalidArgument);
+}
+
+TEST(RoomPoints, HaveTheWidthsOfThePatientsAngles) {
+    std::vector<PatientPoint> contour;
+    for (int i = 0; i < 60; ++i) {
+        const double a = 2 * M_PI * i / 60;
+        contour.push_back({Eigen::Vector3d(40 + 3 * std::sin(a), 12 * std::cos(a), 900 + 9 * std::sin(a))});
+    }
+    const CArmAngles room{-25, 18};
+    for (const PatientTurn& turn : {PatientTurn{}, PatientTurn{14, -6}}) {
+        const double turned = *projectedWidth(roomPoints(contour, turn), room)->widthMm;
+        EXPECT_NEAR(turned, *projectedWidth(contour, patientAngles(room, turn))->widthMm, 1e-9);
+    }
+}
+
+TEST(CArmDistances, AreRefusedInWordsWhenNoArmHasThem) {
+    EXPECT_TRUE(validate(CArmDistances{}));
+    EXPECT_EQ(validate(CArmDistances{1100, 750}).error().message,
+              "Cannot use the distances of the C-arm: from the source 1100 mm to the isocentre and 750 mm to the detector; they must lie "
+              "within 300 mm to 2000 mm, and the detector beyond the isocentre.");
+    EXPECT_FALSE(validate(CArmDistances{100, 750}));
+    EXPECT_FALSE(validate(CArmDistances{750, 2500}));
+    EXPECT_EQ(validate(CArmDistances{std::nan(""), 1100}).error().code, ErrorCode::NonFinite);
 }
 
 TEST(AnglesFromText, ReadsWhatPeopleType) {

@@ -29,7 +29,7 @@ std::optional<core::CArmDistances> usualDistances() {
 
 CArmSettings::CArmSettings(Session& session, ViewPlanner& planner, QWidget* parent)
     : QWidget(parent), m_session(session), m_planner(planner), m_turned(new WrappedCheck(tr("The patient will lie otherwise than at CT; the C-arm has to be turned on by"), this)),
-      m_lying(wrappedLabel({}, "soft")), m_notes(wrappedLabel({}, "soft")) {
+      m_lying(wrappedLabel(QString(), "soft")), m_notes(wrappedLabel(QString(), "soft")) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 8, 12, 8);
     const auto addRow = [&](const QString& heading) {

@@ -134,6 +134,81 @@
     </message>
 </context>
 <context>
+    <name>CArmSettings</name>
+    <message>
+        <source>The patient will lie otherwise than at CT; the C-arm has to be turned on by</source>
+        <translation>Der Patient wird anders liegen als beim CT; der C-Bogen muss weitergedreht werden um</translation>
+    </message>
+    <message>
+        <source>Unless set: %1, from memory, without a source</source>
+        <translation>Wenn nicht eingestellt: %1, aus dem Gedächtnis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Unless set: %1, an assumption without a source</source>
+        <translation>Wenn nicht eingestellt: %1, eine Annahme ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Reach of the C-arm, degrees</source>
+        <translation>Reichweite des C-Bogens, Grad</translation>
+    </message>
+    <message>
+        <source>RAO up to</source>
+        <translation>RAO bis</translation>
+    </message>
+    <message>
+        <source>LAO up to</source>
+        <translation>LAO bis</translation>
+    </message>
+    <message>
+        <source>CRA up to</source>
+        <translation>CRA bis</translation>
+    </message>
+    <message>
+        <source>CAU up to</source>
+        <translation>CAU bis</translation>
+    </message>
+    <message>
+        <source>RAO and LAO 60°, CRA and CAU 40° are from memory, without a source: set what your room allows.</source>
+        <translation>RAO und LAO 60°, CRA und CAU 40° sind aus dem Gedächtnis, ohne Quelle: Stellen Sie ein, was Ihr Raum erlaubt.</translation>
+    </message>
+    <message>
+        <source>The patient</source>
+        <translation>Der Patient</translation>
+    </message>
+    <message>
+        <source>By how much the C-arm has to be turned on to see the same as at CT; 0 and 0: as if on the back</source>
+        <translation>Um wie viel der C-Bogen weiterzudrehen ist, um dasselbe zu sehen wie beim CT; 0 und 0: wie auf dem Rücken</translation>
+    </message>
+    <message>
+        <source>LAO + / RAO −</source>
+        <translation>LAO + / RAO −</translation>
+    </message>
+    <message>
+        <source>CRA + / CAU −</source>
+        <translation>CRA + / CAU −</translation>
+    </message>
+    <message>
+        <source>The C-arm's distances from the source, mm</source>
+        <translation>Abstände des C-Bogens von der Quelle, mm</translation>
+    </message>
+    <message>
+        <source>to the isocentre</source>
+        <translation>bis zum Isozentrum</translation>
+    </message>
+    <message>
+        <source>to the detector</source>
+        <translation>bis zum Detektor</translation>
+    </message>
+    <message>
+        <source>For the simulated radiograph, in every case; X-ray frames that tell their own keep them. Empty: %1 and %2 mm, assumptions without a source.</source>
+        <translation>Für das simulierte Röntgenbild, in jedem Fall; Röntgenbilder, die ihre eigenen nennen, behalten sie. Leer: %1 und %2 mm, Annahmen ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>At CT: %1.</source>
+        <translation>Beim CT: %1.</translation>
+    </message>
+</context>
+<context>
     <name>CalibratePicture</name>
     <message>
         <source>Calibrate the picture</source>
@@ -3108,6 +3183,10 @@
         <source>angles of the C-arm, chosen by the person</source>
         <translation>Winkel des C-Bogens, von der Person gewählt</translation>
     </message>
+    <message>
+        <source>Cannot use the distances of the C-arm: from the source %1 to the isocentre and %2 to the detector; they must lie within %3 to %4, and the detector beyond the isocentre.</source>
+        <translation>Die Abstände des C-Bogens können nicht verwendet werden: von der Quelle %1 bis zum Isozentrum und %2 bis zum Detektor; sie müssen zwischen %3 und %4 liegen und der Detektor jenseits des Isozentrums.</translation>
+    </message>
 </context>
 <context>
     <name>CorrectContour</name>
@@ -5943,8 +6022,8 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Kurve der Ansichten des C-Bogens</translation>
     </message>
     <message>
-        <source>Click or press Enter to take the view. Arrows move by 1°, with Shift by 10°; Home: from the front; E: edge-on; Escape: no view</source>
-        <translation>Klick oder Eingabetaste wählt die Ansicht. Pfeile gehen um 1°, mit Umschalt um 10°; Pos1: von vorn; E: von der Kante; Esc: keine Ansicht</translation>
+        <source>Click or press Enter to take the view; drag to turn the C-arm. Arrows move by 1°, with Shift by 10°; Home: from the front; E: edge-on; Escape: no view</source>
+        <translation>Klick oder Eingabetaste wählt die Ansicht; Ziehen dreht den C-Bogen. Pfeile bewegen um 1°, mit Umschalt um 10°; Pos1: von vorn; E: von der Kante; Esc: keine Ansicht</translation>
     </message>
 </context>
 <context>
@@ -6006,50 +6085,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>Eingabetaste oder Doppelklick wählt die Ansicht der Zeile</translation>
     </message>
     <message>
-        <source>Reach of the C-arm, degrees</source>
-        <translation>Reichweite des C-Bogens, Grad</translation>
-    </message>
-    <message>
-        <source>RAO up to</source>
-        <translation>RAO bis</translation>
-    </message>
-    <message>
-        <source>LAO up to</source>
-        <translation>LAO bis</translation>
-    </message>
-    <message>
-        <source>CRA up to</source>
-        <translation>CRA bis</translation>
-    </message>
-    <message>
-        <source>CAU up to</source>
-        <translation>CAU bis</translation>
-    </message>
-    <message>
-        <source>60 and 40 are common practice without a source: set what your room allows.</source>
-        <translation>60 und 40 sind übliche Praxis ohne Quelle: eintragen, was der eigene Raum erlaubt.</translation>
-    </message>
-    <message>
-        <source>The patient</source>
-        <translation>Der Patient</translation>
-    </message>
-    <message>
-        <source>will lie otherwise, turned by</source>
-        <translation>wird anders liegen, gedreht um</translation>
-    </message>
-    <message>
-        <source>By how much the C-arm has to be turned on to see the same as at CT; 0 and 0: as if on the back</source>
-        <translation>Um wie viel der C-Bogen weiterzudrehen ist, um dasselbe zu sehen wie beim CT; 0 und 0: wie auf dem Rücken</translation>
-    </message>
-    <message>
-        <source>LAO + / RAO −</source>
-        <translation>LAO + / RAO −</translation>
-    </message>
-    <message>
-        <source>CRA + / CAU −</source>
-        <translation>CRA + / CAU −</translation>
-    </message>
-    <message>
         <source>The views are being planned …</source>
         <translation>Die Ansichten werden geplant …</translation>
     </message>
@@ -6086,10 +6121,6 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>%1 · gewählt: %2, %3</translation>
     </message>
     <message>
-        <source>At CT: %1.</source>
-        <translation>Beim CT: %1.</translation>
-    </message>
-    <message>
         <source>%1 · beyond the reach of the C-arm</source>
         <translation>%1 · außerhalb der Reichweite des C-Bogens</translation>
     </message>
@@ -6106,8 +6137,20 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <translation>%1 des Vorhofohrs hinter dem Vorhof</translation>
     </message>
     <message>
-        <source>Point at a view to see what it shows; click or press Enter to take it. Squares and circles: en face. Letters: working views of the table. Numbers: chosen views.</source>
-        <translation>Auf eine Ansicht zeigen, um zu sehen, was sie zeigt; Klick oder Eingabetaste wählt sie. Quadrate und Kreise: en face. Buchstaben: Arbeitsansichten der Tabelle. Zahlen: gewählte Ansichten.</translation>
+        <source>Working views, C-arm and patient</source>
+        <translation>Arbeitsansichten, C-Bogen und Patient</translation>
+    </message>
+    <message>
+        <source>C-arm and patient</source>
+        <translation>C-Bogen und Patient</translation>
+    </message>
+    <message>
+        <source>Double ring: the simulated radiograph; drag turns it. Squares and circles: en face. Letters: working views of the table. Numbers: chosen views.</source>
+        <translation>Doppelring: das simulierte Röntgenbild; Ziehen dreht es. Quadrate und Kreise: von vorn auf die Ebene. Buchstaben: Arbeitsansichten der Tabelle. Zahlen: gewählte Ansichten.</translation>
+    </message>
+    <message>
+        <source>Point at a view to see what it shows; click or press Enter to take it. Squares and circles: en face. Letters: working views. Numbers: chosen views.</source>
+        <translation>Zeigen Sie auf eine Ansicht, um zu lesen, was sie zeigt; Klick oder Eingabetaste wählt sie. Quadrate und Kreise: von vorn auf die Ebene. Buchstaben: Arbeitsansichten. Zahlen: gewählte Ansichten.</translation>
     </message>
 </context>
 <context>
@@ -6253,6 +6296,34 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>Simulating the radiograph …</source>
         <translation>Röntgenbild wird simuliert …</translation>
+    </message>
+    <message>
+        <source>appendage filled</source>
+        <translation>Vorhofohr gefüllt</translation>
+    </message>
+    <message>
+        <source>atrium and appendage filled</source>
+        <translation>Vorhof und Vorhofohr gefüllt</translation>
+    </message>
+    <message>
+        <source>What is filled with contrast medium</source>
+        <translation>Was mit Kontrastmittel gefüllt ist</translation>
+    </message>
+    <message>
+        <source>What the simulated radiograph shows filled with contrast medium, or alone (key F)</source>
+        <translation>Was das simulierte Röntgenbild mit Kontrastmittel gefüllt oder allein zeigt (Taste F)</translation>
+    </message>
+    <message>
+        <source>Distances as you set them: source to isocentre %1, to detector %2.</source>
+        <translation>Abstände wie von Ihnen eingestellt: Quelle bis Isozentrum %1, bis Detektor %2.</translation>
+    </message>
+    <message>
+        <source>The patient lies turned against the CT: %1.</source>
+        <translation>Der Patient liegt gegenüber dem CT gedreht: %1.</translation>
+    </message>
+    <message>
+        <source>%1 The place for it is on the page Projection, under C-arm and patient.</source>
+        <translation>%1 Der Ort dafür ist auf der Seite Projektion, unter C-Bogen und Patient.</translation>
     </message>
 </context>
 <context>

@@ -134,6 +134,81 @@
     </message>
 </context>
 <context>
+    <name>CArmSettings</name>
+    <message>
+        <source>The patient will lie otherwise than at CT; the C-arm has to be turned on by</source>
+        <translation>Le patient sera couché autrement qu’au CT ; l’arceau doit être tourné en plus de</translation>
+    </message>
+    <message>
+        <source>Unless set: %1, from memory, without a source</source>
+        <translation>Sans réglage : %1, de mémoire, sans source</translation>
+    </message>
+    <message>
+        <source>Unless set: %1, an assumption without a source</source>
+        <translation>Sans réglage : %1, une hypothèse sans source</translation>
+    </message>
+    <message>
+        <source>Reach of the C-arm, degrees</source>
+        <translation>Portée de l’arceau, degrés</translation>
+    </message>
+    <message>
+        <source>RAO up to</source>
+        <translation>RAO jusqu’à</translation>
+    </message>
+    <message>
+        <source>LAO up to</source>
+        <translation>LAO jusqu’à</translation>
+    </message>
+    <message>
+        <source>CRA up to</source>
+        <translation>CRA jusqu’à</translation>
+    </message>
+    <message>
+        <source>CAU up to</source>
+        <translation>CAU jusqu’à</translation>
+    </message>
+    <message>
+        <source>RAO and LAO 60°, CRA and CAU 40° are from memory, without a source: set what your room allows.</source>
+        <translation>RAO et LAO 60°, CRA et CAU 40° sont donnés de mémoire, sans source : réglez ce que permet votre salle.</translation>
+    </message>
+    <message>
+        <source>The patient</source>
+        <translation>Le patient</translation>
+    </message>
+    <message>
+        <source>By how much the C-arm has to be turned on to see the same as at CT; 0 and 0: as if on the back</source>
+        <translation>De combien l’arceau doit être tourné en plus pour voir la même chose qu’au CT ; 0 et 0 : comme sur le dos</translation>
+    </message>
+    <message>
+        <source>LAO + / RAO −</source>
+        <translation>LAO + / RAO −</translation>
+    </message>
+    <message>
+        <source>CRA + / CAU −</source>
+        <translation>CRA + / CAU −</translation>
+    </message>
+    <message>
+        <source>The C-arm's distances from the source, mm</source>
+        <translation>Distances de l’arceau depuis la source, mm</translation>
+    </message>
+    <message>
+        <source>to the isocentre</source>
+        <translation>à l’isocentre</translation>
+    </message>
+    <message>
+        <source>to the detector</source>
+        <translation>au détecteur</translation>
+    </message>
+    <message>
+        <source>For the simulated radiograph, in every case; X-ray frames that tell their own keep them. Empty: %1 and %2 mm, assumptions without a source.</source>
+        <translation>Pour la radiographie simulée, dans tous les cas ; les images radiologiques qui indiquent les leurs les gardent. Vide : %1 et %2 mm, hypothèses sans source.</translation>
+    </message>
+    <message>
+        <source>At CT: %1.</source>
+        <translation>Au CT : %1.</translation>
+    </message>
+</context>
+<context>
     <name>CalibratePicture</name>
     <message>
         <source>Calibrate the picture</source>
@@ -3108,6 +3183,10 @@
         <source>angles of the C-arm, chosen by the person</source>
         <translation>angles de l’arceau, choisis par la personne</translation>
     </message>
+    <message>
+        <source>Cannot use the distances of the C-arm: from the source %1 to the isocentre and %2 to the detector; they must lie within %3 to %4, and the detector beyond the isocentre.</source>
+        <translation>Impossible d’utiliser les distances de l’arceau : de la source %1 à l’isocentre et %2 au détecteur ; elles doivent être comprises entre %3 et %4, et le détecteur au-delà de l’isocentre.</translation>
+    </message>
 </context>
 <context>
     <name>CorrectContour</name>
@@ -5943,8 +6022,8 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Courbe des incidences de l’arceau</translation>
     </message>
     <message>
-        <source>Click or press Enter to take the view. Arrows move by 1°, with Shift by 10°; Home: from the front; E: edge-on; Escape: no view</source>
-        <translation>Un clic ou Entrée choisit l’incidence. Les flèches avancent de 1°, avec Maj de 10° ; Début : de face ; E : par la tranche ; Échap : aucune</translation>
+        <source>Click or press Enter to take the view; drag to turn the C-arm. Arrows move by 1°, with Shift by 10°; Home: from the front; E: edge-on; Escape: no view</source>
+        <translation>Un clic ou Entrée choisit l’incidence ; glisser tourne l’arceau. Les flèches déplacent de 1°, avec Maj de 10° ; Début : de face ; E : par la tranche ; Échap : aucune incidence</translation>
     </message>
 </context>
 <context>
@@ -6006,50 +6085,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>Entrée ou un double clic choisit l’incidence de la ligne</translation>
     </message>
     <message>
-        <source>Reach of the C-arm, degrees</source>
-        <translation>Portée de l’arceau, degrés</translation>
-    </message>
-    <message>
-        <source>RAO up to</source>
-        <translation>RAO jusqu’à</translation>
-    </message>
-    <message>
-        <source>LAO up to</source>
-        <translation>LAO jusqu’à</translation>
-    </message>
-    <message>
-        <source>CRA up to</source>
-        <translation>CRA jusqu’à</translation>
-    </message>
-    <message>
-        <source>CAU up to</source>
-        <translation>CAU jusqu’à</translation>
-    </message>
-    <message>
-        <source>60 and 40 are common practice without a source: set what your room allows.</source>
-        <translation>60 et 40 sont d’usage courant, sans source : indiquer ce que permet votre salle.</translation>
-    </message>
-    <message>
-        <source>The patient</source>
-        <translation>Le patient</translation>
-    </message>
-    <message>
-        <source>will lie otherwise, turned by</source>
-        <translation>sera couché autrement, tourné de</translation>
-    </message>
-    <message>
-        <source>By how much the C-arm has to be turned on to see the same as at CT; 0 and 0: as if on the back</source>
-        <translation>De combien l’arceau doit être tourné en plus pour voir la même chose qu’au CT ; 0 et 0 : comme sur le dos</translation>
-    </message>
-    <message>
-        <source>LAO + / RAO −</source>
-        <translation>LAO + / RAO −</translation>
-    </message>
-    <message>
-        <source>CRA + / CAU −</source>
-        <translation>CRA + / CAU −</translation>
-    </message>
-    <message>
         <source>The views are being planned …</source>
         <translation>Les incidences sont en cours de calcul…</translation>
     </message>
@@ -6086,10 +6121,6 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>%1 · choisie : %2, %3</translation>
     </message>
     <message>
-        <source>At CT: %1.</source>
-        <translation>Au CT : %1.</translation>
-    </message>
-    <message>
         <source>%1 · beyond the reach of the C-arm</source>
         <translation>%1 · hors de portée de l’arceau</translation>
     </message>
@@ -6106,8 +6137,20 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <translation>%1 de l’auricule derrière l’oreillette</translation>
     </message>
     <message>
-        <source>Point at a view to see what it shows; click or press Enter to take it. Squares and circles: en face. Letters: working views of the table. Numbers: chosen views.</source>
-        <translation>Pointer une incidence pour voir ce qu’elle montre ; un clic ou Entrée la choisit. Carrés et cercles : de face. Lettres : incidences de travail du tableau. Chiffres : incidences choisies.</translation>
+        <source>Working views, C-arm and patient</source>
+        <translation>Incidences de travail, arceau et patient</translation>
+    </message>
+    <message>
+        <source>C-arm and patient</source>
+        <translation>Arceau et patient</translation>
+    </message>
+    <message>
+        <source>Double ring: the simulated radiograph; drag turns it. Squares and circles: en face. Letters: working views of the table. Numbers: chosen views.</source>
+        <translation>Double anneau : la radiographie simulée ; glisser la tourne. Carrés et cercles : de face. Lettres : incidences de travail du tableau. Chiffres : incidences choisies.</translation>
+    </message>
+    <message>
+        <source>Point at a view to see what it shows; click or press Enter to take it. Squares and circles: en face. Letters: working views. Numbers: chosen views.</source>
+        <translation>Pointez une incidence pour lire ce qu’elle montre ; un clic ou Entrée la choisit. Carrés et cercles : de face. Lettres : incidences de travail. Chiffres : incidences choisies.</translation>
     </message>
 </context>
 <context>
@@ -6253,6 +6296,34 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>Simulating the radiograph …</source>
         <translation>Simulation de la radiographie …</translation>
+    </message>
+    <message>
+        <source>appendage filled</source>
+        <translation>auricule opacifiée</translation>
+    </message>
+    <message>
+        <source>atrium and appendage filled</source>
+        <translation>oreillette et auricule opacifiées</translation>
+    </message>
+    <message>
+        <source>What is filled with contrast medium</source>
+        <translation>Ce qui est rempli de produit de contraste</translation>
+    </message>
+    <message>
+        <source>What the simulated radiograph shows filled with contrast medium, or alone (key F)</source>
+        <translation>Ce que la radiographie simulée montre rempli de produit de contraste, ou seul (touche F)</translation>
+    </message>
+    <message>
+        <source>Distances as you set them: source to isocentre %1, to detector %2.</source>
+        <translation>Distances telles que vous les avez réglées : source à l’isocentre %1, au détecteur %2.</translation>
+    </message>
+    <message>
+        <source>The patient lies turned against the CT: %1.</source>
+        <translation>Le patient est tourné par rapport au CT : %1.</translation>
+    </message>
+    <message>
+        <source>%1 The place for it is on the page Projection, under C-arm and patient.</source>
+        <translation>%1 Cela se règle sur la page Projection, sous Arceau et patient.</translation>
     </message>
 </context>
 <context>

@@ -216,7 +216,7 @@ TEST_F(ProjectionPage, TheKeysOfTheDomeTurnTheRadiographAndItsOwnMoveTheRing) {
     QTest::keyClick(panel.radiograph(), Qt::Key_Up, Qt::ShiftModifier);
     EXPECT_EQ(panel.dome().picture().arm, (core::CArmAngles{10, 10}));
     QTest::keyClick(&panel.dome(), Qt::Key_Escape);
-    EXPECT_TRUE(panel.text().contains("LAO\u00a010°, CRA\u00a010°")) << panel.text().toStdString();
+    EXPECT_TRUE(panel.text().contains("LAO 10°, CRA 10°")) << panel.text().toStdString();
 }
 
 TEST_F(ProjectionPage, RefusesOnThePageWhatCannotBeKnown) {

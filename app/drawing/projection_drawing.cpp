@@ -213,6 +213,8 @@ private:
             QRectF box(0, 0, metrics.horizontalAdvance(text) + 4, h);
             box.moveCenter(centre);
             box.moveLeft(std::clamp(box.left(), m_area.left() + 1, std::max(m_area.left() + 1, m_area.right() - box.width() - 1)));
+            for (const QRectF& taken : m_labels.taken()) // where there is little room the ends come first
+                if (taken.intersects(box)) return;
             m_painter.drawText(box, Qt::AlignCenter, text);
             m_labels.keepFree(box);
         };
@@ -223,7 +225,7 @@ private:
             put({p.left() - 0.7 * w, p.center().y()}, ProjectionDrawingWords::tr("RAO"));
             put({p.right() + 0.7 * w, p.center().y()}, ProjectionDrawingWords::tr("LAO"));
         }
-        for (int deg = -60; deg <= 60; deg += kGridDeg) {
+        for (const int deg : {-2 * kGridDeg, 2 * kGridDeg, 0, -kGridDeg, kGridDeg}) {
             const QString text = quantity(std::abs(deg), Unit::Degree);
             if (isDome()) {
                 if (deg == 0) continue;

@@ -45,6 +45,7 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     m_words->setContentsMargins(12, 8, 12, 8);
     m_runs->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_runs->setMinimumContentsLength(24); // the rest shows when the list is open
+    m_runs->setProperty("mayBeCut", true);
     m_runs->setAccessibleName(tr("X-ray run"));
     m_runs->setToolTip(tr("Choose the X-ray run that is shown"));
     m_view->setOverlay([this](QPainter& painter, const QTransform& screen) {
@@ -55,9 +56,9 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
     auto* tools = new QHBoxLayout;
     tools->setContentsMargins(10, 4, 10, 4);
     tools->addWidget(m_runs, 1);
-    tools->addWidget(m_radiograph->makeFillingBox(this));
     auto* buttons = new WrappingRow;
     buttons->setContentsMargins(10, 0, 10, 4);
+    buttons->addWidget(m_radiograph->makeFillingBox(this));
     for (QAction* action : m_actions) {
         auto* button = new QToolButton(this);
         button->setDefaultAction(action);

@@ -162,13 +162,12 @@ QWidget* SeptumPage::makeLimits() {
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     form->setFieldGrowthPolicy(QFormLayout::FieldsStayAtSizeHint);
     form->addRow(m_repair);
-    m_datum->addItem(tr("over the annulus' plane"));
-    m_datum->addItem(tr("over the coaptation, along the septum"));
+    m_datum->addItem(tr("over the annulus"));
+    m_datum->addItem(tr("over the coaptation"));
     m_datum->setAccessibleName(tr("Datum of the height"));
     m_datum->setToolTip(tr("From where the height band of the repair counts. Published heights count from the annulus; DICOM's own height "
                            "(131130) counts from the leaflets, parallel to the septum."));
-    m_datum->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_datum->setMinimumContentsLength(12); // the rest shows when the list is open, and in the legend of the map
+    m_datum->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     form->addRow(wrappedLabel(tr("Height counts")), m_datum);
     addLimit(*form, tr("Height from, mm"), 0.0, 100.0, &core::CrossingLimits::lowestMm);
     addLimit(*form, tr("Height to, mm"), 0.0, 100.0, &core::CrossingLimits::highestMm);

@@ -7838,14 +7838,6 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <translation>Das Septum vom linken oder vom rechten Vorhof sehen (Taste Umschalt+X)</translation>
     </message>
     <message>
-        <source>over the annulus' plane</source>
-        <translation>über der Anulusebene</translation>
-    </message>
-    <message>
-        <source>over the coaptation, along the septum</source>
-        <translation>über der Koaptation, am Septum entlang</translation>
-    </message>
-    <message>
         <source>Datum of the height</source>
         <translation>Bezug der Höhe</translation>
     </message>
@@ -7892,6 +7884,14 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
     <message>
         <source> (being computed again)</source>
         <translation> (wird neu berechnet)</translation>
+    </message>
+    <message>
+        <source>over the annulus</source>
+        <translation>über dem Anulus</translation>
+    </message>
+    <message>
+        <source>over the coaptation</source>
+        <translation>über der Koaptation</translation>
     </message>
 </context>
 <context>

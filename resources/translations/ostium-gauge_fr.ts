@@ -7838,14 +7838,6 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
         <translation>Voir le septum de l'oreillette gauche ou droite (touche Maj+X)</translation>
     </message>
     <message>
-        <source>over the annulus' plane</source>
-        <translation>au-dessus du plan de l'anneau</translation>
-    </message>
-    <message>
-        <source>over the coaptation, along the septum</source>
-        <translation>au-dessus de la coaptation, le long du septum</translation>
-    </message>
-    <message>
         <source>Datum of the height</source>
         <translation>Référence de la hauteur</translation>
     </message>
@@ -7892,6 +7884,14 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     <message>
         <source> (being computed again)</source>
         <translation> (en cours de calcul)</translation>
+    </message>
+    <message>
+        <source>over the annulus</source>
+        <translation>au-dessus de l’anneau</translation>
+    </message>
+    <message>
+        <source>over the coaptation</source>
+        <translation>au-dessus de la coaptation</translation>
     </message>
 </context>
 <context>

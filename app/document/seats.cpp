@@ -48,6 +48,8 @@ std::optional<core::SeatQuestion> Seats::present(QString& problem) const {
         question->neighbours.push_back({core::Structure::CircumflexArtery, {*circumflex}, false});
     }
     if (const auto ridge = mark(core::MarkKind::Ridge)) question->neighbours.push_back({core::Structure::Ridge, {*ridge}, false});
+    if (const auto artery = mark(core::MarkKind::PulmonaryArtery))
+        question->neighbours.push_back({core::Structure::PulmonaryArtery, {*artery}, false});
     const core::SeptumPlan plan = core::septumPlan(session.record());
     if (const auto annulus = core::annulusNeighbour(core::septumMarks(session.record()).annulus)) question->neighbours.push_back(*annulus);
     if (plan.crossing)

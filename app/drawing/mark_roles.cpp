@@ -14,6 +14,8 @@ Role roleOf(core::MarkKind kind) {
         return Role::Ridge;
     case core::MarkKind::Aorta:
         return Role::Aorta;
+    case core::MarkKind::PulmonaryArtery:
+        return Role::PulmonaryArtery;
     }
     return Role::Section;
 }

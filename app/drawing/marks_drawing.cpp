@@ -37,6 +37,7 @@ QPainterPath markerShape(Role role, const QPointF& c, double r) {
         path.closeSubpath();
         break;
     case Role::Circumflex:
+    case Role::PulmonaryArtery:
         path.addRect(c.x() - 0.9 * r, c.y() - 0.9 * r, 1.8 * r, 1.8 * r);
         break;
     case Role::Ridge:

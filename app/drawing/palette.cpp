@@ -36,6 +36,7 @@ Twins twinsOf(Role role) {
         return {QColor(0xFF, 0xFF, 0xFF), QColor(0x1A, 0x1A, 0x1A)};
     case Role::Atrium:
     case Role::Aorta:
+    case Role::PulmonaryArtery:
     case Role::Section:
     case Role::Drawing:
         return {tone::onImage, QColor(0x15, 0x19, 0x1D)};
@@ -114,6 +115,8 @@ QString wordOf(Role role) {
         return QCoreApplication::translate("Role", "ridge");
     case Role::Aorta:
         return QCoreApplication::translate("Role", "aorta");
+    case Role::PulmonaryArtery:
+        return QCoreApplication::translate("Role", "pulmonary artery");
     case Role::Section:
         return QCoreApplication::translate("Role", "cross-section");
     case Role::Crossing:

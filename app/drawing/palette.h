@@ -9,7 +9,7 @@
 namespace gauge::app {
 
 /// What a line or point on an image stands for.
-enum class Role { Ostium, Landing, Axis, Atrium, Tip, Circumflex, Ridge, Aorta, Section, Crossing, Device, Drawing };
+enum class Role { Ostium, Landing, Axis, Atrium, Tip, Circumflex, Ridge, Aorta, PulmonaryArtery, Section, Crossing, Device, Drawing };
 
 /// What a line is drawn on: pictures of the patient are dark in every theme, pages and plots follow it.
 enum class Ground { Image, Page };

@@ -40,6 +40,9 @@ QString purpose(core::MarkKind kind) {
                               "artery it sets the ostium plane.");
     case core::MarkKind::Aorta:
         return MarksPanel::tr("In the ascending aorta, for the enhancement ratio.");
+    case core::MarkKind::PulmonaryArtery:
+        return MarksPanel::tr("On the wall of the left pulmonary artery or its trunk, where it lies nearest to the appendage. For the distance "
+                              "that the sizes keep from it.");
     }
     return {};
 }

@@ -8,7 +8,7 @@ namespace {
 constexpr std::string_view kMarkPrefix = "mark/";
 constexpr std::string_view kPlacePrefix = "plane/";
 constexpr std::array<std::string_view, kMarkKinds.size()> kMarkNames{"atrium", "tip", "circumflex", "ridge",
-                                                                     "aorta"};
+                                                                     "aorta", "pulmonary-artery"};
 
 bool equal(const Estimate& a, const Estimate& b) {
     const auto parts = [](const UncertaintyComponents& c) {

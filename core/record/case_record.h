@@ -22,11 +22,11 @@
 namespace gauge::core {
 
 /// Points that the person marks on images.
-enum class MarkKind { Atrium, Tip, Circumflex, Ridge, Aorta };
+enum class MarkKind { Atrium, Tip, Circumflex, Ridge, Aorta, PulmonaryArtery };
 inline constexpr std::array kMarkKinds{MarkKind::Atrium, MarkKind::Tip, MarkKind::Circumflex, MarkKind::Ridge,
-                                       MarkKind::Aorta};
+                                       MarkKind::Aorta, MarkKind::PulmonaryArtery};
 
-/// "atrium", "tip", "circumflex", "ridge", "aorta": the words of files and of input ids.
+/// "atrium", "tip", "circumflex", "ridge", "aorta", "pulmonary-artery": the words of files and of input ids.
 std::string_view name(MarkKind kind);
 std::optional<MarkKind> markKindFrom(std::string_view name);
 

@@ -255,7 +255,7 @@ ValueConcept releaseConcept(ReleaseQuantity quantity) {
         return {own("clear-circumflex", "Distance of implant and circumflex artery"), kCircumflex, {}};
     case ReleaseQuantity::ClearancePulmonaryArtery:
         return {own("clear-pulmonary", "Distance of implant and pulmonary artery"),
-                sct("81040000", "Pulmonary artery"),
+                kPulmonaryArtery,
                 {}};
     case ReleaseQuantity::ClearanceMitralAnnulus:
         return {own("clear-mitral", "Distance of implant and mitral annulus"),
@@ -307,6 +307,8 @@ Code markCode(core::MarkKind kind) {
         return own("ridge", "Ridge between appendage and upper left pulmonary vein");
     case core::MarkKind::Aorta:
         return kAscendingAorta;
+    case core::MarkKind::PulmonaryArtery:
+        return kPulmonaryArtery;
     }
     return kLeftAtrium;
 }

@@ -94,6 +94,7 @@ inline const Code kLandingZone = own("landing-zone", "Landing zone of the left a
 inline const Code kLeftAtrium = sct("82471001", "Left atrium");
 inline const Code kMitralValve = sct("91134007", "Mitral valve");
 inline const Code kAscendingAorta = sct("54247002", "Ascending aorta");
+inline const Code kPulmonaryArtery = sct("81040000", "Pulmonary artery");
 inline const Code kSeptum = sct("58095006", "Interatrial septum");
 inline const Code kCircumflex = sct("57396003", "Circumflex coronary artery");
 inline const Code kClosureDevice = dcm("131112", "Left Atrial Appendage Closure Device");

@@ -154,6 +154,18 @@ TEST_F(SeatModelTest, HaveRoomWhereTheLandingZoneLeavesTheirNarrowestWidth) {
         EXPECT_EQ(seat.hasRoom, width >= seat.narrowestMm) << seat.name << " at " << width << " mm, narrowest " << seat.narrowestMm;
 }
 
+TEST_F(SeatModelTest, JudgesThePulmonaryArteryWhereItIsMarked) {
+    session.placeMark(core::MarkKind::PulmonaryArtery, {Eigen::Vector3d(15, 0, 18)});
+    settle();
+    const auto& clearances = answers.seats().answer()->sizes.front().clearances;
+    const auto found = std::find_if(clearances.begin(), clearances.end(),
+                                    [](const core::SeatClearance& c) { return c.structure == core::Structure::PulmonaryArtery; });
+    ASSERT_NE(found, clearances.end());
+    EXPECT_GT(found->mm.value, 5.0);
+    for (const core::Notice& notice : answers.seats().answer()->notices)
+        EXPECT_EQ(notice.text.find("pulmonary"), std::string::npos) << notice.text;
+}
+
 TEST_F(SeatModelTest, IsSaidInTheirPanel) {
     choose(answers.chart()->chart.sizes[1].name);
     app::SeatPanel panel(answers);

@@ -198,7 +198,7 @@ TEST(Theme, EveryTextHasItsContrastInBothThemes) {
             EXPECT_GE(contrast(pair.text, pair.background), kLeastMarkContrast)
                 << pair.where << ": " << pair.text.name().toStdString() << " on " << pair.background.name().toStdString();
         for (const Role role : {Role::Ostium, Role::Landing, Role::Axis, Role::Atrium, Role::Tip, Role::Circumflex,
-                                Role::Ridge, Role::Aorta, Role::Section, Role::Crossing, Role::Device, Role::Drawing}) {
+                                Role::Ridge, Role::Aorta, Role::PulmonaryArtery, Role::Section, Role::Crossing, Role::Device, Role::Drawing}) {
             EXPECT_GE(contrast(colourOf(role, Ground::Image), tone::image), kLeastContrast) << wordOf(role).toStdString();
             EXPECT_GE(contrast(colourOf(role, Ground::Page), tone::panel), kLeastContrast) << wordOf(role).toStdString();
         }

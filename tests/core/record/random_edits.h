@@ -61,7 +61,7 @@ inline void fillEdit(SetValues& edit, Revision revision) {
         one.group = edit.group;
 }
 inline void fillEdit(SetMark& edit, Revision revision) {
-    edit.kind = kMarkKinds[static_cast<std::size_t>(*rc::gen::inRange(0, 5))];
+    edit.kind = kMarkKinds[static_cast<std::size_t>(*rc::gen::inRange(0, static_cast<int>(kMarkKinds.size())))];
     if (*rc::gen::inRange(0, 3) != 0) edit.mark = Mark{point(), revision, unknown()};
 }
 

@@ -5574,6 +5574,10 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
         <source>Landing planes</source>
         <translation>Landeebenen</translation>
     </message>
+    <message>
+        <source>On the wall of the left pulmonary artery or its trunk, where it lies nearest to the appendage. For the distance that the sizes keep from it.</source>
+        <translation>Auf der Wand der linken Pulmonalarterie oder ihres Stamms, wo sie dem Vorhofohr am nächsten liegt. Für den Abstand der Größen zu ihr.</translation>
+    </message>
 </context>
 <context>
     <name>MeetingView</name>
@@ -7171,6 +7175,10 @@ Taste %2, dann auf einen Schnitt der Scannerachsen klicken.</translation>
     <message>
         <source>measurement</source>
         <translation>Messung</translation>
+    </message>
+    <message>
+        <source>pulmonary artery</source>
+        <translation>Pulmonalarterie</translation>
     </message>
 </context>
 <context>

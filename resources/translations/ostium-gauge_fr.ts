@@ -5574,6 +5574,10 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
         <source>Landing planes</source>
         <translation>Plans d’ancrage</translation>
     </message>
+    <message>
+        <source>On the wall of the left pulmonary artery or its trunk, where it lies nearest to the appendage. For the distance that the sizes keep from it.</source>
+        <translation>Sur la paroi de l’artère pulmonaire gauche ou de son tronc, où elle est la plus proche de l’auricule. Pour la distance que les tailles en gardent.</translation>
+    </message>
 </context>
 <context>
     <name>MeetingView</name>
@@ -7171,6 +7175,10 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     <message>
         <source>measurement</source>
         <translation>mesure</translation>
+    </message>
+    <message>
+        <source>pulmonary artery</source>
+        <translation>artère pulmonaire</translation>
     </message>
 </context>
 <context>

@@ -3113,7 +3113,7 @@
     </message>
     <message>
         <source>Size %1 finds no room along the sheath: square to it the landing zone leaves %2 by the chart's own measure, and its narrowest width is %3.</source>
-        <translation>La taille %1 ne trouve pas de place le long de la gaine : perpendiculairement à celle-ci la zone de pose laisse %2 selon la mesure propre de la table, et la plus petite largeur de la taille est de %3.</translation>
+        <translation>La taille %1 ne trouve pas de place le long de la gaine : perpendiculairement à celle-ci la zone de pose laisse %2 selon la mesure propre du tableau, et la plus petite largeur de la taille est de %3.</translation>
     </message>
     <message>
         <source>The landing plane itself, %1 degrees off that direction, measures %2.</source>
@@ -3125,7 +3125,7 @@
     </message>
     <message>
         <source>At the landing zone, size %1 being %2 wide in place by the chart's own measure: above %3; below %4.</source>
-        <translation>À la zone de pose, la taille %1 y ayant une largeur de %2 selon la mesure propre de la table : en haut %3 ; en bas %4.</translation>
+        <translation>À la zone de pose, la taille %1 y ayant une largeur de %2 selon la mesure propre du tableau : en haut %3 ; en bas %4.</translation>
     </message>
     <message>
         <source>%1 open</source>
@@ -7112,7 +7112,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>A model of geometry: a straight body with the chart's dimensions slides into the blood that was measured and takes the form of its wall, as far as the chart's compression allows by the chart's own measure. It knows no force and no turning on the way.</source>
-        <translation>Un modèle géométrique : un corps droit aux dimensions de la table glisse dans le sang mesuré et prend la forme de sa paroi, autant que la compression de la table le permet selon sa propre mesure. Il ne connaît ni force ni rotation en chemin.</translation>
+        <translation>Un modèle géométrique : un corps droit aux dimensions du tableau glisse dans le sang mesuré et prend la forme de sa paroi, autant que la compression du tableau le permet selon sa propre mesure. Il ne connaît ni force ni rotation en chemin.</translation>
     </message>
     <message>
         <source>From the crossing to the ostium: the straight line and, where a steerable sheath can make the way, its bend, on CT in the plane of crossing, ostium and axis.</source>
@@ -7603,7 +7603,7 @@ Touche %2, puis cliquer sur une coupe des axes du scanner.</translation>
     </message>
     <message>
         <source>A model of geometry: a straight body with the chart's dimensions slides into the blood that was measured and takes the form of its wall, as far as the chart's compression allows by the chart's own measure. It knows no force and no turning on the way.</source>
-        <translation>Un modèle géométrique : un corps droit aux dimensions de la table glisse dans le sang mesuré et prend la forme de sa paroi, autant que la compression de la table le permet selon sa propre mesure. Il ne connaît ni force ni rotation en chemin.</translation>
+        <translation>Un modèle géométrique : un corps droit aux dimensions du tableau glisse dans le sang mesuré et prend la forme de sa paroi, autant que la compression du tableau le permet selon sa propre mesure. Il ne connaît ni force ni rotation en chemin.</translation>
     </message>
 </context>
 <context>

@@ -41,16 +41,20 @@ std::size_t wrap(std::ptrdiff_t i, std::size_t n) {
 }
 
 /// The middle one in order (the upper of two), by counting how many lie before each: for a handful of values, where
-/// sorting mispredicts at every step. @param values  not empty.
+/// sorting mispredicts at every step. What lies beyond one that was too low or too high is not tried. @param values  not empty.
 double middleOf(std::span<const double> values) {
     const auto middle = static_cast<std::ptrdiff_t>(values.size() / 2);
+    double tooLow = -std::numeric_limits<double>::infinity(), tooHigh = -tooLow;
     for (const double candidate : values) {
-        std::ptrdiff_t below = 0, upTo = 0; // as wide as the values: the compiler counts several at once
+        if (candidate <= tooLow || candidate >= tooHigh) continue;
+        std::ptrdiff_t below = 0, upTo = 0;
         for (const double v : values) {
             below += v < candidate;
             upTo += v <= candidate;
         }
-        if (below <= middle && middle < upTo) return candidate;
+        if (below > middle) tooHigh = candidate;
+        else if (upTo <= middle) tooLow = candidate;
+        else return candidate;
     }
     return values.front(); // not a number among them: no order
 }

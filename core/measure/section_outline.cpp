@@ -17,7 +17,7 @@ namespace {
 
 constexpr double kPixelMm = 0.3;
 constexpr double kSearchMm = 2.0;
-constexpr double kInsideDepthMm = 1.2;
+constexpr auto kInsideDepthPixels = static_cast<float>(1.2 / kPixelMm);
 
 /// A square picture of the section about the origin.
 struct Field {
@@ -82,10 +82,11 @@ float floatBelow(double level) {
 Mask bloodOf(const Field& field, double levelHu) {
     Mask blood(field.image.values.size());
     const float level = floatBelow(levelHu);
-    for (int y = 1; y < field.side - 1; ++y) {
+    const int last = field.side - 1;
+    for (int y = 1; y < last; ++y) {
         const float* values = field.image.values.data() + field.index(0, y);
         std::uint8_t* out = blood.data() + field.index(0, y);
-        for (int x = 1; x < field.side - 1; ++x)
+        for (int x = 1; x < last; ++x)
             out[x] = values[x] > level;
     }
     return blood;
@@ -245,8 +246,7 @@ void growOneRing(const Field& field, const Blob& blob, Mask& kept, Mask& before)
 /// back within the mask. A blob that is thin at the start is left as it is.
 void cutBridges(const Field& field, Blob& blob, std::size_t start, float radius) {
     Mask core(blob.mask.size());
-    for (std::size_t i = 0; i < core.size(); ++i)
-        core[i] = blob.depth[i] > radius;
+    std::transform(blob.depth.begin(), blob.depth.end(), core.begin(), [=](float depth) { return depth > radius ? 1 : 0; });
     const std::size_t at = deepestAbove(field, blob.depth, start);
     if (!core[at])
         return;
@@ -299,15 +299,17 @@ std::vector<Eigen::Vector2d> contourOf(const Field& field, const Blob& blob, dou
 }
 
 std::vector<float> valuesWellInside(const Field& field, const Blob& blob) {
-    std::vector<float> values;
-    values.reserve(static_cast<std::size_t>(std::count(blob.mask.begin(), blob.mask.end(), 1)));
     const Window& w = blob.window;
-    for (int y = w.y0; y <= w.y1; ++y)
-        for (int x = w.x0; x <= w.x1; ++x) {
-            const std::size_t i = field.index(x, y);
-            if (blob.depth[i] * kPixelMm > kInsideDepthMm && field.image.values[i] != kOutsideVolume)
-                values.push_back(field.image.values[i]);
+    std::vector<float> values(static_cast<std::size_t>(std::count(blob.mask.begin(), blob.mask.end(), 1)) + 1);
+    std::size_t count = 0;
+    for (int y = w.y0; y <= w.y1; ++y) {
+        const float *depth = blob.depth.data() + field.index(0, y), *hu = field.image.values.data() + field.index(0, y);
+        for (int x = w.x0; x <= w.x1; ++x) { // written in any case, kept where it counts
+            values[count] = hu[x];
+            count += static_cast<std::size_t>((depth[x] > kInsideDepthPixels) & (hu[x] != kOutsideVolume));
         }
+    }
+    values.resize(count);
     return values;
 }
 

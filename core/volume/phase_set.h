@@ -26,8 +26,9 @@ struct LoadedPhase {
 using PhaseProvider = std::function<Result<LoadedPhase>(std::size_t phase, const WorkContext& work)>;
 
 struct PhaseSetOptions {
-    /// Voxels kept and being read, at most; one phase is always allowed. More lets more phases be at hand.
-    std::size_t budgetBytes = std::size_t{2} << 30;
+    /// Voxels kept and being read, at most; one phase is always allowed. More lets more phases be at hand. Of a gated CT of
+    /// 512 x 512 x 250 voxels this holds the phase looked at, its neighbours, and the one that is being read.
+    std::size_t budgetBytes = std::size_t{500} << 20;
     /// Phases fetched in advance on each side of the one looked at; 0 fetches none.
     int neighbours = 1;
 };

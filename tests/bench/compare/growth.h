@@ -5,8 +5,8 @@
 
 namespace gauge::bench {
 
-/// Prints a table in Markdown; draws it into `plot` (SVG) unless that is empty. False, with a message, when something
-/// could not be run or written.
+/// Prints a table in Markdown; draws it into `plot` (SVG) unless that is empty. False when something grows faster than the
+/// voxels that it must touch, which the table says, and, with a message, when something could not be run or written.
 bool printGrowth(int samples, const std::string& plot);
 
 } // namespace gauge::bench

@@ -77,13 +77,15 @@ std::function<Check()> ourLoad(const SeriesOnDisk& series) {
     };
 }
 
-std::function<Check()> ourPhases(const SeriesOnDisk& series) {
-    return [&series]() -> Check {
+std::function<Check()> ourPhases(const SeriesOnDisk& series, std::size_t budgetBytes) {
+    return [&series, budgetBytes]() -> Check {
         std::shared_ptr<core::PhaseSet> set =
-            valueOf(dicomio::openCtPhases(series.series(), {.budgetBytes = kPhaseBudget, .neighbours = 0}));
+            valueOf(dicomio::openCtPhases(series.series(), {.budgetBytes = budgetBytes, .neighbours = 0}));
         std::shared_ptr<const core::LoadedPhase> last;
-        for (std::size_t phase = 0; phase < set->phases().size(); ++phase)
+        for (std::size_t phase = 0; phase < set->phases().size(); ++phase) {
+            last.reset(); // nothing beyond the set's budget is kept
             last = valueOf(set->get(phase));
+        }
         return [set, last] { return meanOf(*last->volume); };
     };
 }

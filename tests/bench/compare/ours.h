@@ -1,6 +1,7 @@
 // Our side of the comparison: each operation as the program does it.
 #pragma once
 
+#include "core/volume/phase_set.h"
 #include "tests/bench/compare/comparison.h"
 #include "tests/bench/compare/stage.h"
 
@@ -9,7 +10,8 @@
 namespace gauge::bench {
 
 std::function<Check()> ourLoad(const SeriesOnDisk& series);      ///< the first phase; check: mean HU
-std::function<Check()> ourPhases(const SeriesOnDisk& series);    ///< all, within the budget of one case; mean HU of the last
+/// All, keeping what the budget allows: by default what one case may hold. Mean HU of the last.
+std::function<Check()> ourPhases(const SeriesOnDisk& series, std::size_t budgetBytes = core::PhaseSetOptions{}.budgetBytes);
 std::function<Check()> ourOblique(Stage& stage);                 ///< mean HU
 std::function<Check()> ourSlab(Stage& stage);                    ///< mean HU
 std::function<Check()> ourGrow(Stage& stage);                    ///< voxels
@@ -21,8 +23,5 @@ std::function<Check()> ourArrival(Stage& stage);                 ///< mm to the 
 std::function<Check()> ourMinimalPath(Stage& stage);             ///< cost of the way
 
 std::function<Check()> ourLineSums(Stage& stage, int pixels, int everySlice = 1); ///< mean water-equivalent mm
-
-/// Voxels that all phases of one case may hold: keeps a gated series of ten phases below 0.7 GB.
-inline constexpr std::size_t kPhaseBudget = std::size_t{500} << 20;
 
 } // namespace gauge::bench

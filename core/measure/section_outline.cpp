@@ -95,20 +95,21 @@ Mask bloodOf(const Field& field, double levelHu) {
 /// Flood by the four neighbours, run by run along the rows. @param allowed  nothing on the outermost pixels.
 void flood(const Field& field, const Mask& allowed, std::size_t start, Mask& filled) {
     filled.assign(allowed.size(), 0);
+    Mask left = allowed; // not filled yet
+    std::uint8_t* const open = left.data();
     std::vector<std::size_t> starts{start};
     const auto side = static_cast<std::size_t>(field.side);
-    const auto isOpen = [&](std::size_t i) { return allowed[i] && !filled[i]; };
     while (!starts.empty()) {
         std::size_t begin = starts.back(), end = begin;
         starts.pop_back();
-        if (!isOpen(begin)) continue;
-        while (isOpen(begin - 1)) --begin;
-        while (isOpen(end)) ++end;
-        std::fill(filled.begin() + static_cast<std::ptrdiff_t>(begin), filled.begin() + static_cast<std::ptrdiff_t>(end),
-                  std::uint8_t{1});
+        if (!open[begin]) continue;
+        while (open[begin - 1]) --begin;
+        while (open[end]) ++end;
+        std::fill(open + begin, open + end, std::uint8_t{0});
+        std::fill(filled.data() + begin, filled.data() + end, std::uint8_t{1});
         for (const std::size_t beside : {begin - side, begin + side}) // one start for each run beside this one
-            for (std::size_t n = 0; n < end - begin; ++n)
-                if (isOpen(beside + n) && (n == 0 || !isOpen(beside + n - 1))) starts.push_back(beside + n);
+            for (std::size_t n = beside; n < beside + (end - begin); ++n)
+                if (open[n] && (n == beside || !open[n - 1])) starts.push_back(n);
     }
 }
 

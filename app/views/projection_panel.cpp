@@ -187,7 +187,7 @@ QWidget* ProjectionPanel::makeTable() {
     m_table->setTabKeyNavigation(false);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, m_table, &QTableWidget::resizeRowsToContents);
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents); // also when columns become narrower
     connect(m_table, &QTableWidget::activated, this, &ProjectionPanel::takeRow);
     connect(m_table, &QTableWidget::currentCellChanged, this, [this](int row) {
         if (row < 0 || static_cast<std::size_t>(row) >= m_rows.size() || !m_table->hasFocus()) return;

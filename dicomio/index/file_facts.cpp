@@ -99,7 +99,7 @@ core::Result<FileFacts> fileFacts(const ScannedFile& scanned) {
     facts.patientName = text(tags::PatientName);
     facts.patientBirthDate = text(tags::PatientBirthDate);
     facts.patientSex = text(tags::PatientSex);
-    facts.patientPosition = text(Tag{0x0018, 0x5100}); // PatientPosition
+    facts.patientPosition = text(tags::PatientPosition);
     facts.issuerOfPatientId = text(tags::IssuerOfPatientId);
     facts.modality = text(tags::Modality);
     facts.kind = kindOf(scanned.sopClassUid());

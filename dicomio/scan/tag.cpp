@@ -67,7 +67,7 @@ constexpr NamedTag kTags[] = {
     {tags::PositionerSecondaryAngle, "PositionerSecondaryAngle", true},
     {tags::PositionerPrimaryAngleIncrement, "PositionerPrimaryAngleIncrement", true},
     {tags::PositionerSecondaryAngleIncrement, "PositionerSecondaryAngleIncrement", true},
-    {Tag{0x0018, 0x5100}, "PatientPosition", true},
+    {tags::PatientPosition, "PatientPosition", true},
     {tags::SequenceOfUltrasoundRegions, "SequenceOfUltrasoundRegions", true, "SQ"},
     {tags::RegionSpatialFormat, "RegionSpatialFormat", true, "US"},
     {tags::RegionDataType, "RegionDataType", true, "US"},

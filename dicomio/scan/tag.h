@@ -81,6 +81,7 @@ inline constexpr Tag PositionerPrimaryAngle{0x0018, 0x1510};
 inline constexpr Tag PositionerSecondaryAngle{0x0018, 0x1511};
 inline constexpr Tag PositionerPrimaryAngleIncrement{0x0018, 0x1520};
 inline constexpr Tag PositionerSecondaryAngleIncrement{0x0018, 0x1521};
+inline constexpr Tag PatientPosition{0x0018, 0x5100};
 inline constexpr Tag SequenceOfUltrasoundRegions{0x0018, 0x6011};
 inline constexpr Tag RegionSpatialFormat{0x0018, 0x6012};
 inline constexpr Tag RegionDataType{0x0018, 0x6014};

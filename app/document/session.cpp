@@ -1,3 +1,5 @@
+// Folders, series and phases that are opened, and what follows when the record changes. Marks and planes: session_planes.cpp;
+// measuring: session_measuring.cpp; case files: session_case.cpp.
 #include "app/document/session.h"
 
 #include "app/commands/images_commands.h"
@@ -6,84 +8,19 @@
 #include "app/commands/ostium_commands.h"
 #include "app/document/propose_evidence.h"
 #include "app/document/teaching_case.h"
-#include "app/drawing/mark_roles.h"
-#include "core/record/measurement_values.h"
 
 #include <QDir>
 #include <algorithm>
-#include <iterator>
 
 namespace gauge::app {
 namespace {
 
 using Kind = Message::Kind;
 
-constexpr double kLandingMarginMm = 0.5;
 constexpr double kUsualPhasePercent = 45.0;
 
 QString text(const core::Error& error) {
     return QString::fromStdString(error.message);
-}
-
-/// The same values of the CT from the same inputs, whoever measured them and when.
-bool sameMeasurement(const std::vector<core::RecordedValue>& recorded, const std::vector<core::RecordedValue>& now) {
-    std::vector<core::RecordedValue> before;
-    std::copy_if(recorded.begin(), recorded.end(), std::back_inserter(before),
-                 [](const auto& value) { return value.group == core::kCtValues; });
-    return std::equal(before.begin(), before.end(), now.begin(), now.end(), [](auto a, const auto& b) {
-        core::Provenance source = *b.provenance;
-        source.author = a.provenance->author;
-        source.time = a.provenance->time;
-        if (!(source == *a.provenance)) return false;
-        a.provenance = b.provenance;
-        a.unknown = b.unknown;
-        return a == b;
-    });
-}
-
-/// Only the first plane can be tilted.
-std::optional<core::PatientVector> normalOf(const core::LandingPlanes& landing, std::size_t plane) {
-    return plane == 0 ? landing.normal : std::nullopt;
-}
-
-/// Measures, then cuts the landing planes one by one: a depth beyond a short appendage must not spoil the
-/// rest.
-core::Result<core::AppendageMeasurement>
-measureWithLandings(const Session::Engine& engine, const std::shared_ptr<const core::Volume>& volume,
-                    const core::AppendageMarks& marks, const core::LandingPlanes& landing,
-                    const core::WorkContext& work) {
-    core::AppendageOptions options;
-    options.landingDepthsMm.clear();
-    if (marks.circumflex && marks.ridge) options.plugLandingMm = landing.plugMm; // it is placed by them
-    auto measurement = engine.measure(volume, marks, options, work);
-    if (!measurement && options.plugLandingMm && measurement.error().code != core::ErrorCode::Cancelled) {
-        const std::string finding = measurement.error().message;
-        options.plugLandingMm.reset();
-        measurement = engine.measure(volume, marks, options, work);
-        if (measurement) measurement->notices.push_back({"landing-zone-not-measured", finding, {}});
-    }
-    if (!measurement) return measurement;
-    std::vector<core::LandingZone> zones;
-    for (std::size_t i = 0; i < landing.depthsMm.size(); ++i) {
-        if (auto zone = engine.landingAt(*volume, *measurement, landing.depthsMm[i], normalOf(landing, i)))
-            zones.push_back(std::move(*zone));
-        else
-            measurement->notices.push_back({"landing-zone-not-measured", zone.error().message, {}});
-    }
-    zones.insert(zones.end(), measurement->landingZones.begin(), measurement->landingZones.end());
-    measurement->landingZones = std::move(zones);
-    return measurement;
-}
-
-bool isPlug(const core::LandingZone& zone) {
-    return zone.kind == core::LandingKind::Plug;
-}
-
-/// The landing zone itself, not a further plane that was measured where it could not be.
-bool isFirst(const core::LandingZone& zone, const core::LandingPlanes& landing) {
-    const auto& depths = landing.depthsMm;
-    if (zone.kind != core::LandingKind::Axis || depths.empty()) return false;
-    return zone.depthMm == depths.front() || std::find(depths.begin() + 1, depths.end(), zone.depthMm) == depths.end();
 }
 
 } // namespace
@@ -290,200 +227,6 @@ void Session::cancel() {
     m_measureJob.cancel();
 }
 
-void Session::placeMark(core::MarkKind kind, const core::PatientPoint& point) {
-    m_document.push(std::make_unique<PlaceMark>(m_document, kind, point));
-}
-
-void Session::removeMark(core::MarkKind kind) {
-    m_document.push(std::make_unique<RemoveMark>(m_document, kind));
-}
-
-void Session::confirmOstium() {
-    if (!m_measurement) return;
-    const core::Section& section = m_measurement->ostium.section;
-    m_document.push(
-        std::make_unique<ConfirmOstium>(m_document, core::Plane{section.center, section.frame.normal}));
-}
-
-void Session::releaseOstium() {
-    m_document.push(std::make_unique<ReleaseOstium>(m_document));
-}
-
-void Session::previewOstium(const core::Plane& plane) {
-    if (!m_measurement || !volume()) return;
-    m_ostiumPreview = plane;
-    emit landingChanged();
-    if (!m_engine.sectionOn) return;
-    m_ostiumJob.want<core::Section>(
-        [this, plane]() -> FollowingJob::Work<core::Section> {
-            return [cut = m_engine.sectionOn, volume = m_images->ct.volume, measurement = *m_measurement, plane](const core::WorkContext&) { return cut(*volume, measurement, plane); };
-        },
-        [this](core::Result<core::Section> section) {
-            m_ostiumSection = section ? std::optional(std::move(*section)) : std::nullopt;
-            emit landingChanged();
-        });
-}
-
-void Session::dropPreviews() {
-    forgetPreviews();
-    emit landingChanged();
-}
-
-void Session::forgetPreviews() {
-    m_ostiumJob.drop();
-    m_ostiumPreview.reset();
-    m_ostiumSection.reset();
-    m_previewJob.drop();
-    m_dragged.reset();
-    m_previewPlace.reset();
-    m_preview.reset();
-    showOutline();
-}
-
-/// With all that was about to follow from it.
-void Session::forgetMeasurement() {
-    m_landingsJob.drop();
-    m_measurement.reset();
-    forgetPreviews();
-}
-
-void Session::moveOstium(const core::Plane& plane, int gesture) {
-    dropPreviews();
-    if (m_measurement) m_document.push(std::make_unique<MoveOstiumPlane>(m_document, plane, gesture));
-}
-
-void Session::tiltOstium(const core::Plane& plane, int gesture) {
-    dropPreviews();
-    if (m_measurement) m_document.push(std::make_unique<TiltOstiumPlane>(m_document, plane, gesture));
-}
-
-std::optional<core::Plane> Session::ostiumPlane() const {
-    if (m_ostiumPreview) return m_ostiumPreview;
-    if (record().ostium) return record().ostium->plane;
-    if (!m_measurement) return std::nullopt;
-    const core::Section& section = m_measurement->ostium.section;
-    return core::Plane{section.center, section.frame.normal};
-}
-
-void Session::setSecondLanding(std::optional<double> depthMm, int gesture) {
-    if (depthMm) depthMm = heldLandingDepth(*depthMm);
-    m_document.push(std::make_unique<SetSecondLanding>(m_document, depthMm, gesture));
-}
-
-std::vector<const core::LandingZone*> Session::furtherLandings() const {
-    std::vector<const core::LandingZone*> further;
-    if (!m_measurement) return further;
-    for (const auto& zone : m_measurement->landingZones)
-        if (zone.kind == core::LandingKind::Axis && !isFirst(zone, record().landing)) further.push_back(&zone);
-    return further;
-}
-
-void Session::setPlug(std::optional<double> beyondRidgeMm, int gesture) {
-    m_document.push(std::make_unique<SetPlugPlane>(m_document, beyondRidgeMm, gesture));
-}
-
-double Session::heldLandingDepth(double depthMm) const {
-    const double most = (m_measurement ? m_measurement->axis.lengthMm : 0.0) - kLandingMarginMm;
-    return std::clamp(depthMm, kLandingMarginMm, std::max(kLandingMarginMm, most));
-}
-
-/// False, with a message, where there is no such plane.
-bool Session::mayLand(const LandingPlace& place) {
-    if (!m_measurement || !volume()) return false;
-    const auto usable = core::checkLandingPlane(*m_measurement, place.depthMm, place.normal);
-    if (!usable) say(Kind::Warning, text(usable.error()));
-    return usable.has_value();
-}
-
-void Session::showLanding(const LandingPlace& place) {
-    if (!mayLand(place)) return;
-    m_dragged = place;
-    showOutline();
-    emit landingChanged();
-    m_previewJob.want<core::LandingZone>(
-        [this, place]() -> FollowingJob::Work<core::LandingZone> {
-            return [cut = m_engine.landingAt, volume = m_images->ct.volume, measurement = *m_measurement, place](const core::WorkContext&) { return cut(*volume, measurement, place.depthMm, place.normal); };
-        },
-        [this, place](core::Result<core::LandingZone> zone) { landingPreviewed(place, std::move(zone)); });
-}
-
-void Session::landingPreviewed(const LandingPlace& place, core::Result<core::LandingZone> zone) {
-    if (zone) {
-        m_previewPlace = place;
-        m_preview = std::move(*zone);
-    } else { // back to the last one that could be measured
-        say(Kind::Warning, text(zone.error()));
-        if (m_dragged == place) m_dragged = m_previewPlace;
-    }
-    showOutline();
-    emit landingChanged();
-}
-
-/// The outline of the plane to show, as long as that is not measured.
-void Session::showOutline() {
-    const bool measured = m_dragged ? m_dragged == m_previewPlace : !m_landingsJob.isRunning();
-    const auto place = landingPlace();
-    m_outline = measured || !place || !m_measurement ? std::nullopt
-                                                     : core::unmeasuredLanding(*m_measurement, place->depthMm, place->normal);
-}
-
-void Session::previewLanding(double depthMm) {
-    showLanding({heldLandingDepth(depthMm), record().landing.normal});
-}
-
-void Session::previewLandingTilt(const core::PatientVector& normal) {
-    if (const auto place = landingPlace()) showLanding({place->depthMm, normal.normalized()});
-}
-
-void Session::tiltLanding(const core::PatientVector& normal, int gesture) {
-    const auto place = landingPlace();
-    const bool may = place && mayLand({place->depthMm, normal.normalized()});
-    const bool pushed = may && m_document.push(std::make_unique<TiltLanding>(m_document, normal, gesture));
-    if (m_dragged || !pushed) dropPreviews();
-}
-
-void Session::squareLanding() {
-    dropPreviews();
-    m_document.push(std::make_unique<SquareLanding>(m_document));
-}
-
-std::optional<LandingPlace> Session::landingPlace() const {
-    if (m_dragged) return m_dragged;
-    const core::LandingPlanes& landing = record().landing;
-    if (m_measurement && m_landingsJob.isRunning() && !landing.depthsMm.empty())
-        return LandingPlace{landing.depthsMm.front(), landing.normal};
-    const auto* zone = this->landing();
-    return zone ? std::optional(LandingPlace{zone->depthMm, zone->tiltDeg ? std::optional(zone->section.frame.normal) : std::nullopt})
-                : std::nullopt;
-}
-
-std::optional<core::Plane> Session::landingPlane() const {
-    const auto* zone = landingShown();
-    return zone ? std::optional(zone->section.frame.plane()) : std::nullopt;
-}
-
-void Session::moveLanding(double depthMm, int gesture) {
-    const bool pushed =
-        m_measurement &&
-        m_document.push(std::make_unique<MoveLanding>(m_document, heldLandingDepth(depthMm), gesture));
-    if (m_dragged || !pushed) dropPreviews();
-}
-
-const core::LandingZone* Session::landing() const {
-    if (m_dragged && m_preview) return &*m_preview;
-    if (!m_measurement) return nullptr;
-    const auto& zones = m_measurement->landingZones;
-    const auto first = std::find_if(zones.begin(), zones.end(), [](const auto& zone) { return zone.kind == core::LandingKind::Axis; });
-    return first == zones.end() || !isFirst(*first, record().landing) ? nullptr : &*first;
-}
-
-const core::LandingZone* Session::plug() const {
-    if (!m_measurement) return nullptr;
-    const auto& zones = m_measurement->landingZones;
-    const auto found = std::find_if(zones.begin(), zones.end(), isPlug);
-    return found == zones.end() ? nullptr : &*found;
-}
-
 void Session::onChanged(CaseDocument::Part part) {
     using Part = CaseDocument::Part;
     switch (part) {
@@ -505,12 +248,6 @@ void Session::onChanged(CaseDocument::Part part) {
     }
 }
 
-/// False after a phase that the record names could not be loaded: nothing may be measured on another one.
-bool Session::imagesAreThoseOfTheRecord() const {
-    return record().images &&
-           find(*m_images->index, *record().images) == std::pair(m_images->series, m_images->phase);
-}
-
 void Session::reloadIfImagesDiffer() {
     if (!m_images || !record().images) return;
     const auto place = find(*m_images->index, *record().images);
@@ -522,130 +259,6 @@ void Session::reloadIfImagesDiffer() {
             return loadPhase(index, at.first, at.second, work);
         },
         [this](core::Result<LoadedImages> images) { loaded(std::move(images), false); });
-}
-
-void Session::measure() {
-    if (!m_images || m_load.isRunning() || !imagesAreThoseOfTheRecord()) return;
-    const auto marks = appendageMarks(record());
-    m_landingsJob.drop();
-    showOutline();
-    if (!marks) {
-        m_measureJob.drop();
-        forgetMeasurement();
-        m_failure.reset();
-        emit measurementChanged();
-        return;
-    }
-    m_measureJob.start<core::AppendageMeasurement>(
-        [engine = m_engine, volume = m_images->ct.volume, marks = *marks,
-         landing = record().landing](const core::WorkContext& work) {
-            return measureWithLandings(engine, volume, marks, landing, work);
-        },
-        [this](core::Result<core::AppendageMeasurement> result) { measured(std::move(result)); });
-}
-
-void Session::measured(core::Result<core::AppendageMeasurement> result) {
-    dropPreviews();
-    if (!result) {
-        forgetMeasurement();
-        m_failure = result.error();
-        if (result.error().code == core::ErrorCode::Cancelled)
-            m_failure->message = tr("Measuring was cancelled. Move a mark to measure again.").toStdString();
-        say(Kind::Error, text(*m_failure));
-        emit measurementChanged();
-        return;
-    }
-    m_failure.reset();
-    m_measurement = std::move(*result);
-    m_plugMeasuredMm = record().landing.plugMm;
-    if (m_message.kind == Kind::Error || m_message.kind == Kind::Working) say(Kind::Nothing, {});
-    emit measurementChanged();
-    recordValues();
-}
-
-/// After an edit of the landing planes alone: those of the axis are cut anew, in the background; the rest of the measurement
-/// stands.
-void Session::refreshLandings() {
-    if (!m_measurement || !volume() || m_measureJob.isRunning()) {
-        measure();
-        return;
-    }
-    const bool plugIsThere = std::any_of(m_measurement->landingZones.begin(), m_measurement->landingZones.end(), isPlug);
-    if (record().landing.plugMm != m_plugMeasuredMm || (plugIsThere && !record().landing.plugMm)) {
-        forgetPreviews();
-        measure(); // the plug plane is found with the whole measurement
-        return;
-    }
-    // The one that was dragged is measured already.
-    const core::LandingPlanes& landing = record().landing;
-    const bool known = m_preview && landing.depthsMm.size() == 1 &&
-                       m_previewPlace == LandingPlace{landing.depthsMm.front(), landing.normal};
-    if (known) {
-        std::vector<core::Result<core::LandingZone>> zones;
-        zones.emplace_back(std::move(*m_preview));
-        m_landingsJob.drop();
-        forgetPreviews();
-        landingsCut(landing, std::move(zones));
-        return;
-    }
-    using Zones = std::vector<core::Result<core::LandingZone>>;
-    m_landingsJob.want<std::pair<core::LandingPlanes, Zones>>(
-        [this]() -> FollowingJob::Work<std::pair<core::LandingPlanes, Zones>> {
-            return [cut = m_engine.landingAt, volume = m_images->ct.volume, measurement = *m_measurement,
-                    landing = record().landing](const core::WorkContext&) {
-                Zones zones;
-                for (std::size_t i = 0; i < landing.depthsMm.size(); ++i)
-                    zones.push_back(cut(*volume, measurement, landing.depthsMm[i], normalOf(landing, i)));
-                return core::Result<std::pair<core::LandingPlanes, Zones>>(std::pair(landing, std::move(zones)));
-            };
-        },
-        [this](auto cut) {
-            if (cut) landingsCut(cut->first, std::move(cut->second));
-        });
-    forgetPreviews(); // the outline of the record's plane stands for it
-    emit landingChanged();
-}
-
-void Session::landingsCut(const core::LandingPlanes& asked, std::vector<core::Result<core::LandingZone>> cut) {
-    if (!m_measurement || !(asked == record().landing)) return; // moved on since: the newest comes next
-    std::vector<core::LandingZone> zones;
-    for (auto& zone : cut)
-        if (zone)
-            zones.push_back(std::move(*zone));
-        else
-            say(Kind::Warning, text(zone.error()));
-    for (auto& zone : m_measurement->landingZones)
-        if (isPlug(zone)) zones.push_back(zone);
-    m_measurement->landingZones = std::move(zones);
-    showOutline();
-    emit landingChanged();
-    recordValues();
-}
-
-core::Provenance Session::provenance() const {
-    core::Provenance provenance;
-    provenance.sopInstanceUids = m_images->ct.sopInstanceUids;
-    provenance.frameOfReferenceUid = m_images->ct.volume->frameOfReferenceUid();
-    provenance.phase = m_images->ct.phaseLabel;
-    provenance.state = "before the procedure";
-    provenance.author = currentAuthor().toStdString();
-    provenance.time = currentTime().toStdString();
-    return provenance;
-}
-
-/// Not while the appendage that the marks ask for is not there yet: angles that stand would be lost for a moment.
-SeptumRecorder::Source Session::septumSource() const {
-    if (!m_images || !imagesAreThoseOfTheRecord() || m_measureJob.isRunning()) return {};
-    if (!m_measurement && !m_failure && appendageMarks(record())) return {};
-    return {true, measurement(), provenance()};
-}
-
-void Session::recordValues() {
-    core::SetValues values{
-        core::recordedValues(*m_measurement, record(), std::make_shared<const core::Provenance>(provenance()))};
-    // Measured again from the same inputs with the same result, as after opening a case: who measured it first, and when,
-    // stays.
-    if (!sameMeasurement(record().values, values.values)) m_document.apply(std::move(values));
 }
 
 QString Session::phaseWords() const {

@@ -1,5 +1,7 @@
 #include "app/jobs/job_runner.h"
 
+#include <QCoreApplication>
+#include <QTimer>
 #include <chrono>
 
 namespace gauge::app {
@@ -77,6 +79,22 @@ void JobRunner::drop() {
     m_runs.back()->thread.request_stop();
     m_running = false;
     emit finished();
+}
+
+void JobRunner::letEnd(std::unique_ptr<JobRunner> runner) {
+    constexpr int kLookAgainMs = 200;
+    runner->drop();
+    runner->forgetEnded();
+    if (runner->m_runs.empty()) return;
+    JobRunner* left = runner.release();
+    left->disconnect();
+    left->setParent(QCoreApplication::instance());
+    auto* look = new QTimer(left);
+    connect(look, &QTimer::timeout, left, [left] {
+        left->forgetEnded();
+        if (left->m_runs.empty()) left->deleteLater();
+    });
+    look->start(kLookAgainMs);
 }
 
 void JobRunner::forgetEnded() {

@@ -43,6 +43,10 @@ public:
     void drop();
     bool isRunning() const { return m_running; }
 
+    /// Gives up a runner without waiting: its work ends by itself, unheard, for work that cannot look at its stop token (a
+    /// connection that is being made). The runner goes when its work has ended, at the latest with the application.
+    static void letEnd(std::unique_ptr<JobRunner> runner);
+
 signals:
     void started();
     /// Finished share, 0 to 1.

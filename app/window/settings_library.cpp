@@ -35,7 +35,10 @@ LibrarySettingsPart::LibrarySettingsPart(QFormLayout& form, QWidget* dialog)
         connect(line, &QLineEdit::editingFinished, this, &LibrarySettingsPart::keep);
 }
 
-LibrarySettingsPart::~LibrarySettingsPart() = default;
+/// A server that does not answer is not waited for.
+LibrarySettingsPart::~LibrarySettingsPart() {
+    JobRunner::letEnd(std::move(m_try));
+}
 
 QLabel* LibrarySettingsPart::note(const QString& text) {
     auto* label = new QLabel(text);
@@ -162,7 +165,7 @@ void LibrarySettingsPart::tryConnection() {
         return;
     }
     say(tr("Trying …"));
-    m_try.start<bool>(
+    m_try->start<bool>(
         [chosen](const core::WorkContext&) -> core::Result<bool> {
             const auto database = Database::open(chosen);
             if (!database) return tl::make_unexpected(database.error());

@@ -6,6 +6,7 @@
 #include "app/library/library_place.h"
 
 #include <QObject>
+#include <memory>
 #include <vector>
 
 class QComboBox;
@@ -48,7 +49,7 @@ private:
     QLineEdit* m_user;
     QComboBox* m_tls;
     QLabel* m_outcome;
-    JobRunner m_try;
+    std::unique_ptr<JobRunner> m_try = std::make_unique<JobRunner>(); ///< outlives the dialog while a server does not answer
 };
 
 } // namespace gauge::app

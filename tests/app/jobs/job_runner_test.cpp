@@ -3,7 +3,9 @@
 #include "tests/app/support/synthetic_session.h"
 
 #include <QCoreApplication>
+#include <QPointer>
 #include <QThread>
+#include <atomic>
 #include <gtest/gtest.h>
 
 using namespace gauge;
@@ -94,4 +96,32 @@ TEST(JobRunner, ReportsProgressUpToTheEnd) {
         [&](const core::Result<int>&) { done = true; });
     ASSERT_TRUE(waitUntil([&] { return done; }));
     EXPECT_EQ(last, 1.0);
+}
+
+TEST(JobRunner, LetsWorkEndThatDoesNotLookUpWithoutWaitingForIt) {
+    constexpr int kWorkMs = 700; // long against the time in which the runner must be given up
+    std::atomic<bool> ended = false;
+    bool told = false;
+    auto runner = std::make_unique<JobRunner>();
+    const QPointer<JobRunner> left = runner.get();
+    runner->start<int>(
+        [&ended](const core::WorkContext&) -> core::Result<int> {
+            QThread::msleep(kWorkMs);
+            ended = true;
+            return 1;
+        },
+        [&told](core::Result<int>) { told = true; });
+    JobRunner::letEnd(std::move(runner));
+    EXPECT_FALSE(ended) << "it was not waited for";
+    ASSERT_TRUE(left);
+    ASSERT_TRUE(waitUntil([&] { return !left; })) << "the runner goes when its work has ended";
+    EXPECT_TRUE(ended);
+    EXPECT_FALSE(told);
+}
+
+TEST(JobRunner, GoesAtOnceWhenNothingRuns) {
+    auto runner = std::make_unique<JobRunner>();
+    const QPointer<JobRunner> left = runner.get();
+    JobRunner::letEnd(std::move(runner));
+    EXPECT_FALSE(left);
 }

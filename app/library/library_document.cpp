@@ -42,7 +42,7 @@ LibraryDocument::LibraryDocument(CaseDocument& document, CaseLibrary& library, c
     m_send.setSingleShot(true);
     m_send.setInterval(kSendWithin);
     m_heartbeat.setInterval(kHeartbeat);
-    connect(&m_send, &QTimer::timeout, this, &LibraryDocument::send);
+    connect(&m_send, &QTimer::timeout, this, &LibraryDocument::sendWhenStill);
     connect(&m_heartbeat, &QTimer::timeout, this, &LibraryDocument::beat);
     connect(&m_document, &CaseDocument::changed, this, [this](CaseDocument::Part part) {
         if (m_opening || m_caseId.isEmpty()) return;
@@ -50,7 +50,9 @@ LibraryDocument::LibraryDocument(CaseDocument& document, CaseLibrary& library, c
             detach(); // another case was opened, or this one closed
             removeStoredCopies();
         }
-        if (m_editing && !m_lost && !m_send.isActive()) m_send.start();
+        if (!m_editing || m_lost || m_send.isActive()) return;
+        m_unsent.start();
+        m_send.start();
     });
     removeStoredCopies();
 }
@@ -157,6 +159,13 @@ QByteArray LibraryDocument::text() const {
     file.imagesFolder = m_document.imagesFolder().toStdString();
     file.unknown = m_unknown;
     return QByteArray::fromStdString(core::caseText(file));
+}
+
+void LibraryDocument::sendWhenStill() {
+    if (m_busy && m_busy() && !m_unsent.hasExpired(kSendAtLatest.count()))
+        m_send.start();
+    else
+        send();
 }
 
 void LibraryDocument::send() {

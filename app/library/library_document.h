@@ -4,18 +4,21 @@
 //
 //   edit -> document (its own journal, at once) -> library (within kSendWithin) -> stored(sequence)
 //
-// All in the thread of the document: a commit takes milliseconds, a library that is held by others up to 5 s.
+// All in the thread of the document: a commit takes milliseconds, a library that is held by others up to 5 s. While a hand drags
+// nothing is sent, so that no picture waits for a disk, but no longer than kSendAtLatest.
 #pragma once
 
 #include "app/document/case_document.h"
 #include "app/library/case_library.h"
 
+#include <QElapsedTimer>
 #include <QObject>
 #include <QTimer>
+#include <functional>
 
 namespace gauge::app {
 
-inline constexpr std::chrono::milliseconds kSendWithin{200};
+inline constexpr std::chrono::milliseconds kSendWithin{200}, kSendAtLatest{5000};
 
 class LibraryDocument : public QObject {
     Q_OBJECT
@@ -43,6 +46,9 @@ public:
     /// @return how many were removed.
     int removeStoredCopies();
 
+    /// Tells whether a hand is at work now; nothing: never.
+    void setBusy(std::function<bool()> busy) { m_busy = std::move(busy); }
+
     QString caseId() const { return m_caseId; } ///< empty: the document is none of the library's
     bool mayWrite() const { return m_editing.has_value(); }
     const LeaseInfo& holder() const { return m_holder; }
@@ -60,6 +66,7 @@ signals:
 private:
     core::Result<std::vector<core::Notice>> show(const StoredCase& stored, bool forReading);
     void follow(const Editing& editing);
+    void sendWhenStill();
     void send();
     void beat();
     void detach();
@@ -74,6 +81,8 @@ private:
     LeaseInfo m_holder;
     bool m_lost = false;    ///< the lease; nothing is sent any more
     bool m_opening = false; ///< the document's own change, while it is filled
+    std::function<bool()> m_busy;
+    QElapsedTimer m_unsent; ///< since the first edit that was not sent
     QTimer m_send, m_heartbeat;
 };
 

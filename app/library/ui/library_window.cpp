@@ -4,6 +4,7 @@
 #include "app/settings/library_settings.h"
 
 #include <QDir>
+#include <QGuiApplication>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QStandardPaths>
@@ -44,6 +45,7 @@ bool LibraryWindow::open() {
     const QString folder =
         QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath(QStringLiteral("library-open"));
     m_document = std::make_unique<LibraryDocument>(m_session.document(), *m_library, folder);
+    m_document->setBusy([] { return QGuiApplication::mouseButtons() != Qt::NoButton; });
     connect(m_document.get(), &LibraryDocument::storingFailed, this, [this](const QString& text) {
         m_session.say(Kind::Error, text);
     });

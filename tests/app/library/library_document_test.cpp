@@ -77,6 +77,22 @@ TEST_F(LibraryDocumentTest, StoresEachEditWithinASecondAndOpensWithAllOfThem) {
     EXPECT_TRUE(anns.isReadOnly());
 }
 
+TEST_F(LibraryDocumentTest, SendsNothingWhileAHandDragsAndAllOfItAfterwards) {
+    ASSERT_TRUE(place(anns, 1));
+    const auto id = annsCase.put();
+    ASSERT_TRUE(id.has_value()) << id.error().message;
+    bool dragging = true;
+    annsCase.setBusy([&] { return dragging; });
+    QSignalSpy stored(&annsCase, &LibraryDocument::stored);
+    ASSERT_TRUE(place(anns, 2));
+    ASSERT_TRUE(place(anns, 3));
+    EXPECT_FALSE(stored.wait(3 * kSendWithin.count()));
+    EXPECT_TRUE(ben->open(*id)->edits.empty());
+    dragging = false;
+    ASSERT_TRUE(stored.wait(1000));
+    EXPECT_EQ(ben->open(*id)->edits.size(), 2u);
+}
+
 TEST_F(LibraryDocumentTest, KeepsATextWhoseLeaseWasLostBesideTheOther) {
     ASSERT_TRUE(place(anns, 1));
     const QString id = annsCase.put().value();

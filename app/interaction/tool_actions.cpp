@@ -15,9 +15,10 @@
 namespace gauge::app {
 namespace {
 
-QAction* action(const QString& text, const QKeySequence& key, QObject* parent) {
+/// @param further  other keys for the same; the tooltip names the first.
+QAction* action(const QString& text, const QKeySequence& key, QObject* parent, const QList<QKeySequence>& further = {}) {
     auto* made = new QAction(text, parent);
-    made->setShortcut(key);
+    made->setShortcuts(QList<QKeySequence>{key} + further);
     made->setToolTip(key.isEmpty() ? text : QCoreApplication::translate("Tools", "%1 (key %2)").arg(text, key.toString(QKeySequence::NativeText)));
     return made;
 }
@@ -102,8 +103,10 @@ QList<QAction*> pictureActions(ViewState& state, QObject* parent) {
         actions << one;
     }
     static constexpr double kStepMm = 1.0;
-    const auto slab = [&](const QString& text, const QKeySequence& key, auto change) {
-        QAction* one = action(text, key, parent);
+    // Brackets and the backslash stand on the third level of many keyboards (AltGr), where a shortcut does not hear them: each has
+    // a key beside them that is on all.
+    const auto slab = [&](const QString& text, const QKeySequence& key, const QKeySequence& further, auto change) {
+        QAction* one = action(text, key, parent, {further});
         QObject::connect(one, &QAction::triggered, &state, [&state, change] {
             ViewState::Slab next = state.slab();
             change(next);
@@ -111,9 +114,11 @@ QList<QAction*> pictureActions(ViewState& state, QObject* parent) {
         });
         actions << one;
     };
-    slab(QCoreApplication::translate("Tools", "Thicker slab"), QKeySequence(Qt::Key_BracketRight), [](ViewState::Slab& s) { s.thicknessMm += kStepMm; });
-    slab(QCoreApplication::translate("Tools", "Thinner slab"), QKeySequence(Qt::Key_BracketLeft), [](ViewState::Slab& s) { s.thicknessMm -= kStepMm; });
-    slab(QCoreApplication::translate("Tools", "Slab: mean or maximum"), QKeySequence(Qt::Key_Backslash), [](ViewState::Slab& s) {
+    slab(QCoreApplication::translate("Tools", "Thicker slab"), QKeySequence(Qt::CTRL | Qt::Key_PageUp), QKeySequence(Qt::Key_BracketRight),
+         [](ViewState::Slab& s) { s.thicknessMm += kStepMm; });
+    slab(QCoreApplication::translate("Tools", "Thinner slab"), QKeySequence(Qt::CTRL | Qt::Key_PageDown), QKeySequence(Qt::Key_BracketLeft),
+         [](ViewState::Slab& s) { s.thicknessMm -= kStepMm; });
+    slab(QCoreApplication::translate("Tools", "Slab: mean or maximum"), QKeySequence(Qt::Key_X), QKeySequence(Qt::Key_Backslash), [](ViewState::Slab& s) {
         s.shows = s.shows == core::SlabValue::Mean ? core::SlabValue::Maximum : core::SlabValue::Mean;
     });
     return actions;

@@ -1,8 +1,8 @@
 // One cine or still of echo or X-ray: a frame with play and step, scrubber with beats, window for grey frames, zoom and pan;
 // measurements drawn on it; the scale in words with its origin, and its calibration by hand.
 //
-//   Space plays, "," and "." (or arrows) step, Home and End go to the ends, "[" and "]" change the speed, R repeats,
-//   + − 0 zoom, K calibrates; the wheel steps, Ctrl and wheel zooms, middle drag pans, right drag changes the window.
+//   Space plays, "," and "." (or left and right) step, Home and End go to the ends, up and down (or "]" and "[") change the
+//   speed, R repeats, + − 0 zoom, K calibrates; the wheel steps, Ctrl and wheel zooms, middle drag pans, right drag changes the window.
 //   Drawings: as on the CT (drawing_layer.h), whose keys come first: while a tool is in hand or a drawing is selected, arrows and
 //   Space are theirs. While something is being drawn, the frame stays.
 #pragma once

@@ -117,6 +117,31 @@ TEST_F(SameCut, AsksForPlacesThenFindsTheProbe) {
     EXPECT_EQ(session.record().landmarks.size(), 3U);
 }
 
+TEST_F(SameCut, OpensOnTheViewInWhichMostIsMarkedUntilAnotherIsChosen) {
+    {
+        SameCutPage page(session, state, images);
+        EXPECT_EQ(page.view().evidence(), "2.25.200") << "the first while nothing is marked";
+    }
+    {
+        SameCutPage page(session, state, images);
+        drawWidth(page, "w-202", "2.25.202", 20.0, 30.0);
+    }
+    {
+        SameCutPage page(session, state, images);
+        EXPECT_EQ(page.view().evidence(), "2.25.202") << "it has a width";
+        mark(page, "2.25.201", 45, {-5, 25});
+        mark(page, "2.25.201", 45, {5, 25});
+    }
+    state.goTo({});
+    SameCutPage page(session, state, images);
+    EXPECT_EQ(page.view().evidence(), "2.25.201") << "places in both count more";
+    Place echo;
+    echo.page = Page::Echo;
+    echo.evidence = "2.25.200";
+    state.goTo(echo);
+    EXPECT_EQ(page.view().evidence(), "2.25.200") << "what is chosen elsewhere comes up here";
+}
+
 TEST_F(SameCut, AViewWithoutAnAngleHasNoCut) {
     SameCutPage page(session, state, images);
     page.show();

@@ -164,6 +164,24 @@ TEST_F(Manners, TheSheetOfKeysIsWhatTheActionsSay) {
     EXPECT_EQ(sheet, actions) << (sheet.join("\n") + "\n--\n" + actions.join("\n")).toStdString();
 }
 
+TEST_F(Manners, EveryActionHasAKeyThatGermanAndFrenchKeyboardsHaveWithoutAltGr) {
+    // Letters, digits (with Shift on French ones, which Qt takes into account), comma, period, plus, minus, and the keys without
+    // a sign. Brackets, backslash and the like stand on the third level there, which shortcuts do not hear.
+    const auto isEverywhere = [](const QKeySequence& keys) {
+        const int key = keys[0].key();
+        return (key >= Qt::Key_A && key <= Qt::Key_Z) || (key >= Qt::Key_0 && key <= Qt::Key_9) || key >= Qt::Key_Escape ||
+               key == Qt::Key_Comma || key == Qt::Key_Period || key == Qt::Key_Plus || key == Qt::Key_Minus || key == Qt::Key_Space;
+    };
+    int looked = 0;
+    for (const QAction* action : window.findChildren<QAction*>()) {
+        const auto keys = action->shortcuts();
+        if (keys.isEmpty()) continue;
+        ++looked;
+        EXPECT_TRUE(std::any_of(keys.begin(), keys.end(), isEverywhere)) << action->text().toStdString() << ": " << keys.front().toString().toStdString();
+    }
+    EXPECT_GT(looked, 50);
+}
+
 TEST_F(Manners, NoTwoMenuEntriesShareAKeyAndTheStandardOnesAreThere) {
     std::map<QString, QString> seen;
     const std::function<void(const QMenu&)> walk = [&](const QMenu& menu) {

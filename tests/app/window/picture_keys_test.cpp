@@ -115,6 +115,17 @@ TEST_F(PictureKeys, ASlabOfMaximaIsNowhereDarkerThanItsMeanAndThePictureSaysWhat
     EXPECT_EQ(pictureOf(*views[0]), thin);
 }
 
+TEST_F(PictureKeys, TheSlabHasKeysThatEveryKeyboardHas) {
+    key(Qt::Key_PageUp, Qt::ControlModifier);
+    key(Qt::Key_PageUp, Qt::ControlModifier);
+    EXPECT_EQ(window.state().slab().thicknessMm, 2.0);
+    const auto shows = window.state().slab().shows;
+    key(Qt::Key_X);
+    EXPECT_NE(window.state().slab().shows, shows);
+    key(Qt::Key_PageDown, Qt::ControlModifier);
+    EXPECT_EQ(window.state().slab().thicknessMm, 1.0);
+}
+
 TEST_F(PictureKeys, EachTissueHasItsKeyAndItsOwnPicture) {
     std::vector<QImage> pictures;
     for (int preset = 0; preset < 5; ++preset) {

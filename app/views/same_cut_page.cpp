@@ -192,6 +192,7 @@ SameCutPage::SameCutPage(Session& session, ViewState& state, EvidenceImages& ima
     layout->addWidget(scroll, 2);
 
     connect(m_views, &QComboBox::activated, this, [this](int row) {
+        m_chosen = true;
         m_view->setEvidence(m_views->itemData(row).toString());
         refresh();
     });
@@ -255,16 +256,37 @@ void SameCutPage::refreshViews() {
             m_views->addItem(tr("%1, %2").arg(evidenceTitle(entry.content),
                                               momentWords(m_session.record(), core::momentKey(entry.content))),
                              QString::fromStdString(id));
-    const int row = std::max(0, m_views->findData(shown));
+    // What the person chose stays; before that the view on which most is marked.
+    m_chosen = m_chosen && m_views->findData(shown) >= 0; // not in another case
+    const int row = std::max(0, m_views->findData(m_chosen ? shown : mostMarked()));
     m_views->setCurrentIndex(m_views->count() ? row : -1);
     m_view->setEvidence(m_views->itemData(row).toString());
     refresh();
 }
 
+/// The echo view with the most places marked in it, then the one with a drawn width; the first of the list where there is neither.
+QString SameCutPage::mostMarked() const {
+    const core::CaseRecord& record = m_session.record();
+    QString best;
+    std::pair<std::ptrdiff_t, std::ptrdiff_t> most{0, 0};
+    for (const auto& [id, entry] : record.evidence) {
+        if (entry.content.kind != core::EvidenceKind::EchoCine) continue;
+        const std::pair marked{
+            std::count_if(record.landmarks.begin(), record.landmarks.end(),
+                          [&](const auto& one) { return one.second.content.echo.sopInstanceUid == entry.content.sopInstanceUid; }),
+            std::count_if(record.drawings.begin(), record.drawings.end(), [&](const auto& one) { return one.second.content.evidence == id; })};
+        if (marked <= most) continue;
+        most = marked;
+        best = QString::fromStdString(id);
+    }
+    return best;
+}
+
 void SameCutPage::goToPlace() {
     const Place& place = m_state.place();
     const int row = m_views->findData(place.evidence);
-    if (place.page != Page::SameCut || row < 0) return;
+    if ((place.page != Page::SameCut && place.page != Page::Echo) || row < 0) return;
+    m_chosen = true;
     m_views->setCurrentIndex(row);
     m_view->setEvidence(place.evidence);
     m_view->showFrame(place.frame);
@@ -305,6 +327,7 @@ std::optional<core::SectionFrame> SameCutPage::cutFrame() const {
 
 void SameCutPage::markLandmark() {
     if (!m_view->data() || m_places->currentIndex() < 0) return;
+    m_chosen = true; // the view stays under the hand
     const QString label = m_places->currentText();
     const int kind = m_places->currentData().toInt();
     core::PatientPoint ct = m_state.crossing();

@@ -62,6 +62,7 @@ private:
     void refresh();
     void refreshViews();
     void goToPlace();
+    QString mostMarked() const;
     std::optional<core::ViewCoordinates> coordinatesOf(const std::string& evidence) const;
     std::optional<core::DifferenceSplit> split(const core::Result<core::ProbePose>& pose, QString& words) const;
     std::string moment() const;
@@ -77,6 +78,7 @@ private:
     QComboBox* m_views;
     QComboBox* m_places;
     CineView* m_view;
+    bool m_chosen = false; ///< the view, by the person; else it follows what is marked
     CutView* m_cut;
     DifferenceBar* m_bar;
     QLabel* m_words;

@@ -4,7 +4,7 @@
 
 #include <QGridLayout>
 #include <QLabel>
-#include <QToolButton>
+#include <QPushButton>
 #include <cmath>
 
 namespace gauge::app {
@@ -20,14 +20,14 @@ LandingEditor::LandingEditor(Session& session, ViewState& state, QWidget* parent
       m_first(new NumberEdit(kLeastLandingMm, kMostLandingMm, tr("Landing zone, mm beyond the ostium"), this)),
       m_second(new NumberEdit(kLeastLandingMm, kMostLandingMm, tr("Second landing plane, mm beyond the ostium"), this)),
       m_plug(new NumberEdit(kLeastLandingMm, kMostLandingMm, tr("Plug plane, mm beyond the ridge"), this)),
-      m_showFirst(new QToolButton(this)), m_showSecond(new QToolButton(this)), m_showPlug(new QToolButton(this)) {
+      m_showFirst(new QPushButton(this)), m_showSecond(new QPushButton(this)), m_showPlug(new QPushButton(this)) {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(4);
     grid->setVerticalSpacing(2);
     grid->setColumnStretch(0, 1);
     int line = 0;
-    const auto add = [&](const QString& words, const QString& tip, NumberEdit* edit, QToolButton* show, auto shown) {
+    const auto add = [&](const QString& words, const QString& tip, NumberEdit* edit, QPushButton* show, auto shown) {
         auto* label = new QLabel(words, this);
         label->setBuddy(edit);
         label->setWordWrap(true);
@@ -36,9 +36,10 @@ LandingEditor::LandingEditor(Session& session, ViewState& state, QWidget* parent
         show->setText(tr("Show"));
         show->setObjectName("link");
         show->setFocusPolicy(Qt::TabFocus);
+        show->setCursor(Qt::PointingHandCursor);
         show->setAccessibleName(tr("Show: %1").arg(words));
         show->setToolTip(tr("Show the cross-section there"));
-        connect(show, &QToolButton::clicked, this, [this, shown] {
+        connect(show, &QPushButton::clicked, this, [this, shown] {
             shown();
             m_state.setPage(Page::Appendage);
         });

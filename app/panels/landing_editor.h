@@ -8,7 +8,7 @@
 #include <QWidget>
 
 class QLabel;
-class QToolButton;
+class QPushButton;
 
 namespace gauge::app {
 
@@ -27,9 +27,9 @@ private:
     NumberEdit* m_first;
     NumberEdit* m_second;
     NumberEdit* m_plug;
-    QToolButton* m_showFirst;
-    QToolButton* m_showSecond;
-    QToolButton* m_showPlug;
+    QPushButton* m_showFirst;
+    QPushButton* m_showSecond;
+    QPushButton* m_showPlug;
 };
 
 } // namespace gauge::app

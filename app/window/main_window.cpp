@@ -21,6 +21,7 @@
 #include "app/window/meeting_view.h"
 #include "app/window/page_shelf.h"
 #include "app/window/scanner_page.h"
+#include "app/window/theme.h"
 
 #include <QCloseEvent>
 #include <QDragEnterEvent>
@@ -31,9 +32,12 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <cmath>
 
 namespace gauge::app {
 namespace {
+
+constexpr double kLeastRightPx = 432.0; // with the usual letters
 
 QString droppedPath(const QMimeData& data) {
     for (const QUrl& url : data.urls())
@@ -158,7 +162,7 @@ QWidget* MainWindow::makeLeft() {
 QWidget* MainWindow::makeRight() {
     m_right = new QSplitter(Qt::Vertical);
     m_right->setChildrenCollapsible(false);
-    m_right->setMinimumWidth(432);
+    m_right->setMinimumWidth(static_cast<int>(std::lround(kLeastRightPx * textScale())));
     m_values = new ComparisonPanel(m_answers, m_state);
     m_decision = new DecisionTabs(m_answers);
     m_right->addWidget(m_values);

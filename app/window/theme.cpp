@@ -82,6 +82,7 @@ QToolButton::menu-indicator { image: none; }
 QPushButton#primary { background: @primary; color: @onPrimary; border-color: @primary; font-weight: 600; padding: 9px 18px; font-size: 14px; }
 QPushButton#primary:hover { background: @lightPrimary; }
 QPushButton#link { background: transparent; border: none; color: @link; padding: 3px 0px; text-align: left; }
+QPushButton#link:disabled { color: @disabled; }
 QPushButton#link:hover, QPushButton#link:focus { text-decoration: underline; }
 QToolButton#markButton { text-align: left; padding: 3px 6px; background: transparent; border-color: transparent; }
 QToolButton#markButton:hover { background: @raised; }

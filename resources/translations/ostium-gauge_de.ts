@@ -3494,7 +3494,7 @@
     </message>
     <message>
         <source>Card for the room</source>
-        <translation>Karte für den Eingriffsraum</translation>
+        <translation>Karte für den Saal</translation>
     </message>
     <message>
         <source>Sizes, seat, what next, card for the room</source>

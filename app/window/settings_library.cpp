@@ -23,6 +23,7 @@ LibrarySettingsPart::LibrarySettingsPart(QFormLayout& form, QWidget* dialog)
     m_kind->setObjectName("libraryKind");
     m_kind->addItem(tr("A file of your own"), static_cast<int>(LibraryPlace::Kind::Sqlite));
     m_kind->addItem(tr("A server of the team (PostgreSQL)"), static_cast<int>(LibraryPlace::Kind::Postgres));
+    m_kind->setMinimumWidth(m_kind->sizeHint().width() + 8); // under a style sheet the hint is a few pixels short of the words
     form.addRow(tr("&Library"), m_kind);
     addFile();
     addServer();

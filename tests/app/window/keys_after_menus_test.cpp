@@ -41,7 +41,7 @@ void choose(MainWindow& window, const QString& title, const QString& inner, cons
 
 /// As the screen delivers it: to the window that has the focus.
 void key(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
-    ASSERT_TRUE(QGuiApplication::focusWindow()) << "nothing has the focus";
+    ASSERT_TRUE(QTest::qWaitFor([] { return QGuiApplication::focusWindow() != nullptr; })) << "nothing has the focus";
     QTest::keyClick(QGuiApplication::focusWindow(), key, modifiers);
     QCoreApplication::processEvents();
 }

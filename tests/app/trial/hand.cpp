@@ -145,7 +145,7 @@ void Hand::choose(const QString& menu, const QString& inner, const QString& entr
         m_acts.push_back(QStringLiteral("choose “%1”").arg(entry).toStdString());
         QTest::mouseClick(open, Qt::LeftButton, {}, open->actionGeometry(action).center());
         QCoreApplication::processEvents();
-        // A screen gives the focus back when a menu closes; without one nobody does (tests/app/window/keys_after_menus_test.cpp).
+        // A screen gives the focus back when a menu closes; without one nobody does.
         if (!QApplication::activeModalWidget() && !QApplication::activePopupWidget()) m_window.activateWindow();
         return;
     }

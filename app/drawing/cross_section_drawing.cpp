@@ -19,36 +19,39 @@ QPen penOnPicture(StripCurve curve) {
 }
 
 /// One line of the key: a sample of the line style, and what it measures.
-void drawKey(QPainter& painter, const QPointF& at, const QPen& pen, const QString& text, const QRectF& area) {
+QRectF drawKey(QPainter& painter, const QPointF& at, const QPen& pen, const QString& text, const QRectF& area) {
     constexpr double kSamplePx = 24.0;
     const QRectF plate =
         drawLabel(painter, at + QPointF(kSamplePx, 0), text, tone::onImage, LabelSide::Right, area);
     drawHaloLine(painter, {at.x(), plate.center().y()}, {at.x() + kSamplePx, plate.center().y()}, pen);
+    return plate;
 }
 
-void drawKeys(QPainter& painter, const QRectF& area, const core::SectionMetrics& m, const QPen& outline) {
+/// Returns the place of all lines.
+QRectF drawKeys(QPainter& painter, const QRectF& area, const core::SectionMetrics& m, const QPen& outline) {
     constexpr double kStepPx = 23.0;
     const QPointF key = area.topLeft() + QPointF(12, 18);
-    drawKey(painter, key, outline,
-            QCoreApplication::translate("Drawing", "perimeter-derived %1")
-                .arg(estimate(m.perimeterDerivedDiameterMm, Unit::Millimetre)),
-            area);
-    drawKey(painter, key + QPointF(0, kStepPx), penOnPicture(StripCurve::Longest),
-            QCoreApplication::translate("Drawing", "longest %1").arg(estimate(m.longestDiameterMm, Unit::Millimetre)), area);
-    drawKey(painter, key + QPointF(0, 2 * kStepPx), penOnPicture(StripCurve::Shortest),
-            QCoreApplication::translate("Drawing", "shortest %1").arg(estimate(m.shortestDiameterMm, Unit::Millimetre)), area);
+    QRectF place = drawKey(painter, key, outline,
+                           QCoreApplication::translate("Drawing", "perimeter-derived %1")
+                               .arg(estimate(m.perimeterDerivedDiameterMm, Unit::Millimetre)),
+                           area);
+    place |= drawKey(painter, key + QPointF(0, kStepPx), penOnPicture(StripCurve::Longest),
+                     QCoreApplication::translate("Drawing", "longest %1").arg(estimate(m.longestDiameterMm, Unit::Millimetre)), area);
+    place |= drawKey(painter, key + QPointF(0, 2 * kStepPx), penOnPicture(StripCurve::Shortest),
+                     QCoreApplication::translate("Drawing", "shortest %1").arg(estimate(m.shortestDiameterMm, Unit::Millimetre)), area);
+    return place;
 }
 
 /// The word of a diameter, beyond its right or lower end.
-void drawWord(QPainter& painter, const QRectF& area, const SectionMap& map, const Eigen::Vector2d& from,
-              const Eigen::Vector2d& to, StripCurve curve) {
+QRectF drawWord(QPainter& painter, const QRectF& area, const SectionMap& map, const Eigen::Vector2d& from,
+                const Eigen::Vector2d& to, StripCurve curve) {
     const QPointF a = map.fromSection(from), b = map.fromSection(to);
     const bool upright = std::abs(a.y() - b.y()) > std::abs(a.x() - b.x());
     const QPointF end = upright ? (a.y() > b.y() ? a : b) : (a.x() > b.x() ? a : b);
     constexpr double kLettersPx = 40.0; // the orientation letters keep the edge
     const bool fits = end.x() + labelWidth(wordOf(curve), 11) + kLettersPx < area.right();
     const LabelSide side = upright ? LabelSide::Below : fits ? LabelSide::Right : LabelSide::Above;
-    drawLabel(painter, end, wordOf(curve), tone::onImage, side, area, 11);
+    return drawLabel(painter, end, wordOf(curve), tone::onImage, side, area, 11);
 }
 
 } // namespace
@@ -67,9 +70,10 @@ double fittingHalfWidthMm(const core::Section& section) {
     return std::max(kLeastMm, kSurroundings * 0.5 * section.metrics.longestDiameterMm.value);
 }
 
-void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map,
-                      const core::Section& section, Role role, CrossSectionLabels labels,
-                      const QString& title) {
+LabelPlaces drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map,
+                             const core::Section& section, Role role, CrossSectionLabels labels,
+                             const QString& title) {
+    LabelPlaces places;
     painter.save();
     painter.setClipRect(area);
     QPainterPath contour;
@@ -89,15 +93,18 @@ void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& m
     if (!title.isEmpty())
         titlePlate = drawLabel(painter, area.topLeft() + QPointF(0, 16), title, colourOf(role),
                                LabelSide::Right, area);
-    drawOrientation(painter, area, map.frame, titlePlate.right() - area.left());
+    places.keepFree(titlePlate);
+    for (const QRectF& letters : drawOrientation(painter, area, map.frame, titlePlate.right() - area.left()))
+        places.keepFree(letters);
     if (labels == CrossSectionLabels::Key) {
-        drawKeys(painter, area, section.metrics, outline);
+        places.keepFree(drawKeys(painter, area, section.metrics, outline));
     } else {
-        drawWord(painter, area, map, section.longestFrom, section.longestTo, StripCurve::Longest);
-        drawWord(painter, area, map, section.shortestFrom, section.shortestTo, StripCurve::Shortest);
+        places.keepFree(drawWord(painter, area, map, section.longestFrom, section.longestTo, StripCurve::Longest));
+        places.keepFree(drawWord(painter, area, map, section.shortestFrom, section.shortestTo, StripCurve::Shortest));
     }
-    drawScaleBar(painter, area, map.pixelsPerMm);
+    places.keepFree(drawScaleBar(painter, area, map.pixelsPerMm));
     painter.restore();
+    return places;
 }
 
 } // namespace gauge::app

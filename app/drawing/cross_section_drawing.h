@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/drawing/grey_image.h"
+#include "app/drawing/marks_drawing.h"
 #include "app/drawing/palette.h"
 #include "core/measure/section.h"
 
@@ -20,8 +21,9 @@ double fittingHalfWidthMm(const core::Section& section);
 /// beside).
 enum class CrossSectionLabels { Words, Key };
 
-/// Lines and labels over the picture, `title` in the corner. `map.frame` must be the section's own frame.
-void drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map,
+/// Lines and labels over the picture, `title` in the corner. `map.frame` must be the section's own frame. Returns where labels
+/// stand, for those that follow.
+LabelPlaces drawCrossSection(QPainter& painter, const QRectF& area, const SectionMap& map,
                       const core::Section& section, Role role, CrossSectionLabels labels,
                       const QString& title = {});
 

@@ -49,10 +49,18 @@ QPainterPath drawSeatOutlines(QPainter& painter, const std::vector<std::vector<E
     return first;
 }
 
-void drawSeatLabel(QPainter& painter, const QPainterPath& outline, const QString& label, const QRectF& area) {
+void drawSeatLabel(QPainter& painter, const QPainterPath& outline, const QString& label, const QRectF& area, LabelPlaces places) {
     if (outline.isEmpty()) return;
     const QRectF box = outline.boundingRect();
-    drawLabel(painter, {box.center().x(), box.top()}, label, colourOf(Role::Device), LabelSide::Above, area, 11);
+    const QPointF above(box.center().x(), box.top()), below(box.center().x(), box.bottom());
+    const QColor colour = colourOf(Role::Device);
+    const auto drawn = [&](const QPointF& anchor, LabelSide side) { return places.draw(painter, anchor, label, colour, {side}, area, 11); };
+    if (drawn(above, LabelSide::Above) || drawn(below, LabelSide::Below)) return;
+    if (drawn({box.right(), box.center().y()}, LabelSide::Right) || drawn({box.left(), box.center().y()}, LabelSide::Left)) return;
+    const double aside = 0.6 * labelWidth(label, 11);
+    for (const double shift : {-aside, aside})
+        if (drawn(above + QPointF(shift, 0), LabelSide::Above) || drawn(below + QPointF(shift, 0), LabelSide::Below)) return;
+    drawLabel(painter, above, label, colour, LabelSide::Above, area, 11); // better over another than not at all
 }
 
 std::vector<SurfaceLine> seatSurfaceLines(const core::Seat& seat) {

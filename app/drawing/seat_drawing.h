@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/drawing/grey_image.h"
+#include "app/drawing/marks_drawing.h"
 #include "app/drawing/surface_drawing.h"
 #include "core/access/seated_body.h"
 #include "core/sizing/seat.h"
@@ -24,8 +25,8 @@ QPainterPath drawSeat(QPainter& painter, const SectionMap& map, const core::Seat
 /// Closed lines in pixels of a picture, through `screen`, in the device's style. Returns the first on the screen.
 QPainterPath drawSeatOutlines(QPainter& painter, const std::vector<std::vector<Eigen::Vector2d>>& pixels, const QTransform& screen);
 
-/// The label above the outline; none for an empty one.
-void drawSeatLabel(QPainter& painter, const QPainterPath& outline, const QString& label, const QRectF& area);
+/// The label above the outline, or below or beside it where that is free of `places`; none for an empty one.
+void drawSeatLabel(QPainter& painter, const QPainterPath& outline, const QString& label, const QRectF& area, LabelPlaces places = {});
 
 /// Rings and side lines for the surface; the first carries the label. None for a size without room.
 std::vector<SurfaceLine> seatSurfaceLines(const core::Seat& seat);

@@ -77,6 +77,15 @@ public:
     }
 
 private:
+    /// Whether a mark of the rim would lie over it.
+    bool underRim(const QRectF& plate) const {
+        constexpr double kRimMark = 6.0;
+        return std::any_of(m_state.marks.fossa.begin(), m_state.marks.fossa.end(), [&](const core::PatientPoint& point) {
+            const QPointF at = m_map.from(m_face.frame.sectionFromPatient(point));
+            return plate.intersects({at - QPointF(kRimMark, kRimMark), at + QPointF(kRimMark, kRimMark)});
+        });
+    }
+
     /// The scale and the signs of the crossing: no label lies under them.
     void keepFree() {
         m_places.keepFree(QRectF(m_area.left(), m_area.bottom() - 34, 0.3 * m_area.width(), 34));
@@ -224,18 +233,18 @@ private:
                 if (m_face.contains(place)) inside.push_back(m_map.from(place));
         if (inside.empty()) return;
         std::sort(inside.begin(), inside.end(), [](const QPointF& a, const QPointF& b) { return a.x() < b.x(); });
-        // Where the wanted place is taken, others along the line are tried.
-        for (const double share : {across, across > 0.5 ? across - 0.2 : across + 0.2, 0.5, 1.0 - across}) {
-            const auto at = static_cast<std::size_t>(share * static_cast<double>(inside.size() - 1));
-            const QPointF anchor = inside[at];
-            const QRectF plate = labelPlate(anchor + QPointF(-7.0 - 0.5 * labelWidth(text), 0), text, LabelSide::Right, m_area);
-            const bool free = std::none_of(m_places.taken().begin(), m_places.taken().end(), [&](const QRectF& r) { return r.intersects(plate); });
-            if (!free) continue;
-            m_drawn.labels.push_back(
-                drawLabel(m_painter, anchor + QPointF(-7.0 - 0.5 * labelWidth(text), 0), text, colour, LabelSide::Right, m_area, 12, plateColour()));
-            m_places.keepFree(m_drawn.labels.back());
-            return;
-        }
+        // Where the wanted place is taken, others along the line are tried; under a mark of the rim only where there is no other.
+        for (const bool maybeUnderRim : {false, true})
+            for (const double share : {across, across > 0.5 ? across - 0.2 : across + 0.2, 0.5, 1.0 - across}) {
+                const auto at = static_cast<std::size_t>(share * static_cast<double>(inside.size() - 1));
+                const QPointF anchor = inside[at] + QPointF(-7.0 - 0.5 * labelWidth(text), 0);
+                const QRectF plate = labelPlate(anchor, text, LabelSide::Right, m_area);
+                const bool free = std::none_of(m_places.taken().begin(), m_places.taken().end(), [&](const QRectF& r) { return r.intersects(plate); });
+                if (!free || (!maybeUnderRim && underRim(plate))) continue;
+                m_drawn.labels.push_back(drawLabel(m_painter, anchor, text, colour, LabelSide::Right, m_area, 12, plateColour()));
+                m_places.keepFree(m_drawn.labels.back());
+                return;
+            }
     }
 
     void drawOutline() {

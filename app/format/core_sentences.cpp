@@ -209,6 +209,12 @@ QString saidOnce(QString text) {
     return text;
 }
 
+/// Core writes numbers in ASCII; below zero they carry the sign that all other numbers on screen have.
+QString withMinus(QString text) {
+    static const QRegularExpression belowZero(QStringLiteral("(^|[\\s(])-(?=[0-9])"));
+    return text.replace(belowZero, QStringLiteral("\\1\u2212"));
+}
+
 } // namespace
 
 std::optional<QString> knownSentence(const std::string& text) {
@@ -216,7 +222,7 @@ std::optional<QString> knownSentence(const std::string& text) {
 }
 
 QString sentence(const std::string& text) {
-    return kept("s", text, [](const QString& english) { return saidOnce(patterns().sentences(english).value_or(english)); });
+    return kept("s", text, [](const QString& english) { return withMinus(saidOnce(patterns().sentences(english).value_or(english))); });
 }
 
 QString sentence(const core::Notice& notice) {

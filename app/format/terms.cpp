@@ -1,5 +1,7 @@
 #include "app/format/terms.h"
 
+#include "app/format/projection_words.h"
+
 #include <QCoreApplication>
 #include <map>
 #include <string_view>
@@ -269,6 +271,8 @@ QString metricName(const std::string& valueId) {
         {"single-view", QT_TRANSLATE_NOOP("Terms", "width in one view")},
         {"width", QT_TRANSLATE_NOOP("Terms", "width")},
         {"length", QT_TRANSLATE_NOOP("Terms", "length")},
+        {"primary", QT_TRANSLATE_NOOP("Terms", "C-arm, LAO above 0°")},
+        {"secondary", QT_TRANSLATE_NOOP("Terms", "C-arm, cranial above 0°")},
         {"atrium", QT_TRANSLATE_NOOP("Terms", "enhancement of the atrium")},
         {"appendage", QT_TRANSLATE_NOOP("Terms", "enhancement of the appendage")},
         {"tip", QT_TRANSLATE_NOOP("Terms", "enhancement of the tip")},
@@ -280,9 +284,13 @@ QString metricName(const std::string& valueId) {
         {"steered-arrival-angle", QT_TRANSLATE_NOOP("Terms", "angle of a steerable sheath to the proximal axis")},
         {"tip-to-aorta", QT_TRANSLATE_NOOP("Terms", "enhancement, tip to aorta")},
     };
-    const std::string metric = valueId.substr(valueId.rfind('/') + 1); // the whole id when it has no part
-    const auto found = names.find(metric);
-    return found == names.end() ? QString::fromStdString(valueId) : term(found->second);
+    const std::size_t last = valueId.rfind('/');
+    const auto found = names.find(valueId.substr(last + 1)); // the whole id when it has no part
+    if (found == names.end()) return QString::fromStdString(valueId);
+    // "landing-1/longest-width/primary": of the view that serves this aim.
+    const std::size_t first = valueId.find('/');
+    const auto aim = first < last ? core::viewAimFrom(std::string_view(valueId).substr(first + 1, last - first - 1)) : std::nullopt;
+    return aim ? aimName(*aim) + QStringLiteral(", ") + term(found->second) : term(found->second);
 }
 
 QString placeName(const std::string& valueId) {

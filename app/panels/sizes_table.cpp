@@ -3,6 +3,7 @@
 #include "app/drawing/palette.h"
 
 #include <QHeaderView>
+#include <QScrollBar>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QStyledItemDelegate>
@@ -98,7 +99,7 @@ SizesTable::SizesTable(SizesModel& model, QWidget* parent) : QTableView(parent),
     setSelectionBehavior(QAbstractItemView::SelectRows);
     setSelectionMode(QAbstractItemView::SingleSelection);
     setTabKeyNavigation(false);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
@@ -141,7 +142,7 @@ void SizesTable::fit() {
     const int spare = std::max(0, whole - least);
     for (int column = 0; column < m_model.columnCount(); ++column) {
         const bool last = column == m_model.columnCount() - 1;
-        const int width = last ? whole - used : neededWidth(column) + spare * kShares[column] / sum;
+        const int width = last ? std::max(whole - used, neededWidth(column)) : neededWidth(column) + spare * kShares[column] / sum;
         setColumnWidth(column, width);
         used += width;
     }
@@ -155,7 +156,9 @@ void SizesTable::fit() {
 }
 
 QSize SizesTable::sizeHint() const {
-    return {380, horizontalHeader()->sizeHint().height() + verticalHeader()->length() + 2};
+    const bool scrolls = horizontalHeader()->length() > viewport()->width(); // where words are long and the panel narrow
+    return {380, horizontalHeader()->sizeHint().height() + verticalHeader()->length() + 2 +
+                     (scrolls ? horizontalScrollBar()->sizeHint().height() : 0)};
 }
 
 void SizesTable::resizeEvent(QResizeEvent* event) {

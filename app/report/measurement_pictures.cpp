@@ -105,8 +105,8 @@ QImage sectionPicture(const core::Volume& volume, const core::Section& section, 
     const SectionMap map = crossSectionMap(section, canvas.area, fittingHalfWidthMm(section));
     QPainter painter(&canvas.image);
     painter.drawImage(canvas.area.topLeft(), cutGrey(volume, map, canvas.area, {}, canvas.dots));
-    drawCrossSection(painter, canvas.area, map, section, role, CrossSectionLabels::Key);
-    if (seat && seat->seated) drawSeatLabel(painter, drawSeat(painter, map, *seat->seated), seatLabel(*seat), canvas.area);
+    const LabelPlaces places = drawCrossSection(painter, canvas.area, map, section, role, CrossSectionLabels::Key);
+    if (seat && seat->seated) drawSeatLabel(painter, drawSeat(painter, map, *seat->seated), seatLabel(*seat), canvas.area, places);
     return canvas.image;
 }
 

@@ -87,9 +87,9 @@ void CrossSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     QString title = shown->title;
     if (byHand) title = tr("%1, contour corrected by hand").arg(shown->title);
     if (byHand && isStale) title = tr("%1, corrected contour stale until confirmed: its plane moved").arg(shown->title);
-    drawCrossSection(painter, area(), map, byHand ? *byHand : *shown->section, shown->role, CrossSectionLabels::Words, title);
+    const LabelPlaces places = drawCrossSection(painter, area(), map, byHand ? *byHand : *shown->section, shown->role, CrossSectionLabels::Words, title);
     if (const core::Seat* sized = seat(); sized && sized->seated && !m_edit)
-        drawSeatLabel(painter, drawSeat(painter, map, *sized->seated), seatLabel(*sized), area());
+        drawSeatLabel(painter, drawSeat(painter, map, *sized->seated), seatLabel(*sized), area(), places);
     if (m_edit) m_edit->draw(painter, area(), map, {}, isStale);
 }
 

@@ -197,15 +197,10 @@ SameCutPage::SameCutPage(Session& session, ViewState& state, EvidenceImages& ima
         refresh();
     });
     m_view->setOverlay([this](QPainter& painter, const QTransform& screen) {
-        for (const auto& [id, entry] : m_session.record().landmarks) {
-            const core::Evidence* shown = m_view->content();
-            if (!shown || entry.content.echo.sopInstanceUid != shown->sopInstanceUid) continue;
-            const QPointF at = screen.map(QPointF(entry.content.echoPoint.x(), entry.content.echoPoint.y()));
-            drawMarker(painter, at, Role::Drawing, entry.content.echo.frame == m_view->player().frame() ? 1.0 : 0.5);
-            drawLabel(painter, at, QString::fromStdString(entry.content.label), tone::onImage, LabelSide::Right,
-                      QRectF(m_view->rect()), 11);
-        }
-        drawPlannedSize(painter, screen);
+        const QPainterPath planned = drawPlannedSize(painter, screen);
+        const LabelPlaces places = drawLandmarks(painter, screen);
+        if (!planned.isEmpty())
+            drawSeatLabel(painter, planned, tr("planned %1").arg(seatLabel(*m_seats->chosen())), QRectF(m_view->rect()), places);
     });
     connect(m_view, &CineView::opened, this, &SameCutPage::refresh);
     connect(m_view, &CineView::frameShown, m_cut, qOverload<>(&QWidget::update));
@@ -229,18 +224,36 @@ void SameCutPage::setSeats(const Seats& seats) {
     connect(&seats, &Seats::changed, m_cut, qOverload<>(&QWidget::update));
 }
 
-/// The chosen size where the plane of the echo frame cuts it, by the probe's pose.
-void SameCutPage::drawPlannedSize(QPainter& painter, const QTransform& screen) const {
+/// Markers first, so that no label lies over one; then as many labels as find a place. Returns what is taken.
+LabelPlaces SameCutPage::drawLandmarks(QPainter& painter, const QTransform& screen) const {
+    constexpr double kMarker = 6.0;
+    LabelPlaces places;
+    std::vector<std::pair<QPointF, QString>> labels;
+    const core::Evidence* shown = m_view->content();
+    for (const auto& [id, entry] : m_session.record().landmarks) {
+        if (!shown || entry.content.echo.sopInstanceUid != shown->sopInstanceUid) continue;
+        const QPointF at = screen.map(QPointF(entry.content.echoPoint.x(), entry.content.echoPoint.y()));
+        drawMarker(painter, at, Role::Drawing, entry.content.echo.frame == m_view->player().frame() ? 1.0 : 0.5);
+        places.keepFree({at - QPointF(kMarker, kMarker), at + QPointF(kMarker, kMarker)});
+        labels.emplace_back(at, QString::fromStdString(entry.content.label));
+    }
+    for (const auto& [at, label] : labels)
+        places.draw(painter, at, label, tone::onImage, {LabelSide::Right, LabelSide::Left, LabelSide::Above, LabelSide::Below},
+                    QRectF(m_view->rect()), 11);
+    return places;
+}
+
+/// The chosen size where the plane of the echo frame cuts it, by the probe's pose; its outline on the screen.
+QPainterPath SameCutPage::drawPlannedSize(QPainter& painter, const QTransform& screen) const {
     const core::Seat* seat = m_seats ? m_seats->chosen() : nullptr;
     const auto frame = seat && seat->seated ? cutFrame() : std::nullopt;
     const auto where = coordinatesOf(m_view->evidence().toStdString());
-    if (!frame || !where) return;
+    if (!frame || !where) return {};
     auto outlines = core::outlinesIn(*seat->seated, *frame);
     for (auto& outline : outlines)
         for (Eigen::Vector2d& p : outline)
             p = where->pixelFromMm(p);
-    const QPainterPath body = drawSeatOutlines(painter, outlines, screen);
-    drawSeatLabel(painter, body, tr("planned %1").arg(seatLabel(*seat)), QRectF(m_view->rect()));
+    return drawSeatOutlines(painter, outlines, screen);
 }
 
 std::string SameCutPage::moment() const {

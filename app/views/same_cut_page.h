@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/document/evidence_images.h"
+#include "app/drawing/marks_drawing.h"
 #include "app/models/view_state.h"
 #include "app/views/cine_view.h"
 #include "core/echo/probe_pose.h"
@@ -10,6 +11,7 @@
 #include "core/echo/view_coordinates.h"
 #include "core/pressure/difference_split.h"
 
+#include <QPainterPath>
 #include <QWidget>
 
 class QComboBox;
@@ -68,7 +70,8 @@ private:
     std::string moment() const;
     std::vector<core::EchoLine> landingLines() const;
     QString depthWords(const core::ProbePose& pose) const;
-    void drawPlannedSize(QPainter& painter, const QTransform& screen) const;
+    QPainterPath drawPlannedSize(QPainter& painter, const QTransform& screen) const;
+    LabelPlaces drawLandmarks(QPainter& painter, const QTransform& screen) const;
 
     Session& m_session;
     ViewState& m_state;

@@ -43,6 +43,27 @@ public:
         return {widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width(), 160};
     }
     QSize sizeHint() const override { return minimumSizeHint().expandedTo(widget()->sizeHint() + QSize(12, 4)); }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override {
+        QScrollArea::resizeEvent(event);
+        keepHeight();
+    }
+    bool eventFilter(QObject* object, QEvent* event) override {
+        const bool isHandled = QScrollArea::eventFilter(object, event);
+        if (object == widget() && event->type() == QEvent::LayoutRequest) {
+            keepHeight();
+            updateGeometry(); // other rows may be wider
+        }
+        return isHandled;
+    }
+
+private:
+    /// Rows that wrap take their height from the width, of which a scroll area knows nothing: it would press them into each other.
+    void keepHeight() {
+        const QLayout* rows = widget()->layout();
+        if (rows->hasHeightForWidth()) widget()->setMinimumHeight(rows->totalHeightForWidth(viewport()->width()));
+    }
 };
 
 } // namespace
@@ -68,12 +89,17 @@ SettingsDialog::SettingsDialog(Settings& settings, ViewState& state, QWidget* pa
     layout->setSizeConstraint(QLayout::SetMinimumSize);
     layout->addWidget(m_parts, 1);
     layout->addWidget(buttons);
+    for (QLineEdit* line : findChildren<QLineEdit*>()) { // what may be written into an empty line can be read
+        constexpr int kInnerMarginsPx = 24;
+        line->ensurePolished();
+        line->setMinimumWidth(line->fontMetrics().horizontalAdvance(line->placeholderText()) + kInnerMarginsPx);
+    }
 }
 
 QFormLayout& SettingsDialog::addPart(const QString& title) {
     auto* inner = new QWidget;
     auto* form = new QFormLayout(inner);
-    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+    form->setRowWrapPolicy(QFormLayout::WrapAllRows); // long words in any language; WrapLongRows lets wide fields lie over each other
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->setContentsMargins(6, 14, 6, 10);
     form->setHorizontalSpacing(18);

@@ -137,6 +137,10 @@ EchoMoment echoMoment(const CaseRecord& record, std::string_view key) {
                                       "\" is left out: its probe angle is not known. Read it off the picture and enter it.",
                                   {{"evidence", id}}});
     if (!moment.study.views.empty()) moment.measurement = measureEcho(moment.study);
+    if (moment.measurement && moment.measurement->depth) { // one calibration served all views
+        Estimate& depth = moment.measurement->depth->greatestMm;
+        depth.components.scale = moment.study.section.scaleUncertainty * depth.value;
+    }
     return moment;
 }
 
@@ -149,9 +153,7 @@ std::vector<RecordedValue> echoValues(const CaseRecord& record, std::string_view
     values.addSection("landing", DrawingRole::LandingWidth, m.landingZone, m.largestLandingZone);
     if (m.depth) {
         values.restOn(DrawingRole::Depth);
-        Estimate depth = m.depth->greatestMm;
-        depth.components.scale = moment.study.section.scaleUncertainty * depth.value;
-        values.add("depth", "mm", depth);
+        values.add("depth", "mm", m.depth->greatestMm);
     }
     return values.take();
 }

@@ -9146,6 +9146,14 @@ Taste %2; Ziehen verschiebt einen Punkt, Entf löscht den unter dem Zeiger, Esca
         <source>septal crossing</source>
         <translation>Septumpunktion</translation>
     </message>
+    <message>
+        <source>C-arm, LAO above 0°</source>
+        <translation>C-Bogen, LAO über 0°</translation>
+    </message>
+    <message>
+        <source>C-arm, cranial above 0°</source>
+        <translation>C-Bogen, kranial über 0°</translation>
+    </message>
 </context>
 <context>
     <name>Tools</name>

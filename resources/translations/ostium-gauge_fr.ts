@@ -9146,6 +9146,14 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
         <source>septal crossing</source>
         <translation>traversée septale</translation>
     </message>
+    <message>
+        <source>C-arm, LAO above 0°</source>
+        <translation>arceau, LAO au-dessus de 0°</translation>
+    </message>
+    <message>
+        <source>C-arm, cranial above 0°</source>
+        <translation>arceau, crânial au-dessus de 0°</translation>
+    </message>
 </context>
 <context>
     <name>Tools</name>

@@ -34,6 +34,9 @@ TEST(MetricName, ReadsTheLastPartOfAnId) {
     EXPECT_EQ(english(app::metricName("depth")), "depth");
     EXPECT_EQ(english(app::metricName("depth/along-axis")), "depth along the axis");
     EXPECT_EQ(english(app::metricName("something/new")), "something/new");
+    EXPECT_EQ(english(app::metricName("landing-1/longest-width/primary")), "longest width, C-arm, LAO above 0°");
+    EXPECT_EQ(english(app::metricName("ostium/en-face/secondary")), "en face, C-arm, cranial above 0°");
+    EXPECT_EQ(english(app::metricName("landing-1/one-for-all/width")), "one view for all, width");
 }
 
 TEST(PlaceName, TellsLandingZonesApart) {

@@ -27,6 +27,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <sstream>
 
 namespace gauge::layout {
 namespace {
@@ -281,9 +282,14 @@ std::vector<Look> everyLook() {
     return looks;
 }
 
+void PrintTo(const Look& look, std::ostream* out) {
+    *out << look.language << (look.theme == app::Theme::Dark ? "Dark" : "Light") << (look.textScale > 1.0 ? "LargeLetters" : "");
+}
+
 std::string nameOfLook(const ::testing::TestParamInfo<Look>& look) {
-    return std::string(look.param.language) + (look.param.theme == app::Theme::Dark ? "Dark" : "Light") +
-           (look.param.textScale > 1.0 ? "LargeLetters" : "");
+    std::ostringstream name;
+    PrintTo(look.param, &name);
+    return name.str();
 }
 
 void LookTest::SetUp() {

@@ -47,6 +47,7 @@ struct Look {
 };
 /// Each language in both themes, and each with the largest letters in the dark theme.
 std::vector<Look> everyLook();
+void PrintTo(const Look& look, std::ostream* out);
 std::string nameOfLook(const ::testing::TestParamInfo<Look>& look);
 
 /// Puts the program into the look for the length of a test.

@@ -8,6 +8,7 @@
 #include "app/format/rich_text.h"
 #include "app/panels/c_arm_settings.h"
 #include "app/panels/editor_parts.h"
+#include "app/views/beside.h"
 #include "app/views/radiograph_view.h"
 #include "app/views/wrapping_row.h"
 
@@ -93,16 +94,6 @@ ProjectionPanel::ProjectionPanel(Session& session, ViewPlanner& planner, Extent 
 
 /// Dome beside words; on the page of its own: dome beside the radiograph, curve beside words, below them the tables in turn.
 void ProjectionPanel::layOut(QWidget* words) {
-    const auto beside = [this](QWidget* left, QWidget* right, int leftShare, int rightShare) {
-        auto* row = new QSplitter(Qt::Horizontal, this);
-        row->setChildrenCollapsible(false);
-        row->addWidget(left);
-        row->addWidget(right);
-        row->setStretchFactor(0, leftShare);
-        row->setStretchFactor(1, rightShare);
-        row->setSizes({100 * leftShare, 100 * rightShare});
-        return row;
-    };
     auto* column = static_cast<QVBoxLayout*>(layout());
     if (m_extent == Extent::Short) {
         column->addWidget(beside(m_dome, words, 1, 1), 1);

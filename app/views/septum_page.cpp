@@ -9,6 +9,7 @@
 #include "app/panels/number_edit.h"
 #include "app/panels/septum_mark_bar.h"
 #include "app/panels/wrapped_check.h"
+#include "app/views/beside.h"
 #include "app/views/septal_face_view.h"
 #include "app/views/sheath_view.h"
 #include "app/views/wrapping_row.h"
@@ -83,16 +84,6 @@ SeptumPage::SeptumPage(Session& session, ViewState& state, QWidget* parent)
     m_legend->setContentsMargins(12, 4, 12, 4);
     faceLayout->addWidget(m_legend);
 
-    const auto beside = [](QWidget* left, QWidget* right, int leftShare, int rightShare) {
-        auto* row = new QSplitter(Qt::Horizontal);
-        row->setChildrenCollapsible(false);
-        row->addWidget(left);
-        row->addWidget(right);
-        row->setStretchFactor(0, leftShare);
-        row->setStretchFactor(1, rightShare);
-        row->setSizes({100 * leftShare, 100 * rightShare});
-        return row;
-    };
     m_words->setTextFormat(Qt::RichText);
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_words->setContentsMargins(12, 4, 12, 8);

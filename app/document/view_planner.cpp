@@ -87,7 +87,7 @@ void ViewPlanner::refresh() {
     const auto options = core::viewPlanOptions(m_session.record(), m_session.images() ? m_session.images()->patientPosition() : std::string());
     if (!options) return none(options.error());
     m_options = *options;
-    if (m_session.isMeasuring() || m_session.isPreviewing()) return; // told again when it is done
+    if (m_session.isMeasuring() || m_session.isPlaneMoving()) return; // told again when it is done
     if (!m_surfaceIsNew && m_plannedWith && sameOptions(*m_plannedWith, m_options) && m_planned == fingerprint()) {
         if (!m_job.isRunning()) recordValues();
         emit changed();

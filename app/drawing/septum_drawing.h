@@ -1,5 +1,4 @@
-// The septal face with its map, and the way of the sheath in a section of the CT. Used by the page, the report and the pictures
-// of the program alike.
+// The septal face with its map. Used by the page, the report and the pictures of the program alike.
 //
 // The map: lines of equal height (solid, labelled in mm over the named datum), bands of equal angle (fill of one hue, dotted lines
 // labelled in degrees; the limit dashed), the outline of the fossa, the region that serves (hatched and labelled), the crossing.
@@ -54,12 +53,6 @@ void drawFaceHover(QPainter& painter, const QRectF& area, const SeptumState& sta
 QString faceLegend(const SeptumState& state);
 /// Values at a place: both heights, angle, distance; one line each.
 QStringList faceValues(const core::CrossingValues& values);
-
-/// The section through crossing, ostium and proximal axis, the crossing on the left. Nothing without an appendage or a place.
-std::optional<SectionMap> sheathSection(const SeptumState& state, const Eigen::Vector2d& place, const QRectF& area);
-/// Over that section: septum, straight line, bend, ostium plane and axis.
-void drawSheath(QPainter& painter, const QRectF& area, const SectionMap& map, const SeptumState& state, const Eigen::Vector2d& place,
-                const core::AppendageMeasurement* measurement);
 
 /// The place shown when none is chosen: the answer's, else the middle of the fossa.
 Eigen::Vector2d shownPlace(const SeptumState& state);

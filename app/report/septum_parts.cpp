@@ -1,5 +1,6 @@
 // The septal crossing: the answer, the chosen place with its values and their datum, the face with its map.
 #include "app/drawing/septum_drawing.h"
+#include "app/drawing/sheath_drawing.h"
 #include "app/format/core_sentences.h"
 #include "app/format/evaluated.h"
 #include "app/format/terms.h"

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/drawing/septum_drawing.h"
+#include "app/drawing/sheath_drawing.h"
 #include "app/models/septum_model.h"
 #include "app/models/view_state.h"
 

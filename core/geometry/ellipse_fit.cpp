@@ -66,10 +66,10 @@ Result<Cloud> cloudOf(Points points) {
                                                   " points lie in only " + std::to_string(places) +
                                                   " different places; at least 5 are needed.");
     loops.sums(xy, points.size(), cloud.mean.data(), cloud.sums);
-    if (!(flatness(cloud.sums.xx, cloud.sums.xy, cloud.sums.yy) > 1e-14))
+    if (!(flatness(cloud.sums.x2, cloud.sums.xy, cloud.sums.y2) > 1e-14))
         return failure(ErrorCode::Degenerate,
                        kAttempt + "the " + std::to_string(points.size()) + " points lie on a straight line.");
-    cloud.size = std::sqrt((cloud.sums.xx + cloud.sums.yy) / n);
+    cloud.size = std::sqrt((cloud.sums.x2 + cloud.sums.y2) / n);
     return cloud;
 }
 
@@ -99,9 +99,9 @@ struct Moments {
     Moments(const Cloud& cloud, std::size_t count) {
         const PointSums& p = cloud.sums;
         const double k1 = 1.0 / cloud.size, k2 = k1 * k1, k3 = k2 * k1, k4 = k2 * k2;
-        s1 << p.xxxx, p.xxxy, p.xxyy, p.xxxy, p.xxyy, p.xyyy, p.xxyy, p.xyyy, p.yyyy;
-        s2 << k3 * p.xxx, k3 * p.xxy, k2 * p.xx, k3 * p.xxy, k3 * p.xyy, k2 * p.xy, k3 * p.xyy, k3 * p.yyy, k2 * p.yy;
-        s3 << k2 * p.xx, k2 * p.xy, k1 * p.x, k2 * p.xy, k2 * p.yy, k1 * p.y, k1 * p.x, k1 * p.y, static_cast<double>(count);
+        s1 << p.x4, p.x3y, p.x2y2, p.x3y, p.x2y2, p.xy3, p.x2y2, p.xy3, p.y4;
+        s2 << k3 * p.x3, k3 * p.x2y, k2 * p.x2, k3 * p.x2y, k3 * p.xy2, k2 * p.xy, k3 * p.xy2, k3 * p.y3, k2 * p.y2;
+        s3 << k2 * p.x2, k2 * p.xy, k1 * p.x, k2 * p.xy, k2 * p.y2, k1 * p.y, k1 * p.x, k1 * p.y, static_cast<double>(count);
         s1 *= k4;
     }
 };

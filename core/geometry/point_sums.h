@@ -7,9 +7,9 @@
 
 namespace gauge::core {
 
-/// Sums of x^i y^j about a middle: `xxy` is that of x x y.
+/// Sums of x^i y^j about a middle: `x2y` is that of x x y.
 struct PointSums {
-    double x, y, xx, xy, yy, xxx, xxy, xyy, yyy, xxxx, xxxy, xxyy, xyyy, yyyy;
+    double x, y, x2, xy, y2, x3, x2y, xy2, y3, x4, x3y, x2y2, xy3, y4;
 };
 
 /// Points as pairs x, y one after the other.

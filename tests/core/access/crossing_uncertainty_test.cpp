@@ -62,8 +62,8 @@ TEST(CrossingEstimates, AgreesWithRandomMarks) {
     const auto spread = [](double s, double q) { return std::sqrt(q / kDraws - std::pow(s / kDraws, 2)); };
     // The spread of 1000 draws is known to 2.2 % (one standard deviation): three of them.
     EXPECT_NEAR(spread(sum, squares) / kHand / stated.overCoaptationMm->components.observer, 1.0, 0.07);
-    // The angle hardly moves (0.05 degrees): terms of second order show.
-    EXPECT_NEAR(spread(angles, angleSquares) / kHand, stated.angleDeg->components.observer, 0.02);
+    // The angle hardly moves (0.03 degrees), so that terms of second order show: up to 6 % in 12 series of draws.
+    EXPECT_NEAR(spread(angles, angleSquares) / kHand / stated.angleDeg->components.observer, 1.0, 0.12);
 }
 
 TEST(CrossingEstimates, RefusesAPlaceOutside) {

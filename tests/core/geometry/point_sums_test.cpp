@@ -46,15 +46,15 @@ TEST(PointSumLoops, AreTheSumsThatTheirNamesSay) {
     const double middle[2] = {200.0, 250.0};
     PointSums sums;
     kPointSumLoops.sums(points.data(), kCount, middle, sums);
-    double xxy = 0.0, xyyy = 0.0, size = 0.0;
+    double x2y = 0.0, xy3 = 0.0, size = 0.0;
     for (std::size_t i = 0; i < kCount; ++i) {
         const double x = points[2 * i] - middle[0], y = points[2 * i + 1] - middle[1];
-        xxy += x * x * y;
-        xyyy += x * y * y * y;
+        x2y += x * x * y;
+        xy3 += x * y * y * y;
         size += std::abs(x * y * y * y) + std::abs(x * x * y);
     }
-    EXPECT_NEAR(sums.xxy, xxy, kRounding * size);
-    EXPECT_NEAR(sums.xyyy, xyyy, kRounding * size);
+    EXPECT_NEAR(sums.x2y, x2y, kRounding * size);
+    EXPECT_NEAR(sums.xy3, xy3, kRounding * size);
 }
 
 TEST(PointSumLoops, MeanIsNotFiniteWhereAPointIsNot) {

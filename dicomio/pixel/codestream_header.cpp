@@ -59,19 +59,26 @@ bool isFrameStart(std::uint32_t marker) {
     return marker >= 0xFFC0 && marker <= 0xFFCF && marker != 0xFFC4 && marker != 0xFFC8 && marker != 0xFFCC;
 }
 
-/// Visits the marker segments of JPEG (ITU-T T.81 annex B) and JPEG-LS (T.87 annex C) up to the frame header
-/// or the first scan. @param visit  gets the marker and the place of its length field; stops the walk by
+/// Of the markers, those that T.81 B.2.1 allows before the frame header and that have a length: neither TEM and the reserved
+/// ones (FF01 to FFBF; Debian's toolkit turns for ever at TEM) nor restarts, SOI and EOI (FFD0 to FFD9).
+bool startsSegment(std::uint32_t marker) {
+    return marker >= 0xFFC0 && (marker < 0xFFD0 || marker > 0xFFD9);
+}
+
+/// Visits the marker segments of JPEG (ITU-T T.81 annex B) and JPEG-LS (T.87 annex C) up to the frame header,
+/// the first scan or a marker that may not stand there. @param visit  gets the marker and the place of its length field; stops the walk by
 /// returning true.
 template <class Visit> void walkJpeg(const Bytes& bytes, Visit&& visit) {
     if (bytes.at(0, 2) != 0xFFD8u) return;
     std::size_t place = 2;
     while (true) {
         const auto marker = bytes.at(place, 2);
-        if (!marker || *marker < 0xFF01) return;
+        if (!marker) return;
         if (*marker == 0xFFFF) { // fill byte
             ++place;
             continue;
         }
+        if (!startsSegment(*marker)) return;
         const auto length = bytes.at(place + 2, 2);
         if (*marker == 0xFFDA || !length || *length < 2) return; // the scan starts
         if (visit(*marker, place + 2)) return;

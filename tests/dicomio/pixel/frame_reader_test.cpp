@@ -207,3 +207,20 @@ TEST(CheckCodestream, RefusesRleThatCannotHoldItsPixels) {
         HasSubstr("segment 2 outside of itself"));
     EXPECT_THAT(rejected("x", PixelCoding::Rle, fiveByFour()).message, HasSubstr("shorter than its header"));
 }
+
+// ITU-T T.81 table B.1 and B.2.1: TEM, restarts, SOI, EOI and reserved markers have no length and do not stand between SOI
+// and the frame header. Debian 12's toolkit never returns from a stream with TEM there.
+TEST(CheckCodestream, RefusesAMarkerWithoutLengthBeforeTheFrameHeader) {
+    const std::string comment = asBytes({0xFF, 0xFE, 0, 4, 'h', 'i'});
+    const std::string frameHeader = asBytes({0xFF, 0xC3, 0, 11, 16, 0, 4, 0, 5, 1, 1, 0x11, 0});
+    const auto stream = [&](const std::string& between) { return asBytes({0xFF, 0xD8}) + between + frameHeader; };
+    for (const auto coding : {PixelCoding::Jpeg, PixelCoding::JpegLs}) {
+        const std::string right = stream(comment + asBytes({0xFF}));
+        EXPECT_TRUE(checkCodestream(std::as_bytes(std::span(right)), coding, fiveByFour()));
+        for (const int marker : {0x00, 0x01, 0x02, 0xBF, 0xD0, 0xD7, 0xD8, 0xD9}) {
+            const auto error = rejected(stream(asBytes({0xFF, marker, 0, 2}) + comment), coding, fiveByFour());
+            EXPECT_EQ(error.code, core::ErrorCode::FileDamaged) << marker;
+            EXPECT_THAT(error.message, HasSubstr("has no frame header")) << marker;
+        }
+    }
+}

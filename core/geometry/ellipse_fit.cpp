@@ -35,7 +35,7 @@ std::size_t differentPlaces(Points points) {
 
 /// Least over greatest eigenvalue of [[xx, xy], [xy, yy]], both >= 0: 0 when all lies on a line.
 double flatness(double xx, double xy, double yy) {
-    const double greatest = 0.5 * (xx + yy) + std::hypot(0.5 * (xx - yy), xy);
+    const double half = 0.5 * (xx - yy), greatest = 0.5 * (xx + yy) + std::sqrt(half * half + xy * xy);
     return greatest > 0.0 ? (xx * yy - xy * xy) / (greatest * greatest) : 0.0;
 }
 
@@ -92,17 +92,21 @@ std::optional<Ellipse> ellipseOfConic(const Eigen::Matrix<double, 6, 1>& conic) 
 
 using Conic = Eigen::Matrix<double, 6, 1>;
 
-/// The sums in units of the cloud's size.
+/// The sums in units of the cloud's size, about its mean: those of x and of y themselves are 0.
 struct Moments {
-    Eigen::Matrix3d s1, s2, s3; ///< quadratic by quadratic, quadratic by linear, linear by linear terms
+    Eigen::Matrix3d fourth;            ///< x^2, xy, y^2 by themselves
+    Eigen::Matrix<double, 2, 3> third; ///< x, y by x^2, xy, y^2
+    Eigen::Vector3d second;            ///< of x^2, xy, y^2
 
-    Moments(const Cloud& cloud, std::size_t count) {
+    explicit Moments(const Cloud& cloud) {
         const PointSums& p = cloud.sums;
-        const double k1 = 1.0 / cloud.size, k2 = k1 * k1, k3 = k2 * k1, k4 = k2 * k2;
-        s1 << p.x4, p.x3y, p.x2y2, p.x3y, p.x2y2, p.xy3, p.x2y2, p.xy3, p.y4;
-        s2 << k3 * p.x3, k3 * p.x2y, k2 * p.x2, k3 * p.x2y, k3 * p.xy2, k2 * p.xy, k3 * p.xy2, k3 * p.y3, k2 * p.y2;
-        s3 << k2 * p.x2, k2 * p.xy, k1 * p.x, k2 * p.xy, k2 * p.y2, k1 * p.y, k1 * p.x, k1 * p.y, static_cast<double>(count);
-        s1 *= k4;
+        const double k = 1.0 / cloud.size, k2 = k * k;
+        fourth << p.x4, p.x3y, p.x2y2, p.x3y, p.x2y2, p.xy3, p.x2y2, p.xy3, p.y4;
+        third << p.x3, p.x2y, p.xy2, p.x2y, p.xy2, p.y3;
+        second << p.x2, p.xy, p.y2;
+        fourth *= k2 * k2;
+        third *= k2 * k;
+        second *= k2;
     }
 };
 
@@ -123,25 +127,28 @@ Eigen::Vector3d nullVector(const Eigen::Matrix3d& k) {
 }
 
 /// The eigenvector of reduced a = lambda C a for the one lambda >= 0 (C has one positive eigenvalue, `reduced` none
-/// below 0). Newton on the characteristic polynomial, which starts where it must converge; then the Rayleigh quotient
-/// brings lambda to rounding. Nothing when that does not come out as an ellipse.
+/// below 0, so all are real). Halley's steps on the characteristic polynomial, which for real roots stay between the start and
+/// the root beside it (Davies and Dawson 1975, from memory); then the Rayleigh quotient brings lambda to rounding. Nothing
+/// when that does not come out as an ellipse.
 std::optional<Eigen::Vector3d> ellipseVector(const Eigen::Matrix3d& reduced) {
     constexpr int kMostSteps = 60, kMostRefinements = 2;
-    constexpr double kNear = 1e-8; // the quotient is as near as the square of that
+    constexpr double kSettled = 1e-2; // near a single root what is left after such a step is of the order of its cube
+    constexpr double kNear = 1e-8;    // the quotient is as near as the square of that
     Eigen::Matrix3d m; // inverse of the constraint matrix times `reduced`
     m << 0.5 * reduced.row(2), -reduced.row(1), 0.5 * reduced.row(0);
     const double trace = m.trace(), determinant = m.determinant();
-    const double minors = 0.5 * (trace * trace - (m * m).trace());
-    // Convex to the right of 0 where trace <= 0: from 0 at most one step passes the root, the others come back to it.
+    const double minors = m(0, 0) * m(1, 1) - m(0, 1) * m(1, 0) + m(0, 0) * m(2, 2) - m(0, 2) * m(2, 0) + m(1, 1) * m(2, 2) -
+                          m(1, 2) * m(2, 1);
+    // Where the polynomial rises at 0 and is convex from there on, the root beside 0 is the one above it.
     const double size = m.norm();
     double lambda = trace <= 0.0 && minors > 0.0 ? 0.0 : size;
     for (int step = 0; step < kMostSteps; ++step) {
         const double value = ((lambda - trace) * lambda + minors) * lambda - determinant;
         const double slope = (3.0 * lambda - 2.0 * trace) * lambda + minors;
-        const double move = value / slope;
+        const double move = value * slope / (slope * slope - value * (3.0 * lambda - trace));
         if (!std::isfinite(move)) return std::nullopt;
         lambda -= move;
-        if (std::abs(move) <= 1e-12 * std::abs(lambda) || std::abs(move) <= 1e-16 * size) break;
+        if (std::abs(move) <= kSettled * std::abs(lambda) || std::abs(move) <= 1e-16 * size) break;
     }
     const Eigen::Matrix3d constraint = ellipseConstraint();
     Eigen::Vector3d a = nullVector(reduced - lambda * constraint);
@@ -173,15 +180,20 @@ std::optional<Eigen::Vector3d> ellipseVectorBySolver(const Eigen::Matrix3d& redu
 
 /// The conic with least algebraic distance under 4 a c - b^2 = 1, in the frame of the cloud.
 std::optional<Conic> halirFlusser(const Cloud& cloud, std::size_t count) {
-    const Moments sums(cloud, count);
-    const Eigen::Matrix3d linearOfQuadratic = -sums.s3.inverse() * sums.s2.transpose();
-    const Eigen::Matrix3d reduced = sums.s1 + sums.s2 * linearOfQuadratic;
+    const Moments sums(cloud);
+    // d, e and f of the conic with least squares for given a, b, c; the sums about the mean part d, e from f.
+    const double xx = sums.second(0), xy = sums.second(1), yy = sums.second(2);
+    Eigen::Matrix2d inverse;
+    inverse << yy, -xy, -xy, xx;
+    const Eigen::Matrix<double, 2, 3> slope = inverse * sums.third / (xy * xy - xx * yy);
+    const Eigen::Vector3d level = sums.second / -static_cast<double>(count);
+    const Eigen::Matrix3d reduced = sums.fourth + sums.third.transpose() * slope + sums.second * level.transpose();
     const Eigen::Matrix3d even = 0.5 * (reduced + reduced.transpose());
     auto a = ellipseVector(even);
     if (!a) a = ellipseVectorBySolver(reduced);
     if (!a) return std::nullopt;
     Conic conic;
-    conic << *a, linearOfQuadratic * *a;
+    conic << *a, slope * *a, level.dot(*a);
     return conic;
 }
 

@@ -1,6 +1,7 @@
-// Sums over the points of a plane that a fit of an ellipse rests on: the hot loop of ellipse_fit.cpp. Portable twin:
-// point_sums.cpp; AVX2: point_sums_avx2.cpp. Both add in the same order, four points side by side: the n-th point goes to
-// partial sum n mod 4, and a sum is (0th + 2nd) + (1st + 3rd) of its partial sums. Raw pointers only: see core/fast/fast_path.h.
+// Sums over the points of a plane that a fit of an ellipse rests on: the hot loops of ellipse_fit.cpp. Portable twin:
+// point_sums.cpp; AVX2: point_sums_avx2.cpp. Both add in the same order: for the mean the n-th point goes to partial sum
+// n mod 8 and the whole is ((0th + 2nd) + (4th + 6th)) + ((1st + 3rd) + (5th + 7th)); for the others to n mod 4, and the
+// whole is (0th + 2nd) + (1st + 3rd). Raw pointers only: see core/fast/fast_path.h.
 #pragma once
 
 #include <cstddef>
@@ -9,7 +10,7 @@ namespace gauge::core {
 
 /// Sums of x^i y^j about a middle: `x2y` is that of x x y.
 struct PointSums {
-    double x, y, x2, xy, y2, x3, x2y, xy2, y3, x4, x3y, x2y2, xy3, y4;
+    double x2, xy, y2, x3, x2y, xy2, y3, x4, x3y, x2y2, xy3, y4;
 };
 
 /// Points as pairs x, y one after the other.

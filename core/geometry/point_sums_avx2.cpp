@@ -7,79 +7,70 @@
 namespace gauge::core {
 namespace {
 
-/// x and y of four points, in the order 0, 2, 1, 3.
-struct FourPoints {
-    __m256d x, y;
-};
-
-FourPoints apart(__m256d first, __m256d second) {
-    return {_mm256_unpacklo_pd(first, second), _mm256_unpackhi_pd(first, second)};
-}
-
-FourPoints fourPointsAt(const double* points) {
-    return apart(_mm256_loadu_pd(points), _mm256_loadu_pd(points + 4));
-}
-
-/// The last `left` < 4 points, and `filler` in their stead behind them.
-FourPoints lastPoints(const double* points, std::size_t left, const double* filler) {
-    double four[8];
-    for (std::size_t n = 0; n < 4; ++n)
-        for (std::size_t d = 0; d < 2; ++d)
-            four[2 * n + d] = n < left ? points[2 * n + d] : filler[d];
-    return fourPointsAt(four);
-}
-
-/// Lanes hold the partial sums 0, 2, 1, 3.
-double added(__m256d lanes) {
-    double at[4];
-    _mm256_storeu_pd(at, lanes);
-    return (at[0] + at[1]) + (at[2] + at[3]);
-}
-
 void meanOfPoints(const double* points, std::size_t count, double* middle) {
-    __m256d x = _mm256_setzero_pd(), y = x;
-    const auto add = [&](const FourPoints& p) {
-        x = _mm256_add_pd(x, p.x);
-        y = _mm256_add_pd(y, p.y);
+    __m256d s[4]; // x and y of two points each
+    for (__m256d& sum : s)
+        sum = _mm256_setzero_pd();
+    const auto addEight = [&](const double* eight) {
+        for (int pair = 0; pair < 4; ++pair)
+            s[pair] = _mm256_add_pd(s[pair], _mm256_loadu_pd(eight + 4 * pair));
     };
     std::size_t n = 0;
-    for (; n + 4 <= count; n += 4)
-        add(fourPointsAt(points + 2 * n));
-    constexpr double kNothing[2] = {0.0, 0.0};
-    if (n < count) add(lastPoints(points + 2 * n, count - n, kNothing));
-    middle[0] = added(x) / static_cast<double>(count);
-    middle[1] = added(y) / static_cast<double>(count);
+    for (; n + 8 <= count; n += 8)
+        addEight(points + 2 * n);
+    if (n < count) {
+        double last[16] = {};
+        for (std::size_t i = 0; i < 2 * (count - n); ++i)
+            last[i] = points[2 * n + i];
+        addEight(last);
+    }
+    const __m256d all = _mm256_add_pd(_mm256_add_pd(s[0], s[1]), _mm256_add_pd(s[2], s[3]));
+    const __m128d sum = _mm_add_pd(_mm256_castpd256_pd128(all), _mm256_extractf128_pd(all, 1));
+    _mm_storeu_pd(middle, _mm_div_pd(sum, _mm_set1_pd(static_cast<double>(count))));
+}
+
+/// The sums of both; their lanes hold the partial sums 0, 2, 1, 3.
+void writeAdded(__m256d a, __m256d b, double* out) {
+    const __m256d pairs = _mm256_hadd_pd(a, b); // 0 + 2 of a, of b, 1 + 3 of a, of b
+    _mm_storeu_pd(out, _mm_add_pd(_mm256_castpd256_pd128(pairs), _mm256_extractf128_pd(pairs, 1)));
 }
 
 void sumsOfPoints(const double* points, std::size_t count, const double* middle, PointSums& sums) {
     const __m256d middleX = _mm256_set1_pd(middle[0]), middleY = _mm256_set1_pd(middle[1]);
-    __m256d s[14];
+    __m256d s[12];
     for (__m256d& sum : s)
         sum = _mm256_setzero_pd();
-    const auto add = [&](const FourPoints& p) {
-        const __m256d x = _mm256_sub_pd(p.x, middleX), y = _mm256_sub_pd(p.y, middleY);
+    const auto addFour = [&](const double* four) {
+        const __m256d first = _mm256_loadu_pd(four), second = _mm256_loadu_pd(four + 4); // lanes become points 0, 2, 1, 3
+        const __m256d x = _mm256_sub_pd(_mm256_unpacklo_pd(first, second), middleX);
+        const __m256d y = _mm256_sub_pd(_mm256_unpackhi_pd(first, second), middleY);
         const __m256d xx = _mm256_mul_pd(x, x), xy = _mm256_mul_pd(x, y), yy = _mm256_mul_pd(y, y);
-        s[0] = _mm256_add_pd(s[0], x);
-        s[1] = _mm256_add_pd(s[1], y);
-        s[2] = _mm256_add_pd(s[2], xx);
-        s[3] = _mm256_add_pd(s[3], xy);
-        s[4] = _mm256_add_pd(s[4], yy);
-        s[5] = _mm256_add_pd(s[5], _mm256_mul_pd(xx, x));
-        s[6] = _mm256_add_pd(s[6], _mm256_mul_pd(xx, y));
-        s[7] = _mm256_add_pd(s[7], _mm256_mul_pd(x, yy));
-        s[8] = _mm256_add_pd(s[8], _mm256_mul_pd(yy, y));
-        s[9] = _mm256_add_pd(s[9], _mm256_mul_pd(xx, xx));
-        s[10] = _mm256_add_pd(s[10], _mm256_mul_pd(xx, xy));
-        s[11] = _mm256_add_pd(s[11], _mm256_mul_pd(xx, yy));
-        s[12] = _mm256_add_pd(s[12], _mm256_mul_pd(xy, yy));
-        s[13] = _mm256_add_pd(s[13], _mm256_mul_pd(yy, yy));
+        s[0] = _mm256_add_pd(s[0], xx);
+        s[1] = _mm256_add_pd(s[1], xy);
+        s[2] = _mm256_add_pd(s[2], yy);
+        s[3] = _mm256_add_pd(s[3], _mm256_mul_pd(xx, x));
+        s[4] = _mm256_add_pd(s[4], _mm256_mul_pd(xx, y));
+        s[5] = _mm256_add_pd(s[5], _mm256_mul_pd(x, yy));
+        s[6] = _mm256_add_pd(s[6], _mm256_mul_pd(yy, y));
+        s[7] = _mm256_add_pd(s[7], _mm256_mul_pd(xx, xx));
+        s[8] = _mm256_add_pd(s[8], _mm256_mul_pd(xx, xy));
+        s[9] = _mm256_add_pd(s[9], _mm256_mul_pd(xx, yy));
+        s[10] = _mm256_add_pd(s[10], _mm256_mul_pd(xy, yy));
+        s[11] = _mm256_add_pd(s[11], _mm256_mul_pd(yy, yy));
     };
     std::size_t n = 0;
     for (; n + 4 <= count; n += 4)
-        add(fourPointsAt(points + 2 * n));
-    if (n < count) add(lastPoints(points + 2 * n, count - n, middle)); // what lies in the middle adds nothing
-    sums = {added(s[0]), added(s[1]), added(s[2]), added(s[3]),  added(s[4]),  added(s[5]),  added(s[6]),
-            added(s[7]), added(s[8]), added(s[9]), added(s[10]), added(s[11]), added(s[12]), added(s[13])};
+        addFour(points + 2 * n);
+    if (n < count) {
+        double last[8];
+        for (std::size_t i = 0; i < 8; ++i) // what lies in the middle adds nothing
+            last[i] = i < 2 * (count - n) ? points[2 * n + i] : middle[i % 2];
+        addFour(last);
+    }
+    double out[12];
+    for (std::size_t t = 0; t < 12; t += 2)
+        writeAdded(s[t], s[t + 1], out + t);
+    sums = {out[0], out[1], out[2], out[3], out[4], out[5], out[6], out[7], out[8], out[9], out[10], out[11]};
 }
 
 const PointSumLoops kPointSumLoopsInAvx2 = {meanOfPoints, sumsOfPoints};

@@ -1,30 +1,34 @@
 #include "core/anatomy/way_search.h"
 
+#include "core/anatomy/cheaper_steps.h"
+
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <cmath>
 
 namespace gauge::core {
 namespace {
 
-constexpr std::size_t kSteps = 26;
+constexpr std::size_t kRows = 9, kSteps = 3 * kRows;
+constexpr unsigned kStepsOfRow = 0b111;
 constexpr std::uint64_t kBuckets = std::uint64_t{1} << 14;
 
-/// The 26 steps, in the order of their offsets, with their lengths.
+/// The steps to the 26 neighbours, in the order of their offsets, in rows along x: step 3 * row + x + 1. The one in the middle
+/// leads nowhere; it costs nothing and so is never cheaper.
 struct WaySteps {
     struct Step {
         int x, y, z;
     };
     std::array<Step, kSteps> step{};
     std::array<std::ptrdiff_t, kSteps> offset{};
-    std::array<float, kSteps> length{}, half{};
+    std::array<float, kSteps + 1> length{}, half{}; // the last row is read by four
 
     explicit WaySteps(const BoxGrid& g) {
         std::size_t n = 0;
         for (int z = -1; z <= 1; ++z)
             for (int y = -1; y <= 1; ++y)
                 for (int x = -1; x <= 1; ++x) {
-                    if (x == 0 && y == 0 && z == 0) continue;
                     step[n] = {x, y, z};
                     offset[n] = x + y * g.strideY() + z * g.strideZ();
                     length[n] = static_cast<float>(std::sqrt(x * x + y * y + z * z) * g.stepMm);
@@ -38,8 +42,9 @@ struct WaySteps {
     }
 };
 
-/// A bit for each node on a face of the box: only their neighbours may lie outside.
-std::vector<std::uint64_t> nodesOnFaces(const BoxGrid& g) {
+/// A bit for each node whose neighbours cannot be read in rows of four: those on a face of the box, where some lie outside, and
+/// the last one within, whose last row ends with the box.
+std::vector<std::uint64_t> nodesAtRim(const BoxGrid& g) {
     std::vector<std::uint64_t> bits((g.count() + 63) / 64);
     const auto set = [&](int x, int y, int z) {
         const std::size_t i = g.index({x, y, z});
@@ -54,6 +59,7 @@ std::vector<std::uint64_t> nodesOnFaces(const BoxGrid& g) {
         everyOf(g.size.x(), [&](int x) { set(x, 0, z), set(x, g.size.y() - 1, z); });
     });
     everyOf(g.size.y(), [&](int y) { everyOf(g.size.x(), [&](int x) { set(x, y, 0), set(x, y, g.size.z() - 1); }); });
+    if (g.size.minCoeff() > 1) set(g.size.x() - 2, g.size.y() - 2, g.size.z() - 2);
     return bits;
 }
 
@@ -87,7 +93,7 @@ private:
 template <bool Priced, bool Ways>
 void searchOver(const BoxGrid& grid, const WaySearch& asked, WayFront& front, WayCosts& costs) {
     const WaySteps steps(grid);
-    const auto faces = nodesOnFaces(grid);
+    const auto rim = nodesAtRim(grid);
     float* const cost = costs.cost.data();
     std::int8_t* const cameBy = costs.cameBy.data();
     const float* const price = asked.price;
@@ -99,16 +105,26 @@ void searchOver(const BoxGrid& grid, const WaySearch& asked, WayFront& front, Wa
             const WayFront::Entry at = entries[e];
             if (at.cost != cost[at.node]) continue; // reached more cheaply since
             const float priceHere = Priced ? price[at.node] : 0.0f;
-            const bool onFace = (faces[at.node / 64] >> (at.node % 64) & 1) != 0;
-            const Eigen::Vector3i n = onFace ? grid.node(at.node) : Eigen::Vector3i::Zero();
-            for (std::size_t s = 0; s < kSteps; ++s) {
-                if (onFace && steps.leaves(grid, n, s)) continue;
+            const auto tryStep = [&](std::size_t s) {
                 const auto next = static_cast<std::size_t>(static_cast<std::ptrdiff_t>(at.node) + steps.offset[s]);
                 const float c = Priced ? at.cost + steps.half[s] * (priceHere + price[next]) : at.cost + steps.length[s];
-                if (!(c < cost[next]) || c > asked.limit) continue;
+                if (!(c < cost[next]) || c > asked.limit) return;
                 cost[next] = c;
                 if (Ways) cameBy[next] = static_cast<std::int8_t>(s);
                 front.push(c, next);
+            };
+            if ((rim[at.node / 64] >> (at.node % 64) & 1) != 0) {
+                const Eigen::Vector3i n = grid.node(at.node);
+                for (std::size_t s = 0; s < kSteps; ++s)
+                    if (!steps.leaves(grid, n, s)) tryStep(s);
+                continue;
+            }
+            for (std::size_t s = 0; s < kSteps; s += 3) {
+                const std::ptrdiff_t row = static_cast<std::ptrdiff_t>(at.node) + steps.offset[s];
+                unsigned cheaper = Priced ? cheaperSteps(at.cost, &steps.half[s], priceHere, price + row, cost + row)
+                                          : cheaperSteps(at.cost, &steps.length[s], cost + row);
+                for (cheaper &= kStepsOfRow; cheaper != 0; cheaper &= cheaper - 1)
+                    tryStep(s + static_cast<std::size_t>(std::countr_zero(cheaper)));
             }
         }
         front.taken(entries.size());

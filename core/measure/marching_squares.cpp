@@ -2,6 +2,7 @@
 
 #include "core/volume/bit_rows.h"
 
+#include <algorithm>
 #include <array>
 #include <bit>
 
@@ -44,7 +45,7 @@ constexpr std::array<CellLines, 16> kCellLines{{{NoSide, NoSide},
 /// row y + 1 is pixel (x, y).
 class ContourWalk {
 public:
-    ContourWalk(const std::vector<float>& values, int columns, int rows, float level)
+    ContourWalk(std::span<const float> values, int columns, int rows, float level)
         : m_values(values.data()), m_columns(columns), m_rows(rows), m_level(level),
           m_high({columns + 2, rows + 2, 1}), m_open({columns + 2, rows + 2, 1}) {
         classify();
@@ -67,15 +68,21 @@ private:
         const std::size_t words = m_high.words();
         std::vector<Word> plain(words + 1, 0);
         for (int row = 0; row < m_rows + 2; ++row) {
-            Word* high = m_high.row(row, 0);
-            const bool frame = row == 0 || row == m_rows + 1;
-            if (!frame)
-                bitsAbove(m_values + static_cast<std::ptrdiff_t>(row - 1) * m_columns, m_columns, m_level, plain.data());
-            for (std::size_t w = 0; w < words; ++w)
-                high[w] = frame ? 0 : plain[w] << 1 | (w > 0 ? plain[w - 1] >> 63 : 0);
-            Word* open = m_open.row(row, 0);
-            for (std::size_t w = 0; w < words; ++w)
-                open[w] = high[w] ^ shifted(high, w, words);
+            Word* const high = m_high.row(row, 0);
+            Word* const open = m_open.row(row, 0);
+            if (row == 0 || row == m_rows + 1) {
+                std::fill(high, high + words, Word{0});
+                std::fill(open, open + words, Word{0});
+                continue;
+            }
+            bitsAbove(m_values + static_cast<std::ptrdiff_t>(row - 1) * m_columns, m_columns, m_level, plain.data());
+            // Bit x of `plain` is pixel x, and so is bit x + 1 of `high`: an edge differs from one to the next.
+            Word before = 0;
+            for (std::size_t w = 0; w < words; ++w) {
+                high[w] = plain[w] << 1 | before >> 63;
+                open[w] = high[w] ^ plain[w];
+                before = plain[w];
+            }
         }
     }
 
@@ -143,7 +150,7 @@ private:
 
 } // namespace
 
-std::vector<std::vector<Eigen::Vector2d>> isoContours(const std::vector<float>& values, int columns, int rows,
+std::vector<std::vector<Eigen::Vector2d>> isoContours(std::span<const float> values, int columns, int rows,
                                                       float level) {
     return ContourWalk(values, columns, rows, level).trace();
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <span>
 #include <vector>
 
 namespace gauge::core {
@@ -13,7 +14,7 @@ namespace gauge::core {
 /// right, y downwards); each begins at its first crossing of an edge along x, row after row, and the loops come in that
 /// order.
 /// Source: Lorensen and Cline's cell table in two dimensions (common practice, no source).
-std::vector<std::vector<Eigen::Vector2d>> isoContours(const std::vector<float>& values, int columns, int rows,
+std::vector<std::vector<Eigen::Vector2d>> isoContours(std::span<const float> values, int columns, int rows,
                                                       float level);
 
 } // namespace gauge::core

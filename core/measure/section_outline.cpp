@@ -47,7 +47,7 @@ void mixRows(const float* before, const float* here, const float* after, float* 
 /// count twice at the field's border.
 void calm(Field& field) {
     const int side = field.side;
-    std::vector<float>& v = field.image.values;
+    LargeVector<float>& v = field.image.values;
     bool anyOutside = false;
     for (const float value : v)
         anyOutside |= value == kOutsideVolume;

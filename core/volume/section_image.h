@@ -1,10 +1,9 @@
 // Pictures cut from a volume along any plane, for measuring and for the screen.
 #pragma once
 
+#include "core/fast/large_vector.h"
 #include "core/geometry/plane.h"
 #include "core/volume/volume.h"
-
-#include <vector>
 
 namespace gauge::core {
 
@@ -27,7 +26,7 @@ struct SectionGrid {
 /// Values of a section, row after row. Where the plane leaves the volume, `kOutsideVolume`.
 struct SectionImage {
     SectionGrid grid;
-    std::vector<float> values;
+    LargeVector<float> values;
 
     float at(int column, int row) const {
         return values[static_cast<std::size_t>(row) * static_cast<std::size_t>(grid.columns) +

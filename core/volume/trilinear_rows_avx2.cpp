@@ -19,12 +19,14 @@ struct BlockLanes {
     __m256d low, high[3];
     __m128i lastPair, lastIndex[3];
     __m128i row, slice;
+    __m256i besides, slices; ///< the row itself and the next one, four times each; one slice further
     __m256d rowLength, sliceLength;
 
     BlockLanes(const VoxelBlock& block, double tolerance)
         : pairs(reinterpret_cast<const int*>(block.values)), low(_mm256_set1_pd(-tolerance)),
           lastPair(_mm_set1_epi32(block.size[0] - 2)), row(_mm_set1_epi32(block.size[0])),
-          slice(_mm_set1_epi32(block.size[0] * block.size[1])), rowLength(_mm256_set1_pd(block.size[0])),
+          slice(_mm_set1_epi32(block.size[0] * block.size[1])), besides(_mm256_set_m128i(row, _mm_setzero_si128())),
+          slices(_mm256_set_m128i(slice, slice)), rowLength(_mm256_set1_pd(block.size[0])),
           sliceLength(_mm256_set1_pd(static_cast<double>(block.size[0]) * block.size[1])) {
         for (int a = 0; a < 3; ++a) {
             const double greatest = static_cast<double>(block.size[a] - 1);
@@ -103,9 +105,9 @@ __m256d heldValues(const BlockLanes& block, const FourPlaces& p) {
     return mixedLanes(near, far, t[2]);
 }
 
-/// The two values along i of rows `at` and `at` + one row, mixed; then mixed along j. Both rows in one gather.
-__m256d mixedRows(const BlockLanes& block, __m128i at, const __m256d* t) {
-    const __m256i both = _mm256_set_m128i(_mm_add_epi32(at, block.row), at);
+/// The two values along i of two neighbouring rows, mixed; then mixed along j. @param both  the pairs' numbers, four of each
+/// row: both rows come in one gather.
+__m256d mixedRows(const BlockLanes& block, __m256i both, const __m256d* t) {
     const __m256i pairs = _mm256_i32gather_epi32(block.pairs, both, 2);
     const __m256i first = _mm256_srai_epi32(_mm256_slli_epi32(pairs, 16), 16);
     const __m256i step = _mm256_sub_epi32(_mm256_srai_epi32(pairs, 16), first);
@@ -116,8 +118,9 @@ __m256d mixedRows(const BlockLanes& block, __m128i at, const __m256d* t) {
                       mixed(_mm256_extracti128_si256(first, 1), _mm256_extracti128_si256(step, 1)), t[1]);
 }
 
-/// The values of places that are well inside. Whole numbers of voxels are exact in doubles.
-__m256d innerValues(const BlockLanes& block, const FourPlaces& p) {
+/// The values of places that are well inside. Whole numbers of voxels are exact in doubles. Inlined always: called three times,
+/// GCC would not, and the places would go through memory (a tenth of a slab's time).
+[[gnu::always_inline]] inline __m256d innerValues(const BlockLanes& block, const FourPlaces& p) {
     __m256d whole[3], t[3];
     for (int a = 0; a < 3; ++a) {
         whole[a] = _mm256_floor_pd(p.c[a]);
@@ -126,7 +129,8 @@ __m256d innerValues(const BlockLanes& block, const FourPlaces& p) {
     const __m128i at = _mm256_cvttpd_epi32(
         _mm256_add_pd(whole[0], _mm256_add_pd(_mm256_mul_pd(whole[1], block.rowLength),
                                               _mm256_mul_pd(whole[2], block.sliceLength))));
-    return mixedLanes(mixedRows(block, at, t), mixedRows(block, _mm_add_epi32(at, block.slice), t), t[2]);
+    const __m256i near = _mm256_add_epi32(_mm256_broadcastsi128_si256(at), block.besides);
+    return mixedLanes(mixedRows(block, near, t), mixedRows(block, _mm256_add_epi32(near, block.slices), t), t[2]);
 }
 
 /// Writes as many of the four as there are left.
@@ -178,20 +182,36 @@ void insideRow(const VoxelBlock& block, const VoxelRow& row, const OutsideRule& 
     }
 }
 
+constexpr int kMostHalf = 255; // 100 mm on either side in steps of 0.4 mm
+
+/// From the middle plane to each, three numbers apiece: read again for every four places.
+struct WaysToPlanes {
+    double way[3 * (2 * kMostHalf + 1)];
+
+    explicit WaysToPlanes(const SlabPlanes& planes) {
+        double* next = way;
+        for (int k = -planes.half; k <= planes.half; ++k)
+            for (int a = 0; a < 3; ++a)
+                *next++ = static_cast<double>(k) * planes.step[a];
+    }
+};
+
 void slabRow(const VoxelBlock& block, const VoxelRow& row, const SlabPlanes& planes, const OutsideRule& outside,
              int first, int end, float* out) {
-    if (!fits(block)) {
+    if (!fits(block) || planes.half > kMostHalf) {
         kTrilinearRows.slab(block, row, planes, outside, first, end, out);
         return;
     }
     const BlockLanes lanes(block, outside.toleranceVoxels);
     const __m256d beyond = _mm256_set1_pd(outside.value), one = _mm256_set1_pd(1.0);
+    const WaysToPlanes ways(planes);
     for (int n = first; n < end; n += 4) {
         const FourPlaces middle = placesOnRow(row, n);
         const auto onPlane = [&](int k) {
+            const double* const way = ways.way + 3 * (k + planes.half);
             FourPlaces p;
             for (int a = 0; a < 3; ++a)
-                p.c[a] = _mm256_add_pd(middle.c[a], _mm256_set1_pd(static_cast<double>(k) * planes.step[a]));
+                p.c[a] = _mm256_add_pd(middle.c[a], _mm256_broadcast_sd(way + a));
             return p;
         };
         __m256d sum = _mm256_setzero_pd(), count = sum, greatest = beyond;
@@ -199,8 +219,10 @@ void slabRow(const VoxelBlock& block, const VoxelRow& row, const SlabPlanes& pla
         const bool inner = wellInside(lanes, onPlane(-planes.half)) && wellInside(lanes, onPlane(planes.half));
         for (int k = -planes.half; inner && k <= planes.half; ++k) {
             const __m256d values = innerValues(lanes, onPlane(k));
-            sum = _mm256_add_pd(sum, values);
-            greatest = _mm256_max_pd(greatest, values);
+            if (planes.maximum)
+                greatest = _mm256_max_pd(greatest, values);
+            else
+                sum = _mm256_add_pd(sum, values);
         }
         if (inner)
             count = _mm256_set1_pd(2 * planes.half + 1);

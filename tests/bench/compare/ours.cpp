@@ -12,6 +12,7 @@
 #include "tests/bench/compare/large_block.h"
 
 #include <algorithm>
+#include <span>
 #include <stdexcept>
 
 namespace gauge::bench {
@@ -22,7 +23,7 @@ template <class T> T valueOf(core::Result<T> result) {
     return std::move(*result);
 }
 
-double meanOf(const std::vector<float>& values) {
+double meanOf(std::span<const float> values) {
     double sum = 0.0;
     for (const float v : values)
         sum += v;

@@ -46,9 +46,12 @@ Word fullWordAbove(const float* values, float level) {
     Word word = 0;
     for (int line = 0; line < 64; line += 16)
         _mm_prefetch(reinterpret_cast<const char*>(reinterpret_cast<std::uintptr_t>(values) + sizeof(float) * (kAhead + line)), _MM_HINT_T0);
-    for (int part = 0; part < 16; ++part) {
-        const __m128 above = _mm_cmpgt_ps(_mm_loadu_ps(values + 4 * part), threshold);
-        word |= static_cast<Word>(static_cast<unsigned>(_mm_movemask_ps(above))) << (4 * part);
+    for (int part = 0; part < 4; ++part) {
+        const auto above = [&](int four) {
+            return _mm_castps_si128(_mm_cmpgt_ps(_mm_loadu_ps(values + 16 * part + 4 * four), threshold));
+        };
+        const __m128i low = _mm_packs_epi32(above(0), above(1)), high = _mm_packs_epi32(above(2), above(3));
+        word |= static_cast<Word>(static_cast<unsigned>(_mm_movemask_epi8(_mm_packs_epi16(low, high)))) << (16 * part);
     }
     return word;
 }

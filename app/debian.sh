@@ -12,7 +12,7 @@ readonly TEST_PACKAGES=(
     postgresql
     xvfb xauth libgl1-mesa-dri
     libgtest-dev libgmock-dev librapidcheck-dev libvalijson-dev fonts-dejavu-core
-    dicom3tools libgdcm-tools poppler-utils python3-numpy python3-scipy python3-skimage python3-pydicom python3-pil python3-gdcm
+    dcmtk dicom3tools libgdcm-tools poppler-utils python3-numpy python3-scipy python3-skimage python3-pydicom python3-pil python3-gdcm
 )
 
 # Prints those of the named packages that are not installed.

@@ -124,6 +124,7 @@ QLineEdit* SettingsDialog::addPath(QFormLayout& form, const QString& label, cons
         emit line->editingFinished();
     });
     auto* row = new QHBoxLayout;
+    row->setSpacing(6);
     row->addWidget(line, 1);
     row->addWidget(browse);
     auto* words = new QLabel(label);

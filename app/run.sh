@@ -30,7 +30,7 @@ install_missing "${BUILD_PACKAGES[@]}" "${WINDOW_PACKAGES[@]}"
 
 folder=${build:-$PWD/build/run}
 mkdir -p "$folder"
-cmake -S . -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBUILD_TESTING=OFF -DGAUGE_WARNINGS_AS_ERRORS=OFF -DGAUGE_PCH=ON \
+cmake -S . -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE=Release -DBUILD_TESTING=OFF -DGAUGE_WARNINGS_AS_ERRORS=OFF -DGAUGE_PCH=ON -DGAUGE_UNITY=ON \
     >"$folder/configure.log" 2>&1 || { cat "$folder/configure.log" >&2; exit 1; }
 cmake --build "$folder" -j "$(nproc)"
 program=$folder/app/ostium-gauge

@@ -102,7 +102,7 @@ void Session::measure() {
          landing = record().landing](const core::WorkContext& work) {
             return measureWithLandings(engine, volume, marks, landing, work);
         },
-        [this](core::Result<core::AppendageMeasurement> result) { measured(std::move(result)); });
+        [this](core::Result<core::AppendageMeasurement> result) { measured(std::move(result)); }, JobRunner::Begin::AfterPainting);
 }
 
 void Session::measured(core::Result<core::AppendageMeasurement> result) {

@@ -113,6 +113,9 @@ void ViewPlanner::refresh() {
             auto plans = core::planSections(record, *measurement, planned.surface.get(), options, {work.stop, {}});
             if (!plans) return tl::make_unexpected(plans.error());
             planned.plans = std::move(*plans);
+            if (const auto& made = planned.surface)
+                if (auto seen = core::Silhouettes::make(made->mesh, made->beyondOstium, core::roomFromPatient(options.turn)))
+                    planned.silhouettes = std::move(*seen);
             return planned;
         },
         [this](core::Result<Planned> planned) { take(std::move(planned)); });
@@ -131,10 +134,7 @@ void ViewPlanner::take(core::Result<Planned> planned) {
     m_plans = std::move(planned->plans);
     m_surface = std::move(planned->surface);
     m_surfaceIsNew = false;
-    m_silhouettes.reset();
-    if (m_surface)
-        if (auto made = core::Silhouettes::make(m_surface->mesh, m_surface->beyondOstium, core::roomFromPatient(m_options.turn)))
-            m_silhouettes = std::move(*made);
+    m_silhouettes = std::move(planned->silhouettes);
     recordValues();
     emit changed();
 }

@@ -49,6 +49,7 @@ private:
     struct Planned {
         std::vector<core::SectionPlan> plans;
         std::shared_ptr<const core::AppendageSurface> surface;
+        std::optional<core::Silhouettes> silhouettes;
     };
     void refresh();
     void take(core::Result<Planned> planned);

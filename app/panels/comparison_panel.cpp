@@ -93,7 +93,10 @@ ComparisonPanel::ComparisonPanel(Answers& answers, ViewState& state, QWidget* pa
     connect(m_table, &ComparisonTable::currentChanged, this, &ComparisonPanel::refreshConfirm);
     connect(&answers, &Answers::changed, this, &ComparisonPanel::refresh);
     Session& session = answers.session();
-    connect(&session, &Session::workChanged, this, &ComparisonPanel::refresh);
+    connect(&session, &Session::workChanged, this, [this] {
+        m_model.setMeasuring(m_answers.session().isMeasuring());
+        refreshConfirm();
+    });
     connect(&session, &Session::measurementChanged, this, &ComparisonPanel::refresh);
     connect(&session, &Session::imagesChanged, this, &ComparisonPanel::refresh);
     connect(&session, &Session::landingChanged, this, [this] {

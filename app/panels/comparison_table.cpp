@@ -2,13 +2,13 @@
 
 #include "app/drawing/palette.h"
 
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QScrollBar>
 #include <QStyledItemDelegate>
-#include <QTimer>
 #include <algorithm>
 
 namespace gauge::app {
@@ -185,8 +185,8 @@ ComparisonTable::ComparisonTable(ComparisonModel& model, QWidget* parent)
     connect(m_cells->verticalScrollBar(), &QScrollBar::valueChanged, m_names->verticalScrollBar(), &QScrollBar::setValue);
     connect(m_names->verticalScrollBar(), &QScrollBar::valueChanged, m_cells->verticalScrollBar(), &QScrollBar::setValue);
     connect(m_cells, &QTableView::doubleClicked, this, &ComparisonTable::jumpRequested);
-    connect(&model, &QAbstractItemModel::modelReset, this, &ComparisonTable::fit);
-    connect(&model, &QAbstractItemModel::dataChanged, this, &ComparisonTable::fit);
+    connect(&model, &QAbstractItemModel::modelReset, this, &ComparisonTable::fitLater);
+    connect(&model, &QAbstractItemModel::dataChanged, this, &ComparisonTable::fitLater);
     const auto watchSelection = [this] {
         connect(m_cells->selectionModel(), &QItemSelectionModel::currentChanged, this, &ComparisonTable::currentChanged);
     };
@@ -210,6 +210,7 @@ bool ComparisonTable::eventFilter(QObject* watched, QEvent* event) {
 void ComparisonTable::fit() {
     if (m_fitting) return;
     m_fitting = true;
+    m_isUnfit = false;
     const QFont base = m_cells->font();
     int names = 0;
     for (int row = 0; row < m_model.rowCount(); ++row)
@@ -259,8 +260,15 @@ void ComparisonTable::fit() {
     m_fitting = false;
 }
 
+/// Before the next painting, once for however many changes there are until then.
 void ComparisonTable::fitLater() {
-    QTimer::singleShot(0, this, &ComparisonTable::fit);
+    m_isUnfit = true;
+    QCoreApplication::postEvent(this, new QEvent(QEvent::LayoutRequest));
+}
+
+bool ComparisonTable::event(QEvent* event) {
+    if (event->type() == QEvent::LayoutRequest && m_isUnfit) fit();
+    return QWidget::event(event);
 }
 
 void ComparisonTable::resizeEvent(QResizeEvent* event) {

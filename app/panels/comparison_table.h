@@ -26,6 +26,7 @@ signals:
     void currentChanged();
 
 protected:
+    bool event(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
 
@@ -37,6 +38,7 @@ private:
     QTableView* m_names;
     QTableView* m_cells;
     bool m_fitting = false;
+    bool m_isUnfit = false; ///< a fitLater() is to come
 };
 
 } // namespace gauge::app

@@ -30,6 +30,18 @@ std::pair<QString, QColor> signOf(Kind kind) {
     return {QString(), tone::soft};
 }
 
+/// Only where it differs: a style sheet is costly to take up.
+void takeUpStyle(QWidget& widget, const QString& style) {
+    if (widget.styleSheet() != style) widget.setStyleSheet(style);
+}
+
+/// Keeps its place while it is hidden, so that the line neither wraps its text anew nor moves what stands above it.
+void keepPlace(QWidget& widget) {
+    QSizePolicy policy = widget.sizePolicy();
+    policy.setRetainSizeWhenHidden(true);
+    widget.setSizePolicy(policy);
+}
+
 } // namespace
 
 MessageLine::MessageLine(Session& session, QWidget* parent)
@@ -57,6 +69,8 @@ MessageLine::MessageLine(Session& session, QWidget* parent)
     layout->addWidget(m_progress);
     layout->addWidget(m_cancel);
     setMinimumHeight(36);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_work, m_progress, m_cancel})
+        keepPlace(*part);
 
     connect(m_cancel, &QToolButton::clicked, &session, &Session::cancel);
     connect(&session, &Session::messageChanged, this, &MessageLine::refresh);
@@ -91,8 +105,8 @@ void MessageLine::refresh() {
                                                    m_session.document().imagesFolder()});
     m_text->setText(message.text);
     const QString style = QStringLiteral("color: %1;").arg(colour.name());
-    m_sign->setStyleSheet(style + QStringLiteral("font-weight: bold;"));
-    m_text->setStyleSheet(message.kind == Kind::Error || message.kind == Kind::Warning ? style : QString());
+    takeUpStyle(*m_sign, style + QStringLiteral("font-weight: bold;"));
+    takeUpStyle(*m_text, message.kind == Kind::Error || message.kind == Kind::Warning ? style : QString());
     m_work->setText(m_session.isLoading() ? tr("Loading") : tr("Measuring"));
     m_work->setVisible(working);
     m_progress->setVisible(working);

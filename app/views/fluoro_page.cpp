@@ -258,8 +258,11 @@ void FluoroPage::setBelow(QWidget* widget) {
 }
 
 void FluoroPage::refreshText() {
-    if (m_session.isPlaneMoving() && !isVisible()) return;
     emit anglesShown(m_view->evidence().isEmpty() ? std::nullopt : anglesOf(m_view->player().frame()));
+    m_upToDate.want();
+}
+
+void FluoroPage::bringUpToDate() {
     refreshRadiograph();
     if (m_view->evidence().isEmpty()) {
         m_words->setText(paragraph(m_session.hasCase() ? tr("There is no X-ray run in this case.") : tr("Nothing is open.")));

@@ -5,11 +5,12 @@
 #pragma once
 
 #include "app/document/evidence_images.h"
-#include "core/record/picture_readings.h"
 #include "app/models/view_state.h"
 #include "app/views/cine_view.h"
 #include "app/views/radiograph_view.h"
+#include "app/views/when_shown.h"
 #include "core/fluoro/width_comparison.h"
+#include "core/record/picture_readings.h"
 
 #include <QActionGroup>
 #include <QWidget>
@@ -49,6 +50,7 @@ private:
     void makeActions();
     void refreshRuns();
     void refreshText();
+    void bringUpToDate();
     void goToPlace();
     void drawOutlines(QPainter& painter, const QTransform& screen) const;
     void drawPlannedSize(QPainter& painter, const QTransform& screen) const;
@@ -76,6 +78,7 @@ private:
     QSplitter* m_split;
     QList<QAction*> m_actions;
     QActionGroup* m_roles;
+    WhenShown m_upToDate{*this, [this] { bringUpToDate(); }};
 };
 
 } // namespace gauge::app

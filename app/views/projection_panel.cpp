@@ -200,7 +200,7 @@ void ProjectionPanel::setSection(const std::string& section) {
     refresh();
 }
 
-void ProjectionPanel::refresh() {
+void ProjectionPanel::bringUpToDate() {
     if (!m_planner.plan(m_section) && !m_planner.plans().empty()) m_section = m_planner.plans().front().section;
     m_sections->setCurrentIndex(m_sections->findData(QString::fromStdString(m_section)));
     m_sections->setEnabled(m_planner.plans().size() > 1);

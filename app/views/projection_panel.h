@@ -8,6 +8,7 @@
 
 #include "app/document/view_planner.h"
 #include "app/views/projection_chart.h"
+#include "app/views/when_shown.h"
 #include "core/fluoro/c_arm_place.h"
 
 #include <QAction>
@@ -59,7 +60,8 @@ private:
     QWidget* makeTable();
     void layOut(QWidget* words);
     void connectRadiograph();
-    void refresh();
+    void refresh() { m_upToDate.want(); }
+    void bringUpToDate();
     void refreshWords();
     void refreshTable();
     /// Turns the C-arm to the view chosen last, else to the first working view, unless it was turned by hand.
@@ -87,6 +89,7 @@ private:
     QList<QAction*> m_actions;
     std::vector<Row> m_rows;
     std::optional<core::CArmAngles> m_fluoroscopy, m_pointer;
+    WhenShown m_upToDate{*this, [this] { bringUpToDate(); }};
 };
 
 } // namespace gauge::app

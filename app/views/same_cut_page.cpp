@@ -442,8 +442,7 @@ std::optional<core::DifferenceSplit> SameCutPage::split(const core::Result<core:
     return *made;
 }
 
-void SameCutPage::refresh() {
-    if (m_session.isPlaneMoving() && !isVisible()) return;
+void SameCutPage::bringUpToDate() {
     const int chosen = m_places->currentIndex();
     m_places->clear();
     for (const auto& [kind, mark] : m_session.record().marks)

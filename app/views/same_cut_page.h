@@ -6,6 +6,7 @@
 #include "app/drawing/marks_drawing.h"
 #include "app/models/view_state.h"
 #include "app/views/cine_view.h"
+#include "app/views/when_shown.h"
 #include "core/echo/probe_pose.h"
 #include "core/echo/same_cut.h"
 #include "core/echo/view_coordinates.h"
@@ -61,7 +62,8 @@ public:
 
 private:
     class CutView;
-    void refresh();
+    void refresh() { m_upToDate.want(); }
+    void bringUpToDate();
     void refreshViews();
     void goToPlace();
     QString mostMarked() const;
@@ -85,6 +87,7 @@ private:
     CutView* m_cut;
     DifferenceBar* m_bar;
     QLabel* m_words;
+    WhenShown m_upToDate{*this, [this] { bringUpToDate(); }};
 };
 
 } // namespace gauge::app

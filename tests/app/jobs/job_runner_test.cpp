@@ -125,3 +125,59 @@ TEST(JobRunner, GoesAtOnceWhenNothingRuns) {
     JobRunner::letEnd(std::move(runner));
     EXPECT_FALSE(left);
 }
+
+namespace {
+
+/// Starts work that notes what was done before it began.
+void startAfterPainting(JobRunner& runner, std::vector<std::string>& done) {
+    runner.start<int>(
+        [](const core::WorkContext& work) -> core::Result<int> {
+            if (work.stopped()) return core::failure(core::ErrorCode::Cancelled, "Stopped.");
+            return 1;
+        },
+        [&done](core::Result<int> result) { done.push_back(result ? "result" : "cancelled"); }, JobRunner::Begin::AfterPainting);
+}
+
+} // namespace
+
+TEST(JobRunner, LetsWhatIsOnScreenBePaintedFirst) {
+    JobRunner runner;
+    std::atomic<bool> painted = false, early = false;
+    int answer = 0;
+    runner.start<int>(
+        [&](const core::WorkContext&) -> core::Result<int> {
+            early = !painted;
+            return 42;
+        },
+        [&](core::Result<int> result) { answer = result.value_or(-1); }, JobRunner::Begin::AfterPainting);
+    EXPECT_TRUE(runner.isRunning()) << "whoever asks is told of it at once";
+    QThread::msleep(20);
+    QMetaObject::invokeMethod(&runner, [&] { painted = true; }, Qt::QueuedConnection);
+    ASSERT_TRUE(waitUntil([&] { return answer == 42; }));
+    EXPECT_FALSE(early);
+}
+
+TEST(JobRunner, CancelledBeforeItBeganItStillTellsSo) {
+    JobRunner runner;
+    std::vector<std::string> done;
+    startAfterPainting(runner, done);
+    runner.cancel();
+    ASSERT_TRUE(waitUntil([&] { return !runner.isRunning(); }));
+    EXPECT_EQ(done.size(), 1U);
+}
+
+TEST(JobRunner, DroppedBeforeItBeganItNeverBegins) {
+    JobRunner runner;
+    std::vector<std::string> done;
+    int finished = 0;
+    QObject::connect(&runner, &JobRunner::finished, [&] { ++finished; });
+    startAfterPainting(runner, done);
+    runner.drop();
+    EXPECT_FALSE(runner.isRunning());
+    EXPECT_EQ(finished, 1);
+    startAfterPainting(runner, done);
+    startAfterPainting(runner, done); // the newest wins here too
+    ASSERT_TRUE(waitUntil([&] { return !runner.isRunning(); }));
+    EXPECT_EQ(done, std::vector<std::string>{"result"});
+    EXPECT_EQ(finished, 3);
+}

@@ -268,6 +268,11 @@ TEST_F(Manners, WithoutNamesNothingTellsWhoItIs) {
 TEST_F(Manners, TheTitleMarksWhatTheCaseFileDoesNotHold) {
     QTemporaryDir folder;
     open();
+    const auto planned = [this] { // recorded when they come, which is a change, too
+        const auto& values = window.session().record().values;
+        return std::any_of(values.begin(), values.end(), [](const auto& value) { return value.group == core::kProjectionValues; });
+    };
+    ASSERT_TRUE(waitUntil(planned));
     ASSERT_TRUE(window.session().saveCase(folder.filePath("first.case.json")));
     QCoreApplication::processEvents();
     EXPECT_FALSE(window.isWindowModified());
@@ -291,6 +296,26 @@ TEST_F(Manners, TheStartPageLeavesTheRoomToItselfAndGoesWithTheFirstCase) {
         if (part->minimumSizeHint().width() > 500)
             widths += QStringLiteral("%1 '%2' %3\n").arg(part->metaObject()->className(), part->objectName()).arg(part->minimumSizeHint().width());
     EXPECT_LE(window.minimumSizeHint().width(), 1280) << "a small screen must hold the window\n" << widths.toStdString();
+}
+
+TEST_F(Manners, NothingMovesWhenMeasuringBegins) {
+    open();
+    QCoreApplication::processEvents();
+    const auto places = [this] {
+        std::vector<std::pair<QString, QRect>> all;
+        for (const QWidget* part : {static_cast<const QWidget*>(window.findChild<MessageLine*>()), static_cast<const QWidget*>(&window.shelf())})
+            all.emplace_back(part->metaObject()->className(), part->geometry());
+        for (const auto* label : window.findChild<MessageLine*>()->findChildren<QLabel*>(QStringLiteral("messageText")))
+            all.emplace_back(QStringLiteral("its text"), label->geometry());
+        return all;
+    };
+    const auto before = places();
+    ASSERT_EQ(before.size(), 3U);
+    window.session().confirmOstium();
+    window.session().releaseOstium();
+    ASSERT_TRUE(window.session().isMeasuring());
+    QCoreApplication::sendPostedEvents();
+    EXPECT_EQ(places(), before);
 }
 
 TEST_F(Manners, ACaseCanBeginWithoutImages) {

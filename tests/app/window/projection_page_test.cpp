@@ -178,6 +178,7 @@ TEST_F(ProjectionPage, TheSimulatedRadiographStandsAtTheChosenView) {
     ASSERT_TRUE(fixture::waitUntil([&] { return panel.radiograph()->isSharp(); }));
     // Another panel, as after the case was opened again.
     ProjectionPanel again(session, planner, ProjectionPanel::Extent::Whole);
+    show(again);
     EXPECT_EQ(again.radiograph()->angles(), chosen()[0].angles);
 }
 

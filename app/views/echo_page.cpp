@@ -52,7 +52,7 @@ std::vector<std::string> momentsOf(const core::CaseRecord& record) {
 
 EchoPage::EchoPage(Session& session, ViewState& state, EvidenceImages& images, QWidget* parent)
     : QWidget(parent), m_session(session), m_state(state), m_roles(new QActionGroup(this)), m_moments(new WrappingRow),
-      m_grid(new QGridLayout), m_instruction(new QLabel(this)), m_dial(new AngleDial(this)) {
+      m_upper(new QVBoxLayout), m_grid(new QGridLayout), m_instruction(new QLabel(this)), m_dial(new AngleDial(this)) {
     setObjectName("page");
     m_instruction->setWordWrap(true);
     m_instruction->setContentsMargins(10, 4, 10, 4);
@@ -80,13 +80,13 @@ EchoPage::EchoPage(Session& session, ViewState& state, EvidenceImages& images, Q
         }
     }
     auto* top = new QWidget(this);
-    auto* upper = new QVBoxLayout(top);
-    upper->setContentsMargins(0, 0, 0, 0);
-    upper->setSpacing(0);
-    upper->addLayout(m_moments);
-    upper->addLayout(tools);
-    upper->addWidget(m_instruction);
-    upper->addLayout(m_grid, 1);
+    top->setLayout(m_upper);
+    m_upper->setContentsMargins(0, 0, 0, 0);
+    m_upper->setSpacing(0);
+    m_upper->addLayout(m_moments);
+    m_upper->addLayout(tools);
+    m_upper->addWidget(m_instruction);
+    m_upper->addLayout(m_grid, 1);
     auto* split = new QSplitter(Qt::Vertical, this);
     split->setChildrenCollapsible(false);
     split->addWidget(top);
@@ -236,6 +236,15 @@ void EchoPage::placeViews() {
         ++place;
     }
     setFocusProxy(m_views[m_active]);
+}
+
+/// That of two views beside each other: four in a row, where there was room for them, must not keep the window wide.
+QSize EchoPage::minimumSizeHint() const {
+    const QSize asPlaced = QWidget::minimumSizeHint();
+    int least = std::max(2 * m_views.front()->minimumSizeHint().width() + m_grid->spacing(), m_dial->minimumSizeHint().width());
+    for (int i = 0; i < m_upper->count(); ++i)
+        if (m_upper->itemAt(i) != m_grid) least = std::max(least, m_upper->itemAt(i)->minimumSize().width());
+    return {std::min(asPlaced.width(), least), asPlaced.height()};
 }
 
 void EchoPage::resizeEvent(QResizeEvent* event) {

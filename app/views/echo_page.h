@@ -19,6 +19,7 @@
 
 class QGridLayout;
 class QLabel;
+class QVBoxLayout;
 
 namespace gauge::app {
 
@@ -41,6 +42,7 @@ public:
     QString instruction() const;
 
     bool eventFilter(QObject* watched, QEvent* event) override;
+    QSize minimumSizeHint() const override;
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -75,6 +77,7 @@ private:
     QList<QAction*> m_actions;
     QActionGroup* m_roles;
     WrappingRow* m_moments;
+    QVBoxLayout* m_upper;
     QGridLayout* m_grid;
     QLabel* m_instruction;
     AngleDial* m_dial;

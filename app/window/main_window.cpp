@@ -32,12 +32,9 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
-#include <cmath>
 
 namespace gauge::app {
 namespace {
-
-constexpr double kLeastRightPx = 432.0; // with the usual letters
 
 QString droppedPath(const QMimeData& data) {
     for (const QUrl& url : data.urls())
@@ -65,9 +62,12 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     makePages();
     m_body = new QSplitter(Qt::Horizontal);
     m_leftSide = makeLeft();
+    auto* right = makeRight();
+    for (QWidget* side : {m_leftSide, right})
+        side->hide(); // from the first: the window is not to be made wide enough for them beside the start page
     m_body->addWidget(m_leftSide);
     m_body->addWidget(m_shelf);
-    m_body->addWidget(makeRight());
+    m_body->addWidget(right);
     m_body->setStretchFactor(1, 1);
     m_body->setChildrenCollapsible(false);
     m_body->setSizes({262, 678, 500});
@@ -94,6 +94,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     setHelpTopics();
     makeMenus();
     connectSession();
+    setLeastWidths();
     restorePlaces();
     connectStart();
     refreshOpen();
@@ -162,7 +163,6 @@ QWidget* MainWindow::makeLeft() {
 QWidget* MainWindow::makeRight() {
     m_right = new QSplitter(Qt::Vertical);
     m_right->setChildrenCollapsible(false);
-    m_right->setMinimumWidth(static_cast<int>(std::lround(kLeastRightPx * textScale())));
     m_values = new ComparisonPanel(m_answers, m_state);
     m_decision = new DecisionTabs(m_answers);
     m_right->addWidget(m_values);

@@ -135,6 +135,7 @@ private:
     void useTheme(const QString& setting);
     void useTextSize(int percent);
     bool mayLeaveCase();
+    void setLeastWidths();
     void restorePlaces();
     void keepPlaces();
 

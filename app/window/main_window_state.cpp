@@ -13,8 +13,10 @@
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QMenuBar>
+#include <QScreen>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <cmath>
 
 namespace gauge::app {
 
@@ -62,6 +64,15 @@ void MainWindow::useTheme(const QString& setting) {
 void MainWindow::useTextSize(int percent) {
     setTextScale(percent / 100.0);
     applyTheme(*qApp, themeFrom(m_settings.theme()));
+    setLeastWidths();
+}
+
+/// What the editors of the course, and the tables at the right, need at the letters of now: with the usual ones the window fits 1280
+/// pixels in every language, with the largest 1600.
+void MainWindow::setLeastWidths() {
+    constexpr double kLeastCoursePx = 510.0, kLeastRightPx = 418.0; // with the usual letters
+    m_shelf->entry(Page::Course)->widget->setMinimumWidth(static_cast<int>(std::lround(kLeastCoursePx * textScale())));
+    m_right->setMinimumWidth(static_cast<int>(std::lround(kLeastRightPx * textScale())));
 }
 
 /// Work that is kept is offered again; only what nothing keeps is asked about.
@@ -103,7 +114,7 @@ void MainWindow::showSettings() {
 }
 
 void MainWindow::restorePlaces() {
-    resize(1440, 900);
+    resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
     restoreGeometry(m_settings.windowGeometry());
     for (QSplitter* splitter : {m_body, m_left, m_right})
         splitter->setObjectName(splitter == m_body ? "body" : splitter == m_left ? "left" : "right");

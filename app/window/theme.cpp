@@ -148,7 +148,7 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus { border-color: @soft; }
 QComboBox QAbstractItemView { background: @raised; color: @text; selection-background-color: @hover; selection-color: @text; }
 QTabWidget::pane { border: none; }
 QTabBar { qproperty-drawBase: 0; }
-QTabBar::tab { background: transparent; color: @soft; padding: 6px 12px; border-bottom: 2px solid transparent; }
+QTabBar::tab { background: transparent; color: @soft; padding: 6px 9px; border-bottom: 2px solid transparent; }
 QTabBar::tab:selected { color: @text; border-bottom-color: @text; }
 QTabBar::tab:focus { color: @text; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }

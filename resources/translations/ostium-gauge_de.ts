@@ -3207,7 +3207,7 @@
     </message>
     <message>
         <source>Typed readings</source>
-        <translation>Eingetippte Messungen</translation>
+        <translation>Eingetippt</translation>
     </message>
     <message>
         <source>Stasis</source>
@@ -3215,7 +3215,7 @@
     </message>
     <message>
         <source>Release check</source>
-        <translation>Prüfung vor der Freigabe</translation>
+        <translation>Freigabeprüfung</translation>
     </message>
     <message>
         <source>Scores</source>

@@ -65,6 +65,22 @@ void drawByKeys(app::CineView& view, int halfPx, bool upright) {
 
 } // namespace
 
+TEST(EchoPage, FourViewsInARowDoNotKeepTheWindowWide) {
+    Pages pages;
+    pages.session.document().push(std::make_unique<app::ChangeProbeAngle>(pages.session.document(), "2.25.203", 135.0));
+    app::EchoPage page(pages.session, pages.state, pages.images);
+    page.resize(1300, 800);
+    page.show();
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(page.views()[3]->isVisible());
+    EXPECT_EQ(page.views()[3]->y(), page.views()[0]->y()) << "there is room for all four beside each other";
+    EXPECT_LT(page.minimumSizeHint().width(), 500);
+    page.resize(500, 800);
+    QCoreApplication::processEvents();
+    EXPECT_GT(page.views()[3]->y(), page.views()[0]->y());
+    EXPECT_LE(page.views()[3]->mapTo(&page, QPoint(page.views()[3]->width(), 0)).x(), 500);
+}
+
 TEST(EchoPage, OnePassMeasuresTheFourViewsFromTheKeyboard) {
     Pages pages;
     pages.session.document().push(std::make_unique<app::ChangeProbeAngle>(pages.session.document(), "2.25.203", 135.0));

@@ -54,8 +54,11 @@ TEST_P(Layout, OfTheStartPageHolds) {
 
 TEST_P(Layout, OfEveryPageHolds) {
     MainWindow window;
-    show(window);
+    show(window, GetParam().textScale > 1.0 ? QSize(1440, 900) : QSize(1280, 800));
     openAndMeasure(window.session());
+    QCoreApplication::processEvents();
+    const int widest = GetParam().textScale > 1.0 ? 1600 : 1280;
+    EXPECT_LE(window.minimumSizeHint().width(), widest) << "of a small screen; with the largest letters, of a usual one";
     for (const PageShelf::Entry& entry : window.shelf().entries()) {
         window.state().setPage(entry.page);
         QCoreApplication::processEvents();
@@ -68,6 +71,7 @@ TEST_P(Layout, OfEveryPageHolds) {
         const QStringList pale = GetParam().isPlain() ? contrastFaultsOf(window) : QStringList();
         EXPECT_TRUE(pale.isEmpty()) << entry.title.toStdString() << ":\n" << said(pale);
     }
+    EXPECT_LE(window.width(), widest) << "after all pages";
 }
 
 TEST_P(Layout, OfTheSettingsHolds) {

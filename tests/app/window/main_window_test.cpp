@@ -74,6 +74,7 @@ TEST(MainWindow, StartsWithAWayOnAndTheCautions) {
     QString all;
     for (const auto* label : window.findChildren<QLabel*>())
         if (label->isVisible()) all += label->text() + '\n';
+    EXPECT_EQ(window.width(), 1280) << "no wider than asked for, though both sides come with the first case";
     EXPECT_TRUE(all.contains("not a medical device"));
     EXPECT_TRUE(all.contains("drop the folder on this window"));
     EXPECT_TRUE(cutOff(window).isEmpty()) << cutOff(window).join("; ").toStdString();

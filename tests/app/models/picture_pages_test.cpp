@@ -68,9 +68,11 @@ void drawByKeys(app::CineView& view, int halfPx, bool upright) {
 TEST(EchoPage, FourViewsInARowDoNotKeepTheWindowWide) {
     Pages pages;
     pages.session.document().push(std::make_unique<app::ChangeProbeAngle>(pages.session.document(), "2.25.203", 135.0));
-    app::EchoPage page(pages.session, pages.state, pages.images);
+    QWidget window; // only a page within another asks instead of forcing
+    window.resize(1300, 800);
+    app::EchoPage page(pages.session, pages.state, pages.images, &window);
     page.resize(1300, 800);
-    page.show();
+    window.show();
     QCoreApplication::processEvents();
     ASSERT_TRUE(page.views()[3]->isVisible());
     EXPECT_EQ(page.views()[3]->y(), page.views()[0]->y()) << "there is room for all four beside each other";

@@ -37,26 +37,28 @@ QString readingCell(const core::ExpectedReading& reading) {
              CardPanel::tr("%1 to %2").arg(mm(reading.interval95Mm.lo), mm(reading.interval95Mm.hi)));
 }
 
-QString headCell(const QString& text) {
-    return QStringLiteral("<th align='right'><small>%1</small></th>").arg(text.toHtmlEscaped());
+QString headCell(const QString& text, const char* align) {
+    return QStringLiteral("<th align='%1'><small>%2</small></th>").arg(QLatin1String(align), text.toHtmlEscaped());
 }
 
+/// A row for each reading, a column for each pressure: narrow enough for the panel, with words that stay whole.
 QString table(const core::RoomCard& card) {
-    const core::CardLine& first = card.lines.front();
-    QString html = QStringLiteral("<table cellspacing='0' cellpadding='3' width='100%'><tr>") +
-                   headCell(CardPanel::tr("Pressure")) + headCell(CardPanel::tr("Width itself")) +
-                   headCell(CardPanel::tr("2D echo, ellipse"));
-    html += headCell(CardPanel::tr("3D echo")) + headCell(CardPanel::tr("Fluoroscopy"));
-    for (const auto& [angle, reading] : first.echoByAngle)
-        html += headCell(CardPanel::tr("echo at %1°").arg(angle));
+    QString html = QStringLiteral("<table cellspacing='0' cellpadding='3' width='100%'><tr>") + headCell(CardPanel::tr("Pressure"), "left");
+    for (const core::CardLine& line : card.lines)
+        html += headCell(pressureWords(line.pressureMmHg), "right");
     html += QStringLiteral("</tr>");
-    for (const core::CardLine& line : card.lines) {
-        html += QStringLiteral("<tr><td align='right'><b>%1</b></td>").arg(pressureWords(line.pressureMmHg));
-        html += readingCell(line.width) + readingCell(line.echo2d) + readingCell(line.echo3d) + readingCell(line.fluoroscopy);
-        for (const auto& [angle, reading] : line.echoByAngle)
-            html += readingCell(reading);
+    const auto row = [&](const QString& name, const auto& readingOf) {
+        html += QStringLiteral("<tr>") + headCell(name, "left");
+        for (const core::CardLine& line : card.lines)
+            html += readingCell(readingOf(line));
         html += QStringLiteral("</tr>");
-    }
+    };
+    row(CardPanel::tr("Width itself"), [](const core::CardLine& line) { return line.width; });
+    row(CardPanel::tr("2D echo, ellipse"), [](const core::CardLine& line) { return line.echo2d; });
+    row(CardPanel::tr("3D echo"), [](const core::CardLine& line) { return line.echo3d; });
+    row(CardPanel::tr("Fluoroscopy"), [](const core::CardLine& line) { return line.fluoroscopy; });
+    for (const auto& [angle, reading] : card.lines.front().echoByAngle)
+        row(CardPanel::tr("echo at %1°").arg(angle), [deg = angle](const core::CardLine& line) { return line.echoByAngle.at(deg); });
     return html + QStringLiteral("</table>");
 }
 

@@ -3,13 +3,13 @@
 #include "app/commands/course_commands.h"
 #include "app/format/core_sentences.h"
 #include "app/panels/comparison_table.h"
+#include "app/panels/editor_parts.h"
 
 #include <QAction>
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QScrollArea>
 #include <QSplitter>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -68,11 +68,7 @@ ComparisonPanel::ComparisonPanel(Answers& answers, ViewState& state, QWidget* pa
     m_hint->setText(tr("Values ± standard uncertainty appear here, one column for each kind of evidence and moment, once the "
                        "appendage is measured on CT or echo, or a reading is typed in."));
     m_note->setContentsMargins(8, 6, 8, 8);
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidget(m_note);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* scroll = scrolled(m_note);
     scroll->setMinimumHeight(40);
     auto* parts = new QSplitter(Qt::Vertical, this);
     parts->setChildrenCollapsible(false);

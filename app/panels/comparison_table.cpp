@@ -45,15 +45,15 @@ QSize sizeOf(const std::vector<Line>& lines, int width) {
     return size;
 }
 
-/// Width that the lines want, each unwrapped up to the widest column.
-int wantedWidth(const std::vector<Line>& lines) {
+/// Width that the lines want, each unwrapped up to a column of width `widest`.
+int wantedWidth(const std::vector<Line>& lines, int widest = kWidestColumn) {
     int width = 0;
     for (const Line& line : lines) {
         const int whole = QFontMetrics(line.font).horizontalAdvance(line.text) + 2;
         int word = 0;
         for (const QString& part : line.text.split(QLatin1Char(' ')))
             word = std::max(word, QFontMetrics(line.font).horizontalAdvance(part) + 2);
-        width = std::max(width, std::max(word, std::min(whole, kWidestColumn - 2 * kMargin)));
+        width = std::max(width, std::max(word, std::min(whole, widest - 2 * kMargin)));
     }
     return width;
 }
@@ -174,6 +174,7 @@ ComparisonTable::ComparisonTable(ComparisonModel& model, QWidget* parent)
     m_names->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_names->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_cells->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_cells->setProperty("scrollsSideways", true); // one column for each kind of evidence and moment
     m_cells->setTabKeyNavigation(false);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -218,17 +219,19 @@ void ComparisonTable::fit() {
     names = std::min(names, std::max(120, width() / 3));
     m_names->setColumnWidth(0, names);
     m_names->setFixedWidth(names);
+    const int room = width() - names - m_cells->verticalScrollBar()->sizeHint().width();
+    const int widest = std::clamp(room / 2, kLeastColumn, kWidestColumn); // of two states that are compared, both are seen whole
     std::vector<int> widths;
     int sum = 0;
     for (int column = 1; column < m_model.columnCount(); ++column) {
-        int wanted = wantedWidth(headerLines(m_model, column, base));
+        int wanted = wantedWidth(headerLines(m_model, column, base), widest);
         for (int row = 0; row < m_model.rowCount(); ++row)
-            wanted = std::max(wanted, wantedWidth(cellLines(m_model.index(row, column), base)));
+            wanted = std::max(wanted, wantedWidth(cellLines(m_model.index(row, column), base), widest));
         widths.push_back(std::max(kLeastColumn, wanted + 2 * kMargin));
         sum += widths.back();
     }
     // What is left over is shared out.
-    const int left = width() - names - m_cells->verticalScrollBar()->sizeHint().width() - sum;
+    const int left = room - sum;
     m_cells->setColumnHidden(0, true);
     for (int column = 1; column < m_model.columnCount(); ++column) {
         m_names->setColumnHidden(column, true);

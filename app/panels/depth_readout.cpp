@@ -8,6 +8,7 @@
 
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
 
 namespace gauge::app {
 namespace {
@@ -83,6 +84,11 @@ QStringList DepthReadout::lines() const {
             text << line.words + QLatin1Char(' ') + line.value;
     }
     return text;
+}
+
+QSize DepthReadout::minimumSizeHint() const {
+    constexpr double kLeastPx = 272; // that words and value stand beside each other with the usual letters
+    return {static_cast<int>(std::lround(kLeastPx * labelScale())), 160};
 }
 
 void DepthReadout::paintEvent(QPaintEvent*) {

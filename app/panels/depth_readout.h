@@ -22,6 +22,7 @@ public:
     void setHover(std::optional<double> mm);
     /// What is written, line by line.
     QStringList lines() const;
+    QSize minimumSizeHint() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QScrollArea>
 #include <QStringList>
+#include <QVBoxLayout>
 #include <algorithm>
 
 namespace gauge::app {
@@ -19,6 +20,13 @@ QLabel* wrappedLabel(const QString& text, const char* name) {
 }
 
 QWidget* scrolled(QWidget* inner) {
+    if (!inner->layout()) { // words that change while nobody sees them: only a layout tells the area of it when it is shown
+        auto* holder = new QWidget;
+        auto* column = new QVBoxLayout(holder);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->addWidget(inner);
+        inner = holder;
+    }
     inner->setAutoFillBackground(true);
     auto* scroll = new QScrollArea;
     scroll->setWidget(inner);
@@ -43,11 +51,15 @@ EntryPicker::EntryPicker(const QString& accessibleName, const QString& add, cons
     auto* addButton = new QToolButton(this);
     addButton->setText(add);
     m_remove->setText(remove);
-    auto* layout = new QHBoxLayout(this);
+    // The box alone: an entry is told by its moment, which may be long.
+    auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_box, 1);
-    layout->addWidget(addButton);
-    layout->addWidget(m_remove);
+    layout->addWidget(m_box);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(addButton);
+    buttons->addWidget(m_remove);
+    buttons->addStretch(1);
+    layout->addLayout(buttons);
     connect(m_box, &QComboBox::activated, this, &EntryPicker::picked);
     connect(addButton, &QToolButton::clicked, this, &EntryPicker::addRequested);
     connect(m_remove, &QToolButton::clicked, this, &EntryPicker::removeRequested);

@@ -4,13 +4,13 @@
 #include "app/format/core_sentences.h"
 #include "app/format/quantity.h"
 #include "app/format/rich_text.h"
+#include "app/panels/editor_parts.h"
 #include "core/release/planned_seen.h"
 
 #include <QAction>
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QLabel>
-#include <QScrollArea>
 #include <QTextDocument>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -24,13 +24,6 @@ QString bold(const QString& text) {
 
 QString warningParagraph(const QString& text) {
     return QStringLiteral("<p style=\"color:%1\">%2 %3</p>").arg(tone::warning.name(), QString(QChar(0x26A0)), text.toHtmlEscaped());
-}
-
-/// A cell's lines, each of which may be broken before its uncertainty only.
-QString cellWords(const QString& text) {
-    QString words = text.toHtmlEscaped();
-    words.replace(QString(QChar(0x00A0)) + QChar(0x00B1), QStringLiteral(" ") + QChar(0x00B1));
-    return words.replace(QLatin1Char('\n'), QStringLiteral("<br>"));
 }
 
 } // namespace
@@ -56,10 +49,7 @@ SeatPanel::SeatPanel(Answers& answers, QWidget* parent)
     layout->addWidget(m_words);
     layout->addWidget(copy, 0, Qt::AlignLeft);
     layout->addStretch(1);
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidget(inner);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
+    auto* scroll = scrolled(inner);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);
@@ -94,25 +84,31 @@ QString SeatPanel::sizeWords() const {
     return text;
 }
 
+/// The size above its values: a column for it would make the table wider than the panel.
 QString SeatPanel::tableWords() const {
     QString text = QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"4\"><tr>");
-    for (int column = 0; column < m_model.columnCount(); ++column)
-        if (m_model.isUsed(column))
+    int columns = 0;
+    for (int column = SeatModel::Size + 1; column < m_model.columnCount(); ++column)
+        if (m_model.isUsed(column) && ++columns)
             text += QStringLiteral("<th align=\"left\" style=\"font-weight:normal;color:%1\">%2</th>")
                         .arg(tone::soft.name(), m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().toHtmlEscaped());
     text += QStringLiteral("</tr>");
     for (int row = 0; row < m_model.rowCount(); ++row) {
-        const bool chosen = m_model.index(row, 0).data(SeatModel::IsChosenRole).toBool();
-        text += QStringLiteral("<tr%1>").arg(chosen ? QStringLiteral(" bgcolor=\"%1\"").arg(tone::raised.name()) : QString());
-        for (int column = 0; column < m_model.columnCount(); ++column) {
+        const QModelIndex size = m_model.index(row, SeatModel::Size);
+        const QString begin = QStringLiteral("<tr%1>").arg(
+            size.data(SeatModel::IsChosenRole).toBool() ? QStringLiteral(" bgcolor=\"%1\"").arg(tone::raised.name()) : QString());
+        text += begin + QStringLiteral("<td colspan=\"%1\" style=\"border-top:1px solid %2\"><b>%3</b></td></tr>")
+                            .arg(QString::number(columns), tone::border.name(), cellHtml(size.data().toString()));
+        text += begin;
+        for (int column = SeatModel::Size + 1; column < m_model.columnCount(); ++column) {
             if (!m_model.isUsed(column)) continue;
             const QModelIndex cell = m_model.index(row, column);
-            const QString words = cellWords(cell.data().toString());
+            const QString words = cellHtml(cell.data().toString());
             const bool warning = cell.data(SeatModel::IsWarningRole).toBool();
-            text += QStringLiteral("<td valign=\"top\" style=\"border-top:1px solid %1\">%2</td>")
-                        .arg(tone::border.name(), warning ? QStringLiteral("<span style=\"color:%1\">%2 %3</span>")
-                                                                .arg(tone::warning.name(), QString(QChar(0x26A0)), words)
-                                                          : chosen && column == 0 ? QStringLiteral("<b>%1</b>").arg(words) : words);
+            text += QStringLiteral("<td valign=\"top\">%1</td>")
+                        .arg(warning ? QStringLiteral("<span style=\"color:%1\">%2 %3</span>")
+                                           .arg(tone::warning.name(), QString(QChar(0x26A0)), words)
+                                     : words);
         }
         text += QStringLiteral("</tr>");
     }

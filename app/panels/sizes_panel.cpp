@@ -5,6 +5,7 @@
 #include "app/format/decision_words.h"
 #include "app/format/sizing_sentences.h"
 #include "app/models/demo_charts.h"
+#include "app/panels/editor_parts.h"
 #include "app/panels/number_edit.h"
 #include "app/panels/sizes_table.h"
 
@@ -17,7 +18,6 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QScrollArea>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -76,11 +76,7 @@ SizesPanel::SizesPanel(Answers& answers, QWidget* parent)
     layout->addWidget(m_warnings);
     layout->addStretch(1);
 
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidget(inner);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* scroll = scrolled(inner);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(scroll);

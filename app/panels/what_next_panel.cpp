@@ -3,10 +3,10 @@
 #include "app/format/core_sentences.h"
 #include "app/format/decision_words.h"
 #include "app/format/sizing_sentences.h"
+#include "app/panels/editor_parts.h"
 
 #include <QLabel>
 #include <QProgressBar>
-#include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -58,11 +58,7 @@ WhatNextPanel::WhatNextPanel(Answers& answers, QWidget* parent) : QWidget(parent
     m_list->setSpacing(8);
     whole->addLayout(m_list);
     whole->addStretch(1);
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidget(inner);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* scroll = scrolled(inner);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(scroll);

@@ -3,12 +3,13 @@
 #include "app/drawing/palette.h"
 #include "app/format/core_sentences.h"
 #include "app/format/quantity.h"
+#include "app/format/rich_text.h"
 #include "app/models/echo_pass.h"
+#include "app/panels/editor_parts.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
-#include <QScrollArea>
 #include <QTextDocument>
 #include <algorithm>
 #include <cmath>
@@ -64,7 +65,7 @@ QString viewsTable(const core::CaseRecord& record, const core::EchoMoment& momen
         rows[angle.value_or(kUnknownAngle)][reading.role] << estimate(reading.lengthMm, Unit::Millimetre);
     }
     const auto cell = [](const QString& text) {
-        return QStringLiteral("<td style='padding-right:8px'>%1</td>").arg(text.toHtmlEscaped());
+        return QStringLiteral("<td style='padding-right:8px'>%1</td>").arg(cellHtml(text));
     };
     QString text = QStringLiteral("<p><b>%1</b></p><table><tr>").arg(AngleDial::tr("Readings of the views").toHtmlEscaped());
     for (const QString& head : {AngleDial::tr("probe angle"), AngleDial::tr("ostium"), AngleDial::tr("landing zone"),
@@ -155,10 +156,7 @@ AngleDial::AngleDial(QWidget* parent) : QWidget(parent), m_face(new DialFace(thi
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_words->setContentsMargins(12, 8, 12, 8);
     m_face->setAccessibleName(tr("Dial of the probe angles"));
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidget(m_words);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
+    auto* scroll = scrolled(m_words);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(1);

@@ -8,6 +8,7 @@
 #include "app/format/quantity.h"
 #include "app/format/rich_text.h"
 #include "app/models/echo_pass.h"
+#include "app/panels/editor_parts.h"
 #include "app/views/wrapping_row.h"
 #include "core/access/seat_shadow.h"
 #include "core/fluoro/projected_outline.h"
@@ -18,7 +19,6 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPainterPath>
-#include <QScrollArea>
 #include <QSplitter>
 #include <QTextDocument>
 #include <QToolButton>
@@ -64,10 +64,7 @@ FluoroPage::FluoroPage(Session& session, ViewState& state, EvidenceImages& image
         button->setDefaultAction(action);
         buttons->addWidget(button);
     }
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidget(m_words);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
+    auto* scroll = scrolled(m_words);
     auto* split = m_split = new QSplitter(Qt::Vertical, this);
     split->setChildrenCollapsible(false);
     auto* pictures = new QSplitter(Qt::Horizontal, this);

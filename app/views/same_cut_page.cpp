@@ -10,6 +10,7 @@
 #include "app/format/evidence_words.h"
 #include "app/format/quantity.h"
 #include "app/format/rich_text.h"
+#include "app/panels/editor_parts.h"
 #include "app/views/wrapping_row.h"
 #include "core/record/case_readings.h"
 #include "core/record/echo_values.h"
@@ -19,7 +20,6 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QPainter>
-#include <QScrollArea>
 #include <QSplitter>
 #include <QTextDocument>
 #include <QToolButton>
@@ -178,10 +178,7 @@ SameCutPage::SameCutPage(Session& session, ViewState& state, EvidenceImages& ima
     m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_words->setContentsMargins(12, 4, 12, 8);
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidget(m_words);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
+    auto* scroll = scrolled(m_words);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);

@@ -25,7 +25,6 @@ AppendagePage::AppendagePage(Session& session, ViewState& state, QWidget* parent
     m_longSection->setAccessibleName(tr("Long section"));
     m_crossSection->setAccessibleName(tr("Cross-section"));
     auto* readout = m_readout = new DepthReadout(session, state);
-    readout->setMinimumSize(272, 160);
     connect(m_strip, &DepthStripView::hovered, readout, &DepthReadout::setHover);
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);

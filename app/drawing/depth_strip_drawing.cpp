@@ -72,7 +72,17 @@ std::vector<HeadItem> headOf(const DepthStripScene& scene, const QRectF& area) {
     };
     auto legend = legendOf(scene, false);
     if (widthOf(legend) > area.width()) legend = legendOf(scene, true);
-    add(std::nullopt, titleOf(scene));
+    QString line; // of the title, which may need several
+    for (const QString& word : titleOf(scene).split(QLatin1Char(' '))) {
+        const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
+        if (!line.isEmpty() && metrics.horizontalAdvance(longer) > area.width() - 2 * kSidePx) {
+            add(std::nullopt, line);
+            line = word;
+        } else {
+            line = longer;
+        }
+    }
+    add(std::nullopt, line);
     if (x + widthOf(legend) - kSidePx > area.right()) { // the legend stays together
         x = area.left() + kSidePx;
         y += kHeadLinePx;

@@ -21,7 +21,9 @@
 #include <QTextDocument>
 #include <QToolButton>
 #include <QVBoxLayout>
-#include <map>
+#include <functional>
+#include <utility>
+#include <vector>
 
 namespace gauge::app {
 namespace {
@@ -37,29 +39,38 @@ QString readingCell(const core::ExpectedReading& reading) {
              CardPanel::tr("%1 to %2").arg(mm(reading.interval95Mm.lo), mm(reading.interval95Mm.hi)));
 }
 
-QString headCell(const QString& text, const char* align) {
-    return QStringLiteral("<th align='%1'><small>%2</small></th>").arg(QLatin1String(align), text.toHtmlEscaped());
+QString headCell(const QString& text) {
+    return QStringLiteral("<th align='right'><small>%1</small></th>").arg(text.toHtmlEscaped());
 }
 
-/// A row for each reading, a column for each pressure: narrow enough for the panel, with words that stay whole.
-QString table(const core::RoomCard& card) {
-    QString html = QStringLiteral("<table cellspacing='0' cellpadding='3' width='100%'><tr>") + headCell(CardPanel::tr("Pressure"), "left");
-    for (const core::CardLine& line : card.lines)
-        html += headCell(pressureWords(line.pressureMmHg), "right");
+/// A reading to expect, by its name.
+using CardColumn = std::pair<QString, std::function<core::ExpectedReading(const core::CardLine&)>>;
+
+QString tableOf(const core::RoomCard& card, const std::vector<CardColumn>& columns) {
+    QString html = QStringLiteral("<table cellspacing='0' cellpadding='3' width='100%'><tr>") + headCell(CardPanel::tr("Pressure"));
+    for (const auto& [name, readingOf] : columns)
+        html += headCell(name);
     html += QStringLiteral("</tr>");
-    const auto row = [&](const QString& name, const auto& readingOf) {
-        html += QStringLiteral("<tr>") + headCell(name, "left");
-        for (const core::CardLine& line : card.lines)
+    for (const core::CardLine& line : card.lines) {
+        html += QStringLiteral("<tr><td align='right'><b>%1</b></td>").arg(pressureWords(line.pressureMmHg));
+        for (const auto& [name, readingOf] : columns)
             html += readingCell(readingOf(line));
         html += QStringLiteral("</tr>");
-    };
-    row(CardPanel::tr("Width itself"), [](const core::CardLine& line) { return line.width; });
-    row(CardPanel::tr("2D echo, ellipse"), [](const core::CardLine& line) { return line.echo2d; });
-    row(CardPanel::tr("3D echo"), [](const core::CardLine& line) { return line.echo3d; });
-    row(CardPanel::tr("Fluoroscopy"), [](const core::CardLine& line) { return line.fluoroscopy; });
-    for (const auto& [angle, reading] : card.lines.front().echoByAngle)
-        row(CardPanel::tr("echo at %1°").arg(angle), [deg = angle](const core::CardLine& line) { return line.echoByAngle.at(deg); });
+    }
     return html + QStringLiteral("</table>");
+}
+
+/// Two tables, of what is derived and of the echo views: one would be wider than the panel and break words.
+QString tables(const core::RoomCard& card) {
+    using core::CardLine;
+    QString html = tableOf(card, {{CardPanel::tr("Width itself"), [](const CardLine& line) { return line.width; }},
+                                  {CardPanel::tr("2D echo, ellipse"), [](const CardLine& line) { return line.echo2d; }},
+                                  {CardPanel::tr("3D echo"), [](const CardLine& line) { return line.echo3d; }},
+                                  {CardPanel::tr("Fluoroscopy"), [](const CardLine& line) { return line.fluoroscopy; }}});
+    std::vector<CardColumn> views;
+    for (const auto& [angle, reading] : card.lines.front().echoByAngle)
+        views.emplace_back(CardPanel::tr("echo at %1°").arg(angle), [deg = angle](const CardLine& line) { return line.echoByAngle.at(deg); });
+    return views.empty() ? html : html + QStringLiteral("<p></p>") + tableOf(card, views);
 }
 
 QString overturning(const core::RoomCard& card) {
@@ -98,7 +109,7 @@ QString cardHtml(const Answers& answers, bool large) {
     html += paragraph(leadingSentence(*answer));
     html += paragraph(CardPanel::tr("Readings to expect of the %1, with the interval that holds 95 of 100 readings:")
                           .arg(quantityName(answer->card.quantity)));
-    html += table(answer->card) + overturning(answer->card);
+    html += tables(answer->card) + overturning(answer->card);
     for (const core::Notice& n : answer->warnings)
         html += paragraph(sentence(n));
     for (const QString& caution : cautionParagraphs())

@@ -65,6 +65,8 @@ ReleaseEditor::ReleaseEditor(Answers& answers, QWidget* parent)
     m_rows->setWordWrap(true);
     m_rows->header()->setStretchLastSection(false);
     m_rows->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_rows->header()->moveSection(3, 2); // the verdict beside the value: what it rests on may have to be scrolled to
+    m_rows->setProperty("scrollsSideways", true);
     m_rows->setIndentation(12);
     m_rows->setMinimumHeight(10 * fontMetrics().height());
     auto* fields = new QVBoxLayout(m_fields);

@@ -89,9 +89,11 @@ QString SeatPanel::tableWords() const {
     QString text = QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"4\"><tr>");
     int columns = 0;
     for (int column = SeatModel::Size + 1; column < m_model.columnCount(); ++column)
-        if (m_model.isUsed(column) && ++columns)
+        if (m_model.isUsed(column)) {
+            ++columns;
             text += QStringLiteral("<th align=\"left\" style=\"font-weight:normal;color:%1\">%2</th>")
                         .arg(tone::soft.name(), m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().toHtmlEscaped());
+        }
     text += QStringLiteral("</tr>");
     for (int row = 0; row < m_model.rowCount(); ++row) {
         const QModelIndex size = m_model.index(row, SeatModel::Size);

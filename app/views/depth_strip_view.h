@@ -19,7 +19,7 @@ public:
     /// From then on the strip shows widths at three pressures as soon as they are known.
     void setAnswers(Answers& answers);
     const StripAnswer* answer() const { return m_answer ? &*m_answer : nullptr; }
-    QSize minimumSizeHint() const override { return {296, 150}; }
+    QSize minimumSizeHint() const override { return {290, 150}; }
     /// Pixel of the landing-zone marker; nothing when there is none.
     std::optional<double> landingX() const;
 

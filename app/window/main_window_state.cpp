@@ -70,7 +70,7 @@ void MainWindow::useTextSize(int percent) {
 /// What the editors of the course, and the tables at the right, need at the letters of now: with the usual ones the window fits 1280
 /// pixels in every language, with the largest 1600.
 void MainWindow::setLeastWidths() {
-    constexpr double kLeastCoursePx = 510.0, kLeastRightPx = 418.0; // with the usual letters
+    constexpr double kLeastCoursePx = 510.0, kLeastRightPx = 422.0; // with the usual letters
     m_shelf->entry(Page::Course)->widget->setMinimumWidth(static_cast<int>(std::lround(kLeastCoursePx * textScale())));
     m_right->setMinimumWidth(static_cast<int>(std::lround(kLeastRightPx * textScale())));
 }

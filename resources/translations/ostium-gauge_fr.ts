@@ -8238,7 +8238,7 @@ Touche %2 ; glisser déplace un point, Suppr retire celui sous le pointeur, Éch
     </message>
     <message>
         <source>Fit chance</source>
-        <translation>Chance d’ajustement</translation>
+        <translation>Ajustement</translation>
     </message>
     <message>
         <source>Living range</source>

@@ -24,6 +24,7 @@
 using namespace gauge;
 using namespace gauge::app;
 using fixture::openAndMeasure;
+using fixture::waitUntil;
 using layout::contrast;
 using layout::contrastFaultsOf;
 using layout::faultsOf;
@@ -61,13 +62,16 @@ TEST_P(Layout, OfEveryPageHolds) {
     EXPECT_LE(window.minimumSizeHint().width(), widest) << "of a small screen; with the largest letters, of a usual one";
     for (const PageShelf::Entry& entry : window.shelf().entries()) {
         window.state().setPage(entry.page);
-        for (int turn = 0; turn < 2; ++turn) // what is brought up to date when it is shown is laid out in the next
-            QCoreApplication::processEvents();
-        QStringList faults = faultsOf(window);
-        if (entry.page == Page::Septum || entry.page == Page::Projection || entry.page == Page::Fluoroscopy)
-            faults.removeIf([](const QString& fault) { // plan_pages_layout_test.cpp looks at their widths
-                return fault.contains(QStringLiteral("pixels in a width of")) || fault.startsWith(QLatin1String("box: "));
-            });
+        QStringList faults;
+        const auto holds = [&] {
+            faults = faultsOf(window);
+            if (entry.page == Page::Septum || entry.page == Page::Projection || entry.page == Page::Fluoroscopy)
+                faults.removeIf([](const QString& fault) { // plan_pages_layout_test.cpp looks at their widths
+                    return fault.contains(QStringLiteral("pixels in a width of")) || fault.startsWith(QLatin1String("box: "));
+                });
+            return faults.isEmpty();
+        };
+        waitUntil(holds); // what is brought up to date when it is shown is laid out some turns later; a fault is what stays
         EXPECT_TRUE(faults.isEmpty()) << entry.title.toStdString() << ":\n" << said(faults);
         const QStringList pale = GetParam().isPlain() ? contrastFaultsOf(window) : QStringList();
         EXPECT_TRUE(pale.isEmpty()) << entry.title.toStdString() << ":\n" << said(pale);

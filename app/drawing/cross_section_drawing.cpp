@@ -1,6 +1,7 @@
 #include "app/drawing/cross_section_drawing.h"
 
 #include "app/drawing/depth_strip_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/format/quantity.h"
 
@@ -89,12 +90,9 @@ LabelPlaces drawCrossSection(QPainter& painter, const QRectF& area, const Sectio
                  penOnPicture(StripCurve::Longest));
     drawHaloLine(painter, map.fromSection(section.shortestFrom), map.fromSection(section.shortestTo),
                  penOnPicture(StripCurve::Shortest));
-    QRectF titlePlate;
-    if (!title.isEmpty())
-        titlePlate = drawLabel(painter, area.topLeft() + QPointF(0, 16), title, colourOf(role),
-                               LabelSide::Right, area);
-    places.keepFree(titlePlate);
-    for (const QRectF& letters : drawOrientation(painter, area, map.frame, titlePlate.right() - area.left()))
+    const QRectF head = drawTitle(painter, title, area, colourOf(role));
+    places.keepFree(head);
+    for (const QRectF& letters : drawOrientation(painter, area, map.frame, head))
         places.keepFree(letters);
     if (labels == CrossSectionLabels::Key) {
         places.keepFree(drawKeys(painter, area, section.metrics, outline));

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/drawing/grey_image.h"
-#include "app/drawing/marks_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/palette.h"
 #include "core/measure/section.h"
 

@@ -1,7 +1,7 @@
 #include "app/drawing/depth_strip_drawing.h"
 
 #include "app/drawing/depth_strip_bands.h"
-#include "app/drawing/marks_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/format/decision_words.h"
 #include "app/format/quantity.h"
 
@@ -125,19 +125,17 @@ double niceStep(double pixelsPerMm, double leastPixels) {
     return 100.0;
 }
 
+double widthStepMm(const WidthScale& widths) {
+    return niceStep(widths.plot.height() / widths.topMm, 26.0);
+}
+
 void drawGrid(QPainter& painter, const WidthScale& widths, const DepthScale& depth) {
     const QRectF& plot = widths.plot;
     painter.setFont(labelFont(11));
-    const double widthStep = niceStep(plot.height() / widths.topMm, 26.0);
-    for (double mm = 0; mm <= widths.topMm + 1e-6; mm += widthStep) {
+    for (double mm = 0; mm <= widths.topMm + 1e-6; mm += widthStepMm(widths)) {
         const double y = std::round(widths.yFromMm(mm)) + 0.5;
         painter.setPen(QPen(mm == 0 ? tone::border.lighter(140) : tone::border, 1));
         painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
-        if (mm > 0 && y > plot.top() + 12) {
-            painter.setPen(tone::faint);
-            painter.drawText(QRectF(plot.left() + 4, y - 15, 60, 14), Qt::AlignLeft | Qt::AlignBottom,
-                             quantity(mm, Unit::Millimetre).replace(QStringLiteral(".0"), QString()));
-        }
     }
     const double depthStep = niceStep(depth.pixelsPerMm, 44.0);
     const double first = std::ceil(depth.mmFromX(plot.left() + 14) / depthStep) * depthStep;
@@ -147,7 +145,7 @@ void drawGrid(QPainter& painter, const WidthScale& widths, const DepthScale& dep
         painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + 4));
         painter.setPen(tone::faint);
         const QString text = QString::number(mm, 'f', 0).replace(QLatin1Char('-'), QChar(0x2212));
-        painter.drawText(QRectF(x - 30, plot.bottom() + 5, 60, 15), Qt::AlignCenter, text);
+        painter.drawText(QRectF(x - 30, plot.bottom() + 5, 60, 15), Qt::AlignCenter | Qt::TextDontClip, text);
     }
 }
 
@@ -250,12 +248,28 @@ void drawUsable(QPainter& painter, const QRectF& line) {
         painter.drawLine(QPointF(x, line.top() - 4), QPointF(x, line.top() + 4));
 }
 
+/// The numbers of the widths, over every line. Returns where they stand.
+std::vector<QRectF> drawWidthNumbers(QPainter& painter, const WidthScale& widths) {
+    std::vector<QRectF> places;
+    const QRectF& plot = widths.plot;
+    const double lineHigh = QFontMetricsF(labelFont(11)).height();
+    for (double mm = widthStepMm(widths); mm <= widths.topMm + 1e-6; mm += widthStepMm(widths)) {
+        const double y = widths.yFromMm(mm);
+        if (y <= plot.top() + 12) continue;
+        const QString words = quantity(mm, Unit::Millimetre).replace(QStringLiteral(".0"), QString());
+        places.push_back(drawLabel(painter, QPointF(plot.left() - 6, y - 0.5 * lineHigh - 3), words, tone::soft, LabelSide::Right, plot, 11, pagePlate()));
+    }
+    return places;
+}
+
 /// Their words, over every line, each where it covers no other.
 void drawPlaceWords(QPainter& painter, const WidthScale& widths, const DepthScale& depth, const DepthStripScene& scene) {
     using enum LabelSide;
     const QRectF& plot = widths.plot;
     const core::AppendageMeasurement& m = *scene.measurement;
     LabelPlaces places;
+    for (const QRectF& number : drawWidthNumbers(painter, widths))
+        places.keepFree(number);
     const auto label = [&](const QPointF& anchor, const QString& words, Role role, bool leftFirst) {
         const QColor colour = colourOf(role, Ground::Page);
         if (leftFirst)

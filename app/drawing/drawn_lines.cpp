@@ -1,5 +1,6 @@
 #include "app/drawing/drawn_lines.h"
 
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 
 #include <QPainterPath>

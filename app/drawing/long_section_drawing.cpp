@@ -1,5 +1,6 @@
 #include "app/drawing/long_section_drawing.h"
 
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/drawing/seat_drawing.h"
 #include "app/format/quantity.h"
@@ -74,28 +75,11 @@ void drawAxis(QPainter& painter, const SectionMap& map, const core::AppendageAxi
     drawHaloPath(painter, near, penOf(Role::Axis, 2.0));
 }
 
-/// A label, and where it may stand: at each place in turn, on each of its sides.
-struct Label {
-    struct Spot {
-        QPointF anchor;
-        std::vector<LabelSide> sides;
-    };
-    QString text;
-    Role role;
-    std::vector<Spot> spots;
-};
-
-void writeLabel(QPainter& painter, const QRectF& area, const Label& label, LabelPlaces& places) {
-    for (const auto& spot : label.spots)
-        for (const LabelSide side : spot.sides)
-            if (places.draw(painter, spot.anchor, label.text, colourOf(label.role), {side}, area)) return;
-}
-
 /// The word "axis" on the atrium's side, where little else is drawn.
 std::optional<Label> axisLabel(const QRectF& area, const SectionMap& map, const core::AppendageMeasurement& m) {
     if (m.axis.approach.empty()) return std::nullopt;
     using enum LabelSide;
-    Label label{wordOf(Role::Axis), Role::Axis, {}};
+    Label label{wordOf(Role::Axis), colourOf(Role::Axis), {}};
     for (const double beforeMm : {-7.0, -12.0, -17.0})
         if (const QPointF at = map.fromPatient(core::axisPointAt(m, beforeMm)); area.contains(at))
             label.spots.push_back({at, {Below, Above}});
@@ -174,7 +158,7 @@ std::vector<QRectF> drawLongSection(QPainter& painter, const QRectF& area, const
         if (!ends) return;
         const auto& [above, below] = *ends;
         const Label::Spot up{above, {Above, Right, Left}}, down{below, {Below, Right, Left}};
-        labels.push_back({text, role, {}});
+        labels.push_back({text, colourOf(role), {}});
         if (fromAbove)
             labels.back().spots = {up, down};
         else
@@ -186,10 +170,10 @@ std::vector<QRectF> drawLongSection(QPainter& painter, const QRectF& area, const
         addPlane(landing->section, Role::Landing, landingWords(*landing), false);
     const QPointF tip = map.fromPatient(core::axisPointAt(m, m.axis.lengthMm));
     drawMarker(painter, tip, Role::Tip);
-    labels.push_back({wordOf(Role::Tip), Role::Tip, {{tip, {Right, Below, Above, Left}}}});
+    labels.push_back({wordOf(Role::Tip), colourOf(Role::Tip), {{tip, {Right, Below, Above, Left}}}});
     if (!seat.isEmpty()) {
         const QRectF box = seat.boundingRect();
-        labels.push_back({seatLabel(*scene.seat), Role::Device,
+        labels.push_back({seatLabel(*scene.seat), colourOf(Role::Device),
                           {{{box.center().x(), box.bottom()}, {Below}}, {{box.center().x(), box.top()}, {Above}}, {{box.right(), box.center().y()}, {Right}}}});
     }
     if (auto axis = axisLabel(area, map, m)) labels.push_back(std::move(*axis));
@@ -198,16 +182,17 @@ std::vector<QRectF> drawLongSection(QPainter& painter, const QRectF& area, const
         if (scene.marks->ridge) drawMarkOn(painter, map, *scene.marks->ridge, Role::Ridge);
     }
 
+    if (scene.handles) scene.handles(painter);
+
     LabelPlaces places;
-    constexpr double kTitleHigh = 24.0;
-    if (scene.titleEnd > 0.0) places.keepFree({area.topLeft(), QSizeF(scene.titleEnd, kTitleHigh)});
-    for (const QRectF& letters : drawOrientation(painter, area, map.frame, scene.titleEnd))
+    places.keepFree(scene.title);
+    for (const QRectF& letters : drawOrientation(painter, area, map.frame, scene.title))
         places.keepFree(letters);
     places.keepFree(drawScaleBar(painter, area, map.pixelsPerMm));
     for (const QRectF& place : scene.keepFree)
         places.keepFree(place);
     for (const Label& label : labels)
-        writeLabel(painter, area, label, places);
+        places.draw(painter, label, area);
     painter.restore();
     return places.taken();
 }

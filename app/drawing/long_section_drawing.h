@@ -13,6 +13,7 @@
 #include "core/sizing/seat.h"
 
 #include <QPainter>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -37,7 +38,8 @@ struct LongSectionScene {
     const core::AppendageMarks* marks = nullptr; ///< drawn when given
     std::vector<const core::LandingZone*> landings;
     std::optional<double> cursorMm; ///< depth of the shown cross-section, when neither ostium nor landing
-    double titleEnd = 0.0;          ///< right end of a title in the upper left corner, pixels
+    QRectF title;                   ///< of the view, in its upper left corner
+    std::function<void(QPainter&)> handles; ///< over the planes, under the words
     const core::Seat* seat = nullptr; ///< the size that is drawn
     std::vector<QRectF> keepFree;   ///< no label is written here: handles
 };

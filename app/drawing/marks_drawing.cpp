@@ -11,22 +11,6 @@
 namespace gauge::app {
 namespace {
 
-constexpr double kGap = 7.0;
-
-QPointF plateCorner(const QPointF& anchor, const QSizeF& size, LabelSide side) {
-    switch (side) {
-    case LabelSide::Right:
-        return {anchor.x() + kGap, anchor.y() - size.height() / 2};
-    case LabelSide::Left:
-        return {anchor.x() - kGap - size.width(), anchor.y() - size.height() / 2};
-    case LabelSide::Above:
-        return {anchor.x() - size.width() / 2, anchor.y() - kGap - size.height()};
-    case LabelSide::Below:
-        return {anchor.x() - size.width() / 2, anchor.y() + kGap};
-    }
-    return anchor;
-}
-
 QPainterPath markerShape(Role role, const QPointF& c, double r) {
     QPainterPath path;
     switch (role) {
@@ -55,48 +39,6 @@ QPainterPath markerShape(Role role, const QPointF& c, double r) {
 }
 
 } // namespace
-
-double labelWidth(const QString& text, int pixelSize) {
-    return QFontMetricsF(labelFont(pixelSize)).horizontalAdvance(text) + 10;
-}
-
-QRectF labelPlate(const QPointF& anchor, const QString& text, LabelSide side, const QRectF& bounds, int pixelSize) {
-    const QSizeF size(labelWidth(text, pixelSize), QFontMetricsF(labelFont(pixelSize)).height() + 4);
-    QRectF plate(plateCorner(anchor, size, side), size);
-    plate.moveLeft(std::clamp(plate.left(), bounds.left() + 2,
-                              std::max(bounds.left() + 2, bounds.right() - 2 - size.width())));
-    plate.moveTop(std::clamp(plate.top(), bounds.top() + 2,
-                             std::max(bounds.top() + 2, bounds.bottom() - 2 - size.height())));
-    return plate;
-}
-
-QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
-                 LabelSide side, const QRectF& bounds, int pixelSize, const QColor& plateColour) {
-    const QFont font = labelFont(pixelSize);
-    const QRectF plate = labelPlate(anchor, text, side, bounds, pixelSize);
-    painter.save();
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(plateColour);
-    painter.drawRoundedRect(plate, 3, 3);
-    painter.setFont(font);
-    painter.setPen(colour);
-    painter.drawText(plate, Qt::AlignCenter, text);
-    painter.restore();
-    return plate;
-}
-
-bool LabelPlaces::draw(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
-                       std::initializer_list<LabelSide> sides, const QRectF& bounds, int pixelSize,
-                       const QColor& plateColour) {
-    for (const LabelSide side : sides) {
-        const QRectF plate = labelPlate(anchor, text, side, bounds, pixelSize);
-        const bool free = std::none_of(m_taken.begin(), m_taken.end(), [&](const QRectF& r) { return r.intersects(plate); });
-        if (!free) continue;
-        m_taken.push_back(drawLabel(painter, anchor, text, colour, side, bounds, pixelSize, plateColour));
-        return true;
-    }
-    return false;
-}
 
 void drawMarker(QPainter& painter, const QPointF& at, Role role, double opacity, double radius) {
     painter.save();
@@ -137,27 +79,30 @@ void drawHaloPath(QPainter& painter, const QPainterPath& path, const QPen& pen) 
     painter.restore();
 }
 
-std::vector<QRectF> drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame, double topFrom) {
+std::vector<QRectF> drawOrientation(QPainter& painter, const QRectF& area, const core::SectionFrame& frame, const QRectF& title) {
     std::vector<QRectF> places;
     painter.save();
     const QFont font = labelFont(12, true);
     painter.setFont(font);
     const QRectF inner = area.adjusted(8, 6, -8, -6);
-    const auto text = [&](int flags, const QString& letters, double from = 0.0) {
-        const QRectF box = inner.adjusted(from, 0, 0, 0);
+    const auto text = [&](const QRectF& box, int flags, const QString& letters) {
         painter.setPen(QColor(0, 0, 0, 200));
-        painter.drawText(box.translated(1, 1), flags, letters);
+        painter.drawText(box.translated(1, 1), flags | Qt::TextDontClip, letters);
         painter.setPen(tone::onImageSoft);
-        painter.drawText(box, flags, letters, &places.emplace_back());
+        painter.drawText(box, flags | Qt::TextDontClip, letters, &places.emplace_back());
     };
-    text(Qt::AlignRight | Qt::AlignVCenter, directionLetters(frame.u));
-    text(Qt::AlignLeft | Qt::AlignVCenter, directionLetters(-frame.u));
-    text(Qt::AlignHCenter | Qt::AlignBottom, directionLetters(frame.v));
-    constexpr double kHalfLetters = 14.0;
-    if (topFrom + kHalfLetters < inner.center().x())
-        text(Qt::AlignHCenter | Qt::AlignTop, directionLetters(-frame.v));
+    text(inner, Qt::AlignRight | Qt::AlignVCenter, directionLetters(frame.u));
+    text(inner, Qt::AlignLeft | Qt::AlignVCenter, directionLetters(-frame.u));
+    text(inner, Qt::AlignHCenter | Qt::AlignBottom, directionLetters(frame.v));
+    const QString upper = directionLetters(-frame.v);
+    const double wide = QFontMetricsF(font).horizontalAdvance(upper);
+    constexpr double kClear = 4.0;
+    if (title.right() + kClear < inner.center().x() - wide / 2)
+        text(inner, Qt::AlignHCenter | Qt::AlignTop, upper);
+    else if (title.right() + kClear + wide < inner.right())
+        text(inner.adjusted(title.right() + kClear - inner.left(), 0, 0, 0), Qt::AlignLeft | Qt::AlignTop, upper);
     else
-        text(Qt::AlignLeft | Qt::AlignTop, directionLetters(-frame.v), topFrom);
+        text(inner.adjusted(0, title.bottom() + kClear - inner.top(), 0, 0), Qt::AlignHCenter | Qt::AlignTop, upper);
     painter.restore();
     return places;
 }

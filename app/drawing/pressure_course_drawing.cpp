@@ -86,7 +86,7 @@ void drawScale(QPainter& painter, const Frame& f, const QRectF& area) {
                          Qt::AlignRight | Qt::AlignVCenter, QString::number(mmHg, 'f', 0));
     }
     painter.setPen(tone::faint);
-    painter.drawText(QPointF(area.left() + 2, f.plot.top() - 6), QStringLiteral("mmHg"));
+    painter.drawText(QPointF(area.left() + 2, f.plot.top() - f.lineHeight), QStringLiteral("mmHg")); // clear of the highest number
 }
 
 /// What each line is, in one row or, where that is too narrow, in two.

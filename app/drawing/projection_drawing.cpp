@@ -1,6 +1,6 @@
 #include "app/drawing/projection_drawing.h"
 
-#include "app/drawing/marks_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/format/quantity.h"
 #include "core/fluoro/view_planning.h"
 
@@ -54,17 +54,41 @@ public:
         m_painter.drawPolygon(reach);
         for (const ProjectionLine& line : m_picture.lines)
             paintLine(line);
-        paintLetters();
         for (const ProjectionLine& line : m_picture.lines)
             paintEnFace(line);
-        for (const bool chosen : {true, false}) // room for the labels of what was chosen first
+        for (const ProjectionMark& mark : m_picture.marks)
+            paintMark(mark);
+        m_painter.restore();
+    }
+
+    /// Over every line and sign, none over another.
+    void paintWords() {
+        m_painter.save();
+        m_painter.setRenderHint(QPainter::Antialiasing);
+        for (const ProjectionLine& line : m_picture.lines)
+            if (const auto place = m_map.placeOf(line.enFace)) m_labels.keepFree(around(*place, kEnFaceReach));
+        for (const ProjectionMark& mark : m_picture.marks)
+            if (const auto place = m_map.placeOf(mark.angles)) m_labels.keepFree(around(*place, reachOf(mark)));
+        paintLetters();
+        for (const ProjectionLine& line : m_picture.lines)
+            if (const auto place = m_map.placeOf(line.enFace)) label(*place, ProjectionDrawingWords::tr("en face"), colourOf(line.role, Ground::Page));
+        for (const bool chosen : {true, false}) // room for what was chosen first
             for (const ProjectionMark& mark : m_picture.marks)
-                if ((mark.kind == ProjectionMark::Kind::Chosen) == chosen) paintMark(mark);
+                if (const auto place = m_map.placeOf(mark.angles); place && (mark.kind == ProjectionMark::Kind::Chosen) == chosen)
+                    label(*place, mark.label, colourOfMark(mark));
         paintLineLabels();
         m_painter.restore();
     }
 
 private:
+    static constexpr double kEnFaceReach = 6.0; // pixels from the middle of the sign to its edge
+
+    static QRectF around(const QPointF& place, double reach) { return {place - QPointF(reach, reach), QSizeF(2 * reach, 2 * reach)}; }
+    static double reachOf(const ProjectionMark& mark) { return mark.kind == ProjectionMark::Kind::Chosen ? 6.5 : 5.0; }
+    static QColor colourOfMark(const ProjectionMark& mark) {
+        return mark.kind == ProjectionMark::Kind::Fluoroscopy ? tone::text : colourOf(mark.role, Ground::Page);
+    }
+
     bool isDome() const { return m_map.form() == ProjectionForm::Dome; }
 
     void paintGround() {
@@ -149,21 +173,19 @@ private:
         m_painter.setPen(QPen(colour, 1.8));
         m_painter.setBrush(tone::panel);
         // In the shape of its role: square for the ostium, round for the landing zone; a point in the middle: seen from the front.
-        const QRectF box(*place - QPointF(6, 6), QSizeF(12, 12));
+        const QRectF box = around(*place, kEnFaceReach);
         line.role == Role::Ostium ? m_painter.drawRect(box) : m_painter.drawEllipse(box);
         m_painter.setBrush(colour);
         m_painter.drawEllipse(*place, 1.8, 1.8);
-        m_labels.keepFree(box);
-        label(*place, ProjectionDrawingWords::tr("en face"), colour);
     }
 
     void paintMark(const ProjectionMark& mark) {
         const auto place = m_map.placeOf(mark.angles);
         if (!place) return;
-        const QColor colour = mark.kind == ProjectionMark::Kind::Fluoroscopy ? tone::text : colourOf(mark.role, Ground::Page);
+        const QColor colour = colourOfMark(mark);
         m_painter.setPen(QPen(colour, 1.8));
         m_painter.setBrush(mark.kind == ProjectionMark::Kind::Chosen && !mark.isStale ? QBrush(colour) : QBrush(tone::panel));
-        const double r = mark.kind == ProjectionMark::Kind::Chosen ? 6.5 : 5.0;
+        const double r = reachOf(mark);
         if (mark.kind == ProjectionMark::Kind::Fluoroscopy) {
             m_painter.drawLine(*place - QPointF(r + 2, 0), *place + QPointF(r + 2, 0));
             m_painter.drawLine(*place - QPointF(0, r + 2), *place + QPointF(0, r + 2));
@@ -172,8 +194,6 @@ private:
         } else {
             m_painter.drawPolygon(QPolygonF{*place - QPointF(0, r), *place + QPointF(r, 0), *place + QPointF(0, r), *place - QPointF(r, 0)});
         }
-        m_labels.keepFree(QRectF(*place - QPointF(r, r), QSizeF(2 * r, 2 * r)));
-        label(*place, mark.label, colour);
     }
 
     /// The word of each line, where it crosses the border of the reach or, out of reach, anywhere.
@@ -215,7 +235,8 @@ private:
             box.moveLeft(std::clamp(box.left(), m_area.left() + 1, std::max(m_area.left() + 1, m_area.right() - box.width() - 1)));
             for (const QRectF& taken : m_labels.taken()) // where there is little room the ends come first
                 if (taken.intersects(box)) return;
-            m_painter.drawText(box, Qt::AlignCenter, text);
+            m_painter.fillRect(box, plate());
+            m_painter.drawText(box, Qt::AlignCenter | Qt::TextDontClip, text);
             m_labels.keepFree(box);
         };
         if (isDome()) {
@@ -319,6 +340,7 @@ std::optional<CArmAngles> ProjectionMap::viewAt(const QPointF& place) const {
 void drawProjection(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture) {
     drawProjectionGround(painter, area, form, picture);
     drawProjectionPointers(painter, area, form, picture);
+    drawProjectionWords(painter, area, form, picture);
 }
 
 void drawProjectionGround(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture) {
@@ -327,6 +349,10 @@ void drawProjectionGround(QPainter& painter, const QRectF& area, ProjectionForm 
 
 void drawProjectionPointers(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture) {
     ProjectionPainting(painter, area, form, picture).paintPointers();
+}
+
+void drawProjectionWords(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture) {
+    ProjectionPainting(painter, area, form, picture).paintWords();
 }
 
 QString viewWords(const CArmAngles& view) {

@@ -69,9 +69,10 @@ private:
 
 /// Paints on a page of the theme in use.
 void drawProjection(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture);
-/// The same in two parts, the upper one of arm and pointer alone: they move, the rest is drawn once.
+/// The same in three parts, one over the other: lines and signs; arm and pointer, which move while the rest stays; words.
 void drawProjectionGround(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture);
 void drawProjectionPointers(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture);
+void drawProjectionWords(QPainter& painter, const QRectF& area, ProjectionForm form, const ProjectionPicture& picture);
 
 /// "LAO 32°, CRA 2°", to the whole degree, in the screen's language.
 QString viewWords(const core::CArmAngles& view);

@@ -1,4 +1,5 @@
 #include "app/drawing/radiograph_drawing.h"
+#include "app/drawing/labels.h"
 
 #include <QPainterPath>
 #include <algorithm>

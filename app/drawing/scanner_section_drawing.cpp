@@ -1,5 +1,6 @@
 #include "app/drawing/scanner_section_drawing.h"
 
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 
 #include <QCoreApplication>
@@ -33,17 +34,18 @@ core::SectionFrame scannerFrame(ScannerAxis axis, const core::PatientPoint& at) 
     return {at, {left}, {back}, {left.cross(back)}};
 }
 
-void drawPlacedMarks(QPainter& painter, const QRectF& area, const SectionMap& map,
-                     const std::vector<PlacedMark>& marks) {
+std::vector<Label> drawPlacedMarks(QPainter& painter, const QRectF& area, const SectionMap& map, const std::vector<PlacedMark>& marks) {
+    using enum LabelSide;
+    std::vector<Label> words;
     constexpr double kNearMm = 3.0, kShownMm = 15.0, kFaint = 0.35;
     for (const auto& mark : marks) {
         const double off = std::abs(core::signedDistanceMm(map.frame.plane(), mark.point));
         const QPointF at = map.fromPatient(mark.point);
         if (off > kShownMm || !area.contains(at)) continue;
         drawMarker(painter, at, mark.role, off <= kNearMm ? 1.0 : kFaint);
-        if (off <= kNearMm)
-            drawLabel(painter, at, wordOf(mark.role), colourOf(mark.role), LabelSide::Right, area);
+        if (off <= kNearMm) words.push_back({wordOf(mark.role), colourOf(mark.role), {{at, {Right, Left, Below, Above}}}});
     }
+    return words;
 }
 
 } // namespace gauge::app

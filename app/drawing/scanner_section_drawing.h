@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/drawing/grey_image.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/palette.h"
 
 #include <QPainter>
@@ -22,9 +23,8 @@ struct PlacedMark {
     core::PatientPoint point;
 };
 
-/// Marks over a section: full within a few millimetres of the plane, faint and without a word further off,
-/// none beyond 15 mm.
-void drawPlacedMarks(QPainter& painter, const QRectF& area, const SectionMap& map,
-                     const std::vector<PlacedMark>& marks);
+/// Marks over a section: full within a few millimetres of the plane, faint and without a word further off, none beyond 15 mm.
+/// Returns their words, to be written when all is drawn.
+std::vector<Label> drawPlacedMarks(QPainter& painter, const QRectF& area, const SectionMap& map, const std::vector<PlacedMark>& marks);
 
 } // namespace gauge::app

@@ -1,5 +1,6 @@
 #include "app/drawing/seat_drawing.h"
 
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/drawing/palette.h"
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/drawing/grey_image.h"
-#include "app/drawing/marks_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/surface_drawing.h"
 #include "core/access/seated_body.h"
 #include "core/sizing/seat.h"

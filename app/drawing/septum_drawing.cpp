@@ -1,6 +1,6 @@
 #include "app/drawing/septum_drawing.h"
 
-#include "app/drawing/marks_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/format/quantity.h"
 
 #include <QCoreApplication>
@@ -69,16 +69,17 @@ public:
         drawRegion();
         drawHeights();
         drawOutline();
-        drawCrossings();
         drawSides();
+        nameLines();
+        drawCrossings();
         drawScale();
         m_painter.restore();
         return std::move(m_drawn);
     }
 
 private:
-    /// Whether a mark of the rim would lie over it.
-    bool underRim(const QRectF& plate) const {
+    /// Whether it would lie over a mark of the rim.
+    bool overRim(const QRectF& plate) const {
         constexpr double kRimMark = 6.0;
         return std::any_of(m_state.marks.fossa.begin(), m_state.marks.fossa.end(), [&](const core::PatientPoint& point) {
             const QPointF at = m_map.from(m_face.frame.sectionFromPatient(point));
@@ -105,7 +106,11 @@ private:
     }
 
     bool label(const QPointF& at, const QString& text, const QColor& colour, std::initializer_list<LabelSide> sides) {
-        if (!m_places.draw(m_painter, at, text, colour, sides, m_area, 12, plateColour())) return false;
+        return label(at, text, colour, sides, m_area);
+    }
+
+    bool label(const QPointF& at, const QString& text, const QColor& colour, std::initializer_list<LabelSide> sides, const QRectF& room) {
+        if (!m_places.draw(m_painter, at, text, colour, sides, room, 12, plateColour())) return false;
         m_drawn.labels.push_back(m_places.taken().back());
         return true;
     }
@@ -141,10 +146,10 @@ private:
         m_painter.restore();
         if (!found) return;
         const double first = kAngleStepDeg * std::ceil(range.first / kAngleStepDeg);
-        labelLine(kAngleField, m_state.plan.limits.mostAngleDeg,
-                  Words::tr("limit %1").arg(quantity(m_state.plan.limits.mostAngleDeg, Unit::Degree)), tone::text, 0.12);
+        nameLater(kAngleField, m_state.plan.limits.mostAngleDeg,
+                  Words::tr("limit %1").arg(quantity(m_state.plan.limits.mostAngleDeg, Unit::Degree)), tone::text, 0.12, true);
         for (double deg = first; deg < range.second; deg += kAngleStepDeg)
-            if (deg != m_state.plan.limits.mostAngleDeg) labelLine(kAngleField, deg, quantity(deg, Unit::Degree), tone::soft, 0.12);
+            if (deg != m_state.plan.limits.mostAngleDeg) nameLater(kAngleField, deg, quantity(deg, Unit::Degree), tone::soft, 0.12, false);
     }
 
     void angleLine(double deg, const QPen& pen) {
@@ -222,29 +227,49 @@ private:
         }
         m_painter.restore();
         for (const auto& [mm, isLimit] : levels)
-            labelLine(field, mm, quantity(mm, Unit::Millimetre), tone::text, 0.85);
+            nameLater(field, mm, quantity(mm, Unit::Millimetre), tone::text, 0.85, isLimit);
     }
 
-    /// On the line, this share of the way across the face from the left.
-    void labelLine(const core::CrossingField& field, double value, const QString& text, const QColor& colour, double across) {
+    /// A line of equal values and its words; `across`: share of the way over the face from the left at which they are wanted.
+    struct LineName {
+        std::vector<QPointF> inside; ///< where the line runs, from left to right
+        QString text;
+        QColor colour;
+        double across;
+        bool isLimit;
+    };
+
+    void nameLater(const core::CrossingField& field, double value, const QString& text, const QColor& colour, double across, bool isLimit) {
         std::vector<QPointF> inside;
         for (const auto& line : core::linesOfEqual(*m_state.map, field, value))
             for (const auto& place : line)
                 if (m_face.contains(place)) inside.push_back(m_map.from(place));
         if (inside.empty()) return;
         std::sort(inside.begin(), inside.end(), [](const QPointF& a, const QPointF& b) { return a.x() < b.x(); });
-        // Where the wanted place is taken, others along the line are tried; under a mark of the rim only where there is no other.
-        for (const bool maybeUnderRim : {false, true})
-            for (const double share : {across, across > 0.5 ? across - 0.2 : across + 0.2, 0.5, 1.0 - across}) {
-                const auto at = static_cast<std::size_t>(share * static_cast<double>(inside.size() - 1));
-                const QPointF anchor = inside[at] + QPointF(-7.0 - 0.5 * labelWidth(text), 0);
-                const QRectF plate = labelPlate(anchor, text, LabelSide::Right, m_area);
-                const bool free = std::none_of(m_places.taken().begin(), m_places.taken().end(), [&](const QRectF& r) { return r.intersects(plate); });
-                if (!free || (!maybeUnderRim && underRim(plate))) continue;
-                m_drawn.labels.push_back(drawLabel(m_painter, anchor, text, colour, LabelSide::Right, m_area, 12, plateColour()));
-                m_places.keepFree(m_drawn.labels.back());
-                return;
-            }
+        m_names.push_back({std::move(inside), text, colour, across, isLimit});
+    }
+
+    /// On their lines; where the wanted place is taken, elsewhere along the line. Over a mark of the rim only limits are named, and
+    /// only where there is no other place.
+    void nameLines() {
+        for (const LineName& name : m_names)
+            for (const bool maybeOverRim : {false, true})
+                if ((name.isLimit || !maybeOverRim) && nameLine(name, maybeOverRim)) break;
+    }
+
+    bool nameLine(const LineName& name, bool maybeOverRim) {
+        const double across = name.across;
+        for (const double share : {across, across > 0.5 ? across - 0.2 : across + 0.2, 0.5, 1.0 - across}) {
+            const auto at = static_cast<std::size_t>(share * static_cast<double>(name.inside.size() - 1));
+            const QPointF anchor = name.inside[at] + QPointF(-7.0 - 0.5 * labelWidth(name.text), 0);
+            const QRectF plate = labelPlate(anchor, name.text, LabelSide::Right, m_area);
+            const bool free = std::none_of(m_places.taken().begin(), m_places.taken().end(), [&](const QRectF& r) { return r.intersects(plate); });
+            if (!free || (!maybeOverRim && overRim(plate))) continue;
+            m_drawn.labels.push_back(drawLabel(m_painter, anchor, name.text, name.colour, LabelSide::Right, m_area, 12, plateColour()));
+            m_places.keepFree(m_drawn.labels.back());
+            return true;
+        }
+        return false;
     }
 
     void drawOutline() {
@@ -316,6 +341,10 @@ private:
         const QPointF from = at - 1.6 * kRootReach * m_map.pixelsPerMm * 0.35 * unit, across(-unit.y(), unit.x());
         m_painter.drawLine(from, at);
         m_painter.drawPolyline(QPolygonF({at - 6 * unit + 4 * across, at, at - 6 * unit - 4 * across}));
+        m_places.keepFree(QRectF(from, at).normalized().adjusted(-2, -2, 2, 2));
+        // Beside the face a long name takes several lines.
+        if (toLeft && label(at, text, tone::text, {LabelSide::Left}, QRectF(m_area.topLeft(), QPointF(at.x(), m_area.bottom())))) return;
+        if (toRight && label(at, text, tone::text, {LabelSide::Right}, QRectF(QPointF(at.x(), m_area.top()), m_area.bottomRight()))) return;
         label(at, text, tone::text,
               toLeft    ? std::initializer_list<LabelSide>{LabelSide::Left, LabelSide::Above, LabelSide::Below}
               : toRight ? std::initializer_list<LabelSide>{LabelSide::Right, LabelSide::Above, LabelSide::Below}
@@ -338,6 +367,7 @@ private:
     FaceMap m_map;
     QPainterPath m_outline;
     LabelPlaces m_places;
+    std::vector<LineName> m_names;
     FacePlaces m_drawn;
     std::optional<std::pair<QRectF, QString>> m_regionLabel;
 };
@@ -347,10 +377,16 @@ private:
 FaceMap faceMap(const core::SeptalFace& face, const QRectF& area, bool fromRight) {
     const Eigen::Vector2d size = face.high - face.low, middle = 0.5 * (face.high + face.low);
     const double besideMm = 2.0 * kRootReach;
-    const double labels = 2.0 * (labelWidth(Words::tr("posterior wall")) + 8.0);
+    const auto perMm = [&](double labelsPx) { return (area.width() - 2.0 * (labelsPx + 10.0)) / (size.x() + besideMm); };
+    const double byHeight = (area.height() - 76.0) / (size.y() + besideMm);
+    const QString side = Words::tr("posterior wall");
+    double longestWord = 0.0; // the names of the sides wrap where that makes the face larger
+    for (const QString& word : side.split(QLatin1Char(' ')))
+        longestWord = std::max(longestWord, labelWidth(word));
+    const double byWidth = perMm(labelWidth(side)) < byHeight ? perMm(longestWord) : byHeight;
     FaceMap map;
     map.fromRight = fromRight;
-    map.pixelsPerMm = std::max(2.0, std::min((area.width() - labels) / (size.x() + besideMm), (area.height() - 76.0) / (size.y() + besideMm)));
+    map.pixelsPerMm = std::max(2.0, std::min(byWidth, byHeight));
     map.zero = area.center();
     map.zero -= map.from(middle) - map.zero;
     return map;
@@ -440,8 +476,10 @@ void drawSeptumMarker(QPainter& painter, const QPointF& at, SeptumPoint kind, do
     painter.restore();
 }
 
-void drawSeptumPoints(QPainter& painter, const QRectF& area, const SectionMap& map, const core::SeptumMarks& marks,
-                      std::optional<SeptumPoint> armed) {
+std::vector<Label> drawSeptumPoints(QPainter& painter, const QRectF& area, const SectionMap& map, const core::SeptumMarks& marks,
+                                    std::optional<SeptumPoint> armed) {
+    using enum LabelSide;
+    std::vector<Label> words;
     constexpr double kNearMm = 2.0, kShownMm = 8.0, kFaint = 0.35;
     for (const SeptumPoint kind : kSeptumPoints) {
         const auto points = pointsOf(marks, kind);
@@ -450,10 +488,11 @@ void drawSeptumPoints(QPainter& painter, const QRectF& area, const SectionMap& m
             const QPointF at = map.fromPatient(points[i]);
             if (off > kShownMm || !area.contains(at)) continue;
             drawSeptumMarker(painter, at, kind, off <= kNearMm ? 1.0 : kFaint);
-            if (off > kNearMm || armed != kind) continue;
-            drawLabel(painter, at, QStringLiteral("%1 %2").arg(wordOf(kind)).arg(i + 1), tone::onImage, LabelSide::Right, area);
+            if (off <= kNearMm && armed == kind)
+                words.push_back({QStringLiteral("%1 %2").arg(wordOf(kind)).arg(i + 1), tone::onImage, {{at, {Right, Left, Below, Above}}}});
         }
     }
+    return words;
 }
 
 } // namespace gauge::app

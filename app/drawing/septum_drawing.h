@@ -5,6 +5,7 @@
 #pragma once
 
 #include "app/drawing/grey_image.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/palette.h"
 #include "app/models/septum_point.h"
 #include "app/models/septum_state.h"
@@ -58,9 +59,9 @@ QStringList faceValues(const core::CrossingValues& values);
 Eigen::Vector2d shownPlace(const SeptumState& state);
 
 /// Marked points over a scanner-axis section, each kind in its shape: annulus circle, coaptation cross, fossa square, root circle with
-/// a cross. Full near the plane, faint farther off; the armed kind with numbers.
-void drawSeptumPoints(QPainter& painter, const QRectF& area, const SectionMap& map, const core::SeptumMarks& marks,
-                      std::optional<SeptumPoint> armed);
+/// a cross. Full near the plane, faint farther off. Returns the words and numbers of the armed kind, to be written when all is drawn.
+std::vector<Label> drawSeptumPoints(QPainter& painter, const QRectF& area, const SectionMap& map, const core::SeptumMarks& marks,
+                                    std::optional<SeptumPoint> armed);
 void drawSeptumMarker(QPainter& painter, const QPointF& at, SeptumPoint kind, double opacity = 1.0, Ground ground = Ground::Image);
 
 } // namespace gauge::app

@@ -1,5 +1,6 @@
 #include "app/drawing/sheath_drawing.h"
 
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/format/quantity.h"
 
@@ -49,14 +50,11 @@ std::optional<SectionMap> sheathSection(const SeptumState& state, const Eigen::V
 
 void drawSheath(QPainter& painter, const QRectF& area, const SectionMap& map, const SeptumState& state, const Eigen::Vector2d& place,
                 const core::AppendageMeasurement* measurement) {
+    using enum LabelSide;
     const core::CrossingScene& scene = *state.scene;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    LabelPlaces labels;
-    for (const QRectF& taken : drawOrientation(painter, area, map.frame))
-        labels.keepFree(taken);
-    labels.keepFree(drawScaleBar(painter, area, map.pixelsPerMm));
-
+    std::vector<Label> labels; // the first come first
     // The septum as a line: where its plane cuts this section, as long as the fossa.
     const Eigen::Vector3d trace = scene.face.frame.normal.mm.cross(map.frame.normal.mm);
     const core::PatientPoint crossing = scene.face.frame.patientFromSection(place);
@@ -73,8 +71,7 @@ void drawSheath(QPainter& painter, const QRectF& area, const SectionMap& map, co
             const core::PatientVector half{12.0 * cut.normalized()};
             const core::PatientPoint centre = scene.target->ostiumCentre;
             drawHaloLine(painter, map.fromPatient(centre - half), map.fromPatient(centre + half), penOf(Role::Ostium, 2.0));
-            labels.draw(painter, map.fromPatient(centre - half), wordOf(Role::Ostium), colourOf(Role::Ostium),
-                        {LabelSide::Above, LabelSide::Right, LabelSide::Below}, area);
+            labels.push_back({wordOf(Role::Ostium), colourOf(Role::Ostium), {{map.fromPatient(centre - half), {Above, Right, Below}}}});
         }
     }
     const auto straight = state.straight(place);
@@ -82,19 +79,23 @@ void drawSheath(QPainter& painter, const QRectF& area, const SectionMap& map, co
     if (bent && *bent && (*bent)->turnDeg > 0.5) {
         drawWay(painter, map, (*bent)->points, penOf(Role::Crossing, 2.6));
         const auto& points = (*bent)->points;
-        labels.draw(painter, map.fromPatient(points[points.size() / 2]),
-                    SheathWords::tr("bend, radius %1: arrives at %2").arg(quantity((*bent)->radiusMm, Unit::Millimetre), quantity((*bent)->arrivalAngleDeg, Unit::Degree)),
-                    colourOf(Role::Crossing), {LabelSide::Below, LabelSide::Above}, area);
+        labels.push_back({SheathWords::tr("bend, radius %1: arrives at %2").arg(quantity((*bent)->radiusMm, Unit::Millimetre), quantity((*bent)->arrivalAngleDeg, Unit::Degree)),
+                          colourOf(Role::Crossing), {{map.fromPatient(points[points.size() / 2]), {Below, Above}}}});
     }
     if (straight) {
         drawWay(painter, map, straight->points, QPen(tone::onImage, 2.0, Qt::DashLine));
-        labels.draw(painter, 0.5 * (map.fromPatient(straight->points.front()) + map.fromPatient(straight->points.back())),
-                    SheathWords::tr("straight: %1, arrives at %2").arg(quantity(straight->lengthMm, Unit::Millimetre), quantity(straight->arrivalAngleDeg, Unit::Degree)),
-                    tone::onImage, {LabelSide::Above, LabelSide::Below}, area);
+        labels.push_back({SheathWords::tr("straight: %1, arrives at %2").arg(quantity(straight->lengthMm, Unit::Millimetre), quantity(straight->arrivalAngleDeg, Unit::Degree)),
+                          tone::onImage, {{0.5 * (map.fromPatient(straight->points.front()) + map.fromPatient(straight->points.back())), {Above, Below}}}});
     }
     drawMarker(painter, map.fromPatient(crossing), Role::Crossing, 1.0, 6.0);
-    labels.draw(painter, map.fromPatient(crossing), wordOf(Role::Crossing), colourOf(Role::Crossing),
-                {LabelSide::Below, LabelSide::Above, LabelSide::Right}, area);
+    labels.push_back({wordOf(Role::Crossing), colourOf(Role::Crossing), {{map.fromPatient(crossing), {Below, Above, Right}}}});
+
+    LabelPlaces places;
+    for (const QRectF& letters : drawOrientation(painter, area, map.frame))
+        places.keepFree(letters);
+    places.keepFree(drawScaleBar(painter, area, map.pixelsPerMm));
+    for (const Label& label : labels)
+        places.draw(painter, label, area);
     painter.restore();
 }
 

@@ -1,5 +1,6 @@
 #include "app/drawing/surface_drawing.h"
 
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/format/quantity.h"
 
@@ -62,22 +63,22 @@ QPointF topOf(const std::vector<core::PatientPoint>& contour, const SectionMap& 
     return top;
 }
 
-void drawContour(QPainter& painter, const QRectF& area, const core::Section& section, Role role, const QString& label,
-                 const SectionMap& map, const SurfacePicture& picture, LabelPlaces& places) {
+void drawContour(QPainter& painter, const core::Section& section, Role role, const QString& label, const SectionMap& map,
+                 const SurfacePicture& picture, std::vector<Label>& labels) {
     const auto contour = contourOf(section);
     if (contour.empty()) return;
     drawLine(painter, contour, true, penOf(role, 2.2), map, picture);
     using enum LabelSide;
-    places.draw(painter, topOf(contour, map), label, colourOf(role), {Above, Right, Left, Below}, area);
+    labels.push_back({label, colourOf(role), {{topOf(contour, map), {Above, Right, Left, Below}}}});
 }
 
 void drawMarkAt(QPainter& painter, const QRectF& area, const core::PatientPoint& p, Role role, const SectionMap& map,
-                const SurfacePicture& picture, LabelPlaces& places) {
+                const SurfacePicture& picture, std::vector<Label>& labels) {
     const QPointF at = map.fromPatient(p);
     if (!area.adjusted(6, 6, -6, -6).contains(at)) return;
     drawMarker(painter, at, role, picture.hides(p, kOnSurfaceMm) ? kHiddenOpacity : 1.0);
     using enum LabelSide;
-    places.draw(painter, at, wordOf(role), colourOf(role), {Right, Left, Below, Above}, area, 11);
+    labels.push_back({wordOf(role), colourOf(role), {{at, {Right, Left, Below, Above}}}, 11});
 }
 
 /// "appendage" and "atrium" beside a sample of their colours, at the lower right.
@@ -126,16 +127,7 @@ void drawSurfaceOverlay(QPainter& painter, const QRectF& area, const SectionMap&
     painter.setClipRect(area);
     painter.setRenderHint(QPainter::Antialiasing);
     const core::AppendageMeasurement& m = *overlay.measurement;
-    LabelPlaces places;
-    places.keepFree(QRectF(area.left(), area.top(), overlay.titleEnd, 30));
-    // Room for the letters at the edges and the scale bar.
-    for (const QRectF& edge : {QRectF(area.left(), area.center().y() - 10, 22, 20),
-                               QRectF(area.right() - 22, area.center().y() - 10, 22, 20),
-                               QRectF(area.center().x() - 14, area.bottom() - 22, 28, 22),
-                               QRectF(area.left(), area.bottom() - 34, 0.22 * area.width() + 30, 34)})
-        places.keepFree(edge);
-    drawKey(painter, area, places);
-
+    std::vector<Label> labels; // the first come first
     std::vector<core::PatientPoint> axis(m.axis.approach);
     axis.insert(axis.end(), m.axis.points.begin(), m.axis.points.end());
     painter.save();
@@ -144,31 +136,38 @@ void drawSurfaceOverlay(QPainter& painter, const QRectF& area, const SectionMap&
     painter.restore();
 
     if (overlay.landing)
-        drawContour(painter, area, overlay.landing->section, Role::Landing,
+        drawContour(painter, overlay.landing->section, Role::Landing,
                     wordOf(Role::Landing) + QLatin1Char(' ') + quantity(overlay.landing->depthMm, Unit::Millimetre), map,
-                    picture, places);
-    drawContour(painter, area, m.ostium.section, Role::Ostium,
+                    picture, labels);
+    drawContour(painter, m.ostium.section, Role::Ostium,
                 m.ostium.proposed ? QCoreApplication::translate("Surface", "ostium, proposed") : wordOf(Role::Ostium),
-                map, picture, places);
+                map, picture, labels);
     if (overlay.shown)
-        drawContour(painter, area, overlay.shown->section, Role::Section,
+        drawContour(painter, overlay.shown->section, Role::Section,
                     QCoreApplication::translate("Surface", "depth %1").arg(quantity(overlay.shown->sMm, Unit::Millimetre)),
-                    map, picture, places);
+                    map, picture, labels);
     using enum LabelSide;
     for (const SurfaceLine& line : overlay.lines) {
         if (line.points.size() < 2) continue;
         drawLine(painter, line.points, line.closed, penOf(line.role, line.closed ? 2.0 : 1.2), map, picture);
         if (!line.label.isEmpty())
-            places.draw(painter, topOf(line.points, map), line.label, colourOf(line.role), {Above, Right, Left, Below}, area);
+            labels.push_back({line.label, colourOf(line.role), {{topOf(line.points, map), {Above, Right, Left, Below}}}});
     }
-    drawMarkAt(painter, area, core::axisPointAt(m, m.axis.lengthMm), Role::Tip, map, picture, places);
+    drawMarkAt(painter, area, core::axisPointAt(m, m.axis.lengthMm), Role::Tip, map, picture, labels);
     if (overlay.marks) {
         if (overlay.marks->circumflex)
-            drawMarkAt(painter, area, *overlay.marks->circumflex, Role::Circumflex, map, picture, places);
-        if (overlay.marks->ridge) drawMarkAt(painter, area, *overlay.marks->ridge, Role::Ridge, map, picture, places);
+            drawMarkAt(painter, area, *overlay.marks->circumflex, Role::Circumflex, map, picture, labels);
+        if (overlay.marks->ridge) drawMarkAt(painter, area, *overlay.marks->ridge, Role::Ridge, map, picture, labels);
     }
-    drawOrientation(painter, area, map.frame, overlay.titleEnd);
-    drawScaleBar(painter, area, map.pixelsPerMm);
+
+    LabelPlaces places;
+    places.keepFree(overlay.title);
+    for (const QRectF& letters : drawOrientation(painter, area, map.frame, overlay.title))
+        places.keepFree(letters);
+    places.keepFree(drawScaleBar(painter, area, map.pixelsPerMm));
+    drawKey(painter, area, places);
+    for (const Label& label : labels)
+        places.draw(painter, label, area);
     painter.restore();
 }
 

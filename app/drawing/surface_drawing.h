@@ -26,7 +26,7 @@ struct SurfaceOverlay {
     const core::ProfileSection* shown = nullptr; ///< cross-section at a free depth
     std::vector<SurfaceLine> lines;
     bool cutOpen = false; ///< the axis can be seen
-    double titleEnd = 0.0;
+    QRectF title; ///< of the view, in its upper left corner
 };
 
 /// A map that shows the appendage in the middle of `area`, seen as the long section at that turn is seen.

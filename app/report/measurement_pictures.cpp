@@ -2,6 +2,7 @@
 
 #include "app/drawing/cross_section_drawing.h"
 #include "app/drawing/depth_strip_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/drawing/seat_drawing.h"
 #include "app/drawing/scanner_section_drawing.h"
@@ -177,10 +178,14 @@ QImage seedPicture(const core::Volume& volume, const PlacedMark& mark, const std
         painter.save();
         painter.setClipRect(area);
         painter.drawImage(area.topLeft(), cutGrey(volume, map, area, {}));
-        drawPlacedMarks(painter, area, map, all);
-        drawOrientation(painter, area, map.frame);
-        drawScaleBar(painter, area, map.pixelsPerMm);
-        drawLabel(painter, area.topLeft(), wordOf(axis), tone::text, LabelSide::Right, area);
+        const std::vector<Label> words = drawPlacedMarks(painter, area, map, all);
+        LabelPlaces places;
+        places.keepFree(drawTitle(painter, wordOf(axis), area));
+        for (const QRectF& letters : drawOrientation(painter, area, map.frame, titlePlate(wordOf(axis), area)))
+            places.keepFree(letters);
+        places.keepFree(drawScaleBar(painter, area, map.pixelsPerMm));
+        for (const Label& label : words)
+            places.draw(painter, label, area);
         painter.setPen(tone::border);
         painter.drawRect(area.adjusted(0, 0, -1, -1));
         painter.restore();

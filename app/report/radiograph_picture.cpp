@@ -1,6 +1,7 @@
 #include "app/report/radiograph_picture.h"
 
 #include "app/document/seats.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/projection_drawing.h"
 #include "app/drawing/radiograph_drawing.h"
@@ -74,8 +75,8 @@ std::optional<ReportPicture> radiographPicture(const CaseReportSource& source, c
     const QRectF area(0, 0, kRadiographSide, kRadiographSide);
     const QString title = QCoreApplication::translate("Report", "Simulated from CT · %1").arg(viewWords(room));
     drawPatientLines(painter, area, *camera, screen, linesOver(source, *measurement),
-                     {labelPlate(QPointF(0, 16), title, LabelSide::Right, area, 12)});
-    drawLabel(painter, QPointF(0, 16), title, tone::onImage, LabelSide::Right, area, 12);
+                     {titlePlate(title, area)});
+    drawTitle(painter, title, area);
     painter.end();
     const QString filled = scene.chamber ? QCoreApplication::translate("Report", "the appendage as if filled with contrast medium")
                                          : QCoreApplication::translate("Report", "nothing filled with contrast medium");

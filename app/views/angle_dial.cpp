@@ -1,5 +1,6 @@
 #include "app/views/angle_dial.h"
 
+#include "app/drawing/labels.h"
 #include "app/drawing/palette.h"
 #include "app/format/core_sentences.h"
 #include "app/format/quantity.h"
@@ -109,9 +110,6 @@ void DialFace::paintEvent(QPaintEvent*) {
     for (double mm = kRingMm; mm <= outerMm + 0.1; mm += kRingMm) {
         painter.setPen(QPen(tone::border, 1));
         painter.drawEllipse(centre, 0.5 * mm * perMm, 0.5 * mm * perMm);
-        painter.setPen(tone::soft);
-        painter.drawText(QRectF(centre.x() + 3, centre.y() + 0.5 * mm * perMm - 14, 60, 14), Qt::AlignLeft,
-                         quantity(mm, Unit::Millimetre));
     }
     const auto along = [&](double deg, double lengthPx) {
         QTransform turn;
@@ -123,7 +121,7 @@ void DialFace::paintEvent(QPaintEvent*) {
         painter.drawLine(centre - along(deg, radius), centre + along(deg, radius));
         painter.setPen(tone::soft);
         const QPointF at = centre + along(deg, radius + 14);
-        painter.drawText(QRectF(at.x() - 20, at.y() - 8, 40, 16), Qt::AlignCenter, quantity(deg, Unit::Degree));
+        painter.drawText(QRectF(at.x() - 20, at.y() - 8, 40, 16), Qt::AlignCenter | Qt::TextDontClip, quantity(deg, Unit::Degree));
     }
     for (const Oval& oval : m_ovals) {
         painter.save();
@@ -134,6 +132,7 @@ void DialFace::paintEvent(QPaintEvent*) {
         painter.drawEllipse(QPointF(0, 0), 0.5 * oval.longestMm * perMm, 0.5 * oval.shortestMm * perMm);
         painter.restore();
     }
+    std::vector<QRectF> ends;
     for (const Spoke& spoke : m_spokes) {
         const QColor colour = colourOf(roleColour(spoke.role), Ground::Page);
         const QPointF half = along(spoke.angleDeg, 0.5 * spoke.widthMm * perMm);
@@ -141,12 +140,23 @@ void DialFace::paintEvent(QPaintEvent*) {
         painter.drawLine(centre - half, centre + half);
         painter.setBrush(colour);
         // The ends in the shape of their role: square for the ostium, round for the landing zone.
-        for (const QPointF& end : {centre - half, centre + half})
+        for (const QPointF& end : {centre - half, centre + half}) {
+            ends.emplace_back(end - QPointF(3.5, 3.5), QSizeF(7, 7));
             if (spoke.role == core::DrawingRole::OstiumWidth)
                 painter.drawRect(QRectF(end.x() - 3, end.y() - 3, 6, 6));
             else
                 painter.drawEllipse(end, 3.0, 3.0);
+        }
     }
+    // What the rings measure, written last, between the spokes of the usual angles and clear of the ends.
+    for (double mm = kRingMm; mm <= outerMm + 0.1; mm += kRingMm)
+        for (const double deg : {-67.5, -112.5, -22.5, -157.5, 67.5, 112.5}) {
+            const QPointF at = centre + along(deg, 0.5 * mm * perMm) - QPointF(0.5 * labelWidth(quantity(mm, Unit::Millimetre), 11) + 7.0, 0.0);
+            const QRectF plate = labelPlate(at, quantity(mm, Unit::Millimetre), LabelSide::Right, QRectF(rect()), 11);
+            if (std::any_of(ends.begin(), ends.end(), [&](const QRectF& end) { return end.intersects(plate); })) continue;
+            drawLabel(painter, at, quantity(mm, Unit::Millimetre), tone::soft, LabelSide::Right, QRectF(rect()), 11, tone::panel);
+            break;
+        }
 }
 
 AngleDial::AngleDial(QWidget* parent) : QWidget(parent), m_face(new DialFace(this)), m_words(new QLabel) {

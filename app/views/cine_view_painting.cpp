@@ -1,4 +1,5 @@
 // What a cine view paints: the frame, its words, the time line, the marks of a calibration.
+#include "app/drawing/labels.h"
 #include "app/views/cine_view.h"
 
 #include "app/drawing/marks_drawing.h"
@@ -104,7 +105,7 @@ void CineView::paintWords(QPainter& painter) {
     if (data()->xray && static_cast<std::size_t>(m_player.frame()) < data()->xray->facts.frames.size())
         if (const auto& angles = data()->xray->facts.frames[static_cast<std::size_t>(m_player.frame())].angles)
             title = QString::fromStdString(core::words(*angles));
-    drawLabel(painter, QPointF(0, 16), title, tone::onImage, LabelSide::Right, area);
+    drawTitle(painter, title, area);
     const bool scaled = hasScale(*data(), m_player.frame(), byHand());
     QString words = scaleText();
     // Beside other views there is room for the scale, not for where it comes from: that stands on the view alone.

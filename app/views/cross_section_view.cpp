@@ -2,6 +2,7 @@
 
 #include "app/commands/contour_commands.h"
 #include "app/drawing/cross_section_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/seat_drawing.h"
 #include "app/views/shown_section.h"
 #include "core/anatomy/refit.h"

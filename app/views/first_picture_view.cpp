@@ -1,6 +1,7 @@
 #include "app/views/first_picture_view.h"
 
 #include "app/drawing/grey_image.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 
 #include <QPainter>
@@ -67,8 +68,8 @@ void FirstPictureView::paintEvent(QPaintEvent*) {
     painter.drawImage(fitted(first->slice, area), greyImage(imageOf(first->slice), m_state.window()));
     const core::SectionFrame frame{{}, {first->slice.rowDirection}, {first->slice.columnDirection},
                                    {first->slice.rowDirection.cross(first->slice.columnDirection)}};
-    drawOrientation(painter, area, frame, 7.0 + labelWidth(title()));
-    drawLabel(painter, QPointF(0, 16), title(), tone::onImage, LabelSide::Right, area);
+    drawOrientation(painter, area, frame, titlePlate(title(), area));
+    drawTitle(painter, title(), area);
     drawLabel(painter, QPointF(area.center().x(), area.bottom() - 26), progressWords(), tone::onImage, LabelSide::Above, area, 13);
 }
 

@@ -1,6 +1,7 @@
 #include "app/views/fluoro_page.h"
 
 #include "app/document/seats.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/drawing/seat_drawing.h"
 #include "app/format/core_sentences.h"

@@ -2,7 +2,7 @@
 
 #include "app/document/seats.h"
 #include "app/drawing/drawn_lines.h"
-#include "app/drawing/marks_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/format/quantity.h"
 #include "core/record/carried_drawing.h"
 #include "core/volume/sampling.h"
@@ -132,10 +132,6 @@ void ImageView::leaveEvent(QEvent*) {
     update();
 }
 
-double ImageView::titleEnd() const {
-    return title().isEmpty() ? 0.0 : 7.0 + labelWidth(title());
-}
-
 /// A thick section must not be taken for a thin one.
 QString ImageView::slabWords() const {
     const core::Slab& slab = m_state.slab();
@@ -159,9 +155,9 @@ void ImageView::paintEvent(QPaintEvent*) {
     drawOver(painter, *where);
     m_layer->paint(painter, area());
     drawPointer(painter, *where);
-    if (!title().isEmpty()) drawLabel(painter, QPointF(0, 16), title(), tone::onImage, LabelSide::Right, area());
+    const QRectF head = drawTitle(painter, title(), area());
     if (const QString slab = slabWords(); !slab.isEmpty())
-        drawLabel(painter, QPointF(0, title().isEmpty() ? 16 : 38), slab, tone::onImage, LabelSide::Right, area(), 11);
+        drawLabel(painter, QPointF(0, head.isEmpty() ? 16 : head.bottom() + 12), slab, tone::onImage, LabelSide::Right, area(), 11);
     if (hasFocus()) {
         painter.setPen(QPen(tone::onImageSoft, 1));
         painter.drawRect(rect().adjusted(0, 0, -1, -1));

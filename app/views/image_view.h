@@ -63,7 +63,6 @@ protected:
 
     QRectF area() const { return QRectF(rect()); }
     /// Right end of the title in its corner, pixels; 0 without one.
-    double titleEnd() const;
 
     /// Corner in which the value under the pointer is told.
     virtual QPointF valueCorner() const { return {width() - 1.0, height() - 14.0}; }

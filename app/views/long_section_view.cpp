@@ -1,6 +1,7 @@
 #include "app/views/long_section_view.h"
 
 #include "app/drawing/drawn_lines.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/mark_roles.h"
 #include "app/views/shown_section.h"
 
@@ -57,14 +58,16 @@ void LongSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     if (m_state.depthKind() == ViewState::Depth::Free)
         scene.cursorMm = shownSection(m_session, m_state)->depthMm;
     scene.seat = seat();
-    scene.titleEnd = titleEnd();
+    scene.title = titlePlate(title(), area());
     const auto planes = planesIn(m_session, map);
     for (const auto& plane : planes)
         for (const QPointF& at : plane.handles.places())
             scene.keepFree.emplace_back(at - QPointF(7, 7), QSizeF(14, 14));
+    scene.handles = [&](QPainter& on) {
+        for (const auto& plane : planes)
+            plane.handles.draw(on, plane.role(), true);
+    };
     drawLongSection(painter, area(), map, scene);
-    for (const auto& plane : planes)
-        plane.handles.draw(painter, plane.role(), true);
 }
 
 QString LongSectionView::emptyText() const {

@@ -49,7 +49,8 @@ void ProjectionChart::setArm(const std::optional<core::CArmAngles>& view) {
 }
 
 void ProjectionChart::forgetGround() {
-    m_ground = {};
+    m_ground.forget();
+    m_words.forget();
     update();
 }
 
@@ -108,15 +109,9 @@ void ProjectionChart::paintEvent(QPaintEvent*) {
         painter.drawText(rect().adjusted(16, 16, -16, -16), Qt::AlignCenter | Qt::TextWordWrap, m_emptyText);
         return;
     }
-    const QSize pixels = (QSizeF(size()) * devicePixelRatioF()).toSize();
-    if (m_ground.size() != pixels) {
-        m_ground = QPixmap(pixels);
-        m_ground.setDevicePixelRatio(devicePixelRatioF());
-        QPainter ground(&m_ground);
-        drawProjectionGround(ground, QRectF(rect()), m_form, m_picture);
-    }
-    painter.drawPixmap(0, 0, m_ground);
+    m_ground.draw(painter, *this, [this](QPainter& ground) { drawProjectionGround(ground, QRectF(rect()), m_form, m_picture); });
     drawProjectionPointers(painter, QRectF(rect()), m_form, m_picture);
+    m_words.draw(painter, *this, [this](QPainter& words) { drawProjectionWords(words, QRectF(rect()), m_form, m_picture); });
     if (!hasFocus()) return;
     painter.setPen(QPen(tone::link, 2));
     painter.setBrush(Qt::NoBrush);

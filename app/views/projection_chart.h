@@ -6,8 +6,8 @@
 #pragma once
 
 #include "app/drawing/projection_drawing.h"
+#include "app/views/kept_ground.h"
 
-#include <QPixmap>
 #include <QWidget>
 
 namespace gauge::app {
@@ -60,7 +60,7 @@ private:
     ProjectionForm m_form;
     ProjectionPicture m_picture;
     QString m_emptyText;
-    QPixmap m_ground; ///< all but arm and pointer, as drawn last; null: to be drawn
+    KeptGround m_ground, m_words; ///< below and above arm and pointer
     std::optional<QPointF> m_pressed;
     bool m_isDrag = false;
 };

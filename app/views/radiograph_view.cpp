@@ -2,6 +2,7 @@
 
 #include "app/document/seats.h"
 #include "app/document/view_planner.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/projection_drawing.h"
 #include "app/drawing/seat_drawing.h"
@@ -379,12 +380,12 @@ void RadiographView::paintEvent(QPaintEvent*) {
         const QTransform screen = screenFromPixel();
         const QRectF area = screen.mapRect(QRectF(-0.5, -0.5, m_shown.width(), m_shown.height()));
         painter.drawImage(area, m_shown);
-        const QRectF head = labelPlate(QPointF(0, 16), title(), LabelSide::Right, QRectF(rect()), kTitlePx);
+        const QRectF head = titlePlate(title(), QRectF(rect()), kTitlePx);
         painter.setFont(labelFont(kSmallestLabelPx));
         const QRectF noteArea = painter.boundingRect(QRectF(10, 0, width() - 20.0, height() - 8.0),
                                                      Qt::AlignBottom | Qt::AlignLeft | Qt::TextWordWrap, note());
         drawPatientLines(painter, area, m_picture->camera, screen, lines(), {head, noteArea});
-        drawLabel(painter, QPointF(0, 16), title(), tone::onImage, LabelSide::Right, QRectF(rect()), kTitlePx);
+        drawTitle(painter, title(), QRectF(rect()), tone::onImage, kTitlePx);
         painter.setFont(labelFont(kSmallestLabelPx));
         painter.fillRect(noteArea.adjusted(-4, -2, 4, 2), kImagePlate);
         painter.setPen(tone::onImageSoft);

@@ -2,6 +2,7 @@
 
 #include "app/commands/picture_commands.h"
 #include "app/document/seats.h"
+#include "app/drawing/labels.h"
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/drawing/seat_drawing.h"
@@ -123,7 +124,7 @@ protected:
             drawMarker(painter, map.fromPatient(entry.content.ct), Role::Drawing);
         if (const core::Seat* seat = m_page.m_seats ? m_page.m_seats->chosen() : nullptr; seat && seat->seated)
             drawSeatLabel(painter, drawSeat(painter, map, *seat->seated), seatLabel(*seat), QRectF(rect()));
-        drawLabel(painter, QPointF(0, 16), SameCutPage::tr("CT in this plane"), tone::onImage, LabelSide::Right, QRectF(rect()));
+        drawTitle(painter, SameCutPage::tr("CT in this plane"), QRectF(rect()));
         drawScaleBar(painter, QRectF(rect()), map.pixelsPerMm);
     }
 

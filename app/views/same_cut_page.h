@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/document/evidence_images.h"
-#include "app/drawing/marks_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/models/view_state.h"
 #include "app/views/cine_view.h"
 #include "app/views/when_shown.h"

@@ -1,5 +1,6 @@
 #include "app/views/scanner_section_view.h"
 
+#include "app/drawing/labels.h"
 #include "app/drawing/mark_roles.h"
 #include "app/drawing/marks_drawing.h"
 #include "app/drawing/septum_drawing.h"
@@ -78,13 +79,21 @@ void ScannerSectionView::drawOver(QPainter& painter, const SectionMap& map) {
     painter.drawLine(QPointF(cross.x() + kGap, cross.y()), QPointF(width(), cross.y()));
     painter.drawLine(QPointF(cross.x(), 0), QPointF(cross.x(), cross.y() - kGap));
     painter.drawLine(QPointF(cross.x(), cross.y() + kGap), QPointF(cross.x(), height()));
-    drawOrientation(painter, area(), map.frame, titleEnd());
-    drawScaleBar(painter, area(), map.pixelsPerMm);
-    drawPlacedMarks(painter, area(), map, placedMarks(m_session.record()));
-    drawSeptumPoints(painter, area(), map, core::septumMarks(m_session.record()), m_state.armedSeptum());
-    if (const auto crossing = core::septumPlan(m_session.record()).crossing) drawPlacedMarks(painter, area(), map, {{Role::Crossing, *crossing}});
+    LabelPlaces places;
+    const QRectF head = titlePlate(title(), area());
+    places.keepFree(head);
+    for (const QRectF& letters : drawOrientation(painter, area(), map.frame, head))
+        places.keepFree(letters);
+    places.keepFree(drawScaleBar(painter, area(), map.pixelsPerMm));
+    std::vector<PlacedMark> marks = placedMarks(m_session.record());
+    if (const auto crossing = core::septumPlan(m_session.record()).crossing) marks.push_back({Role::Crossing, *crossing});
+    const std::vector<Label> ofMarks = drawPlacedMarks(painter, area(), map, marks);
+    const std::vector<Label> ofPoints = drawSeptumPoints(painter, area(), map, core::septumMarks(m_session.record()), m_state.armedSeptum());
     for (const auto& plane : planesIn(m_session, map))
         plane.handles.draw(painter, plane.role(), true);
+    for (const auto* words : {&ofPoints, &ofMarks})
+        for (const Label& label : *words)
+            places.draw(painter, label, area());
     if (m_pointer && m_state.armed()) drawMarker(painter, *m_pointer, roleOf(*m_state.armed()), 0.8);
     if (m_pointer && m_state.armedSeptum()) drawSeptumMarker(painter, *m_pointer, *m_state.armedSeptum(), 0.8);
 }

@@ -32,7 +32,7 @@ void SeptalFaceView::setFromRight(bool fromRight) {
 }
 
 void SeptalFaceView::forgetFace() {
-    m_ground = {};
+    m_ground.forget();
     update();
 }
 
@@ -67,16 +67,11 @@ void SeptalFaceView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const SeptumState& state = m_model.state();
     if (state.scene) {
-        const QSize pixels = (QSizeF(size()) * devicePixelRatioF()).toSize();
-        if (m_ground.size() != pixels) {
+        m_ground.draw(painter, *this, [&](QPainter& ground) {
             m_look.focused = hasFocus();
-            m_ground = QPixmap(pixels);
-            m_ground.setDevicePixelRatio(devicePixelRatioF());
-            m_ground.fill(tone::panel);
-            QPainter ground(&m_ground);
+            ground.fillRect(rect(), tone::panel);
             drawSeptalFace(ground, QRectF(rect()), state, m_look);
-        }
-        painter.drawPixmap(0, 0, m_ground);
+        });
         if (m_hover) drawFaceHover(painter, QRectF(rect()), state, *m_hover);
         return;
     }

@@ -4,8 +4,8 @@
 
 #include "app/drawing/septum_drawing.h"
 #include "app/models/septum_model.h"
+#include "app/views/kept_ground.h"
 
-#include <QPixmap>
 #include <QWidget>
 
 namespace gauge::app {
@@ -47,7 +47,7 @@ private:
     SeptumModel& m_model;
     FaceLook m_look;
     std::optional<Eigen::Vector2d> m_hover; ///< values are told here
-    QPixmap m_ground;                       ///< the face as drawn last, without what the pointer tells; null: to be drawn
+    KeptGround m_ground;                    ///< the face, without what the pointer tells
     int m_gesture = 0; ///< while dragging
 };
 

@@ -2,7 +2,7 @@
 
 #include "app/drawing/depth_strip_drawing.h"
 #include "app/drawing/mark_roles.h"
-#include "app/drawing/marks_drawing.h"
+#include "app/drawing/labels.h"
 #include "app/interaction/drags.h"
 #include "app/views/shown_section.h"
 #include "core/geometry/frame_turn.h"
@@ -222,11 +222,11 @@ void SurfaceView::paintEvent(QPaintEvent*) {
             overlay.shown = nearestProfile(*m_session.measurement(), m_state.cursorMm());
         overlay.lines = m_lines;
         overlay.cutOpen = m_cut != Cut::Whole;
-        overlay.titleEnd = 7.0 + labelWidth(title());
+        overlay.title = titlePlate(title(), QRectF(rect()));
         drawSurfaceOverlay(painter, QRectF(rect()), *where, picture, overlay);
     }
     if (m_session.measurement())
-        drawLabel(painter, QPointF(0, 16), title(), tone::onImage, LabelSide::Right, QRectF(rect()));
+        drawTitle(painter, title(), QRectF(rect()));
     if (hasFocus()) {
         painter.setPen(QPen(tone::onImageSoft, 1));
         painter.drawRect(rect().adjusted(0, 0, -1, -1));

@@ -233,28 +233,36 @@ QStringList contrastFaultsOf(QWidget& window) {
 
 namespace {
 
-/// A picture or plot of ours; labels, buttons and the like are looked at by faultsOf().
+/// A picture or plot of ours; labels, buttons, tables and the like are looked at by faultsOf().
 bool paintsItself(const QWidget& widget) {
-    const bool ours = QLatin1String(widget.metaObject()->className()).startsWith(QLatin1String("gauge::app::"));
-    return (ours && !widget.layout() && !widget.inherits("QAbstractScrollArea")) || widget.testAttribute(Qt::WA_OpaquePaintEvent);
+    if (widget.layout() || widget.inherits("QAbstractScrollArea") || widget.inherits("QTabWidget") || widget.inherits("QSplitter") || widget.inherits("QStackedWidget")) return false;
+    return QLatin1String(widget.metaObject()->className()).startsWith(QLatin1String("gauge::app::")) || widget.testAttribute(Qt::WA_OpaquePaintEvent);
 }
 
 } // namespace
 
 QStringList paintedFaultsOf(QWidget& window) {
     constexpr double kEdgePx = 1.0; // letters may touch the edge
+    constexpr double kMostUnder = 0.2;  // of a letter: a corner touched
+    const auto isHalo = [](const PaintedText& a, const PaintedText& b) { // the dark edge of letters on a picture
+        return a.text == b.text && (a.box.center() - b.box.center()).manhattanLength() <= 2.0 * kEdgePx + 0.1;
+    };
     QStringList faults;
     for (QWidget* view : window.findChildren<QWidget*>()) {
         if (!view->isVisibleTo(&window) || view->visibleRegion().isEmpty() || !paintsItself(*view)) continue;
-        const QList<PaintedText> texts = paintedTexts(*view);
+        const QList<PaintedText> texts = paintedTexts(*view, Children::LeftOut);
         const QRectF room = QRectF(view->rect()).adjusted(-kEdgePx, -kEdgePx, kEdgePx, kEdgePx);
         for (qsizetype i = 0; i < texts.size(); ++i) {
             const PaintedText& text = texts[i];
+            if (!text.seen.adjusted(-kEdgePx, -kEdgePx, kEdgePx, kEdgePx).contains(text.box))
+                faults << QStringLiteral("%1 cuts off a part of: %2").arg(nameOf(*view), text.text);
+            if (text.under > kMostUnder)
+                faults << QStringLiteral("%1 paints something over %2 % of a letter of: %3").arg(nameOf(*view)).arg(100.0 * text.under, 0, 'f', 0).arg(text.text);
             if (!room.contains(text.box)) faults << QStringLiteral("%1 paints over its edge: %2").arg(nameOf(*view), text.text);
             if (text.pixelSize < std::lround(app::kSmallestLabelPx * app::labelScale())) faults << QStringLiteral("%1 paints in %2 pixels: %3").arg(nameOf(*view)).arg(text.pixelSize).arg(text.text);
             for (qsizetype j = i + 1; j < texts.size(); ++j) {
                 const QRectF common = texts[j].box & text.box;
-                if (common.width() > 2 * kEdgePx && common.height() > 2 * kEdgePx)
+                if (common.width() > 2 * kEdgePx && common.height() > 2 * kEdgePx && !isHalo(text, texts[j]))
                     faults << QStringLiteral("%1 paints “%2” over “%3”").arg(nameOf(*view), texts[j].text, text.text);
             }
         }

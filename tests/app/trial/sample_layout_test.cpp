@@ -1,5 +1,6 @@
-// Nothing is cut, covered or out of place on any page of the whole sample case, in every language, with the usual letters in a window
-// of 1280 x 800 pixels and with the largest. Other scales are those with which the process is started (CMakeLists.txt).
+// Nothing is cut, covered or out of place, painted words neither, on any page and any slide of the whole sample case, in every language,
+// with the usual letters in a window of 1280 x 800 pixels and with the largest. Other scales are those with which the process is started
+// (CMakeLists.txt).
 #include "app/panels/decision_tabs.h"
 #include "app/views/course_page.h"
 #include "app/window/page_shelf.h"
@@ -14,6 +15,7 @@
 using namespace gauge;
 using namespace gauge::app;
 using layout::faultsOf;
+using layout::paintedFaultsOf;
 using layout::said;
 
 namespace {
@@ -29,21 +31,34 @@ protected:
         if (!folder.isEmpty()) window.grab().save(QStringLiteral("%1/%2 %3.png").arg(folder, QString::fromStdString(look.str()), name));
     }
 
+    static void expectNoFault(MainWindow& window, const QString& where) {
+        keepPicture(window, where);
+        const QStringList faults = faultsOf(window) + paintedFaultsOf(window);
+        EXPECT_TRUE(faults.isEmpty()) << where.toStdString() << ":\n" << said(faults);
+    }
+
     /// Faults of what is on screen, tab by tab of `tabs`.
     static void lookAt(MainWindow& window, const QString& page, QTabWidget& tabs) {
         for (int at = 0; at < tabs.count(); ++at) {
             tabs.setCurrentIndex(at);
             QCoreApplication::processEvents();
-            keepPicture(window, page + QLatin1Char(' ') + tabs.tabText(at));
-            const QStringList faults = faultsOf(window);
-            EXPECT_TRUE(faults.isEmpty()) << page.toStdString() << ", " << tabs.tabText(at).toStdString() << ":\n" << said(faults);
+            expectNoFault(window, page + QLatin1Char(' ') + tabs.tabText(at));
         }
     }
 };
 
+class SampleSlides : public SampleLayout {};
+
 std::vector<layout::Look> darkLooks() {
     std::vector<layout::Look> looks = layout::everyLook();
     std::erase_if(looks, [](const layout::Look& look) { return look.theme != Theme::Dark; }); // themes differ in colours alone
+    return looks;
+}
+
+/// The letters of the meeting come from its window alone.
+std::vector<layout::Look> usualLetters() {
+    std::vector<layout::Look> looks = darkLooks();
+    std::erase_if(looks, [](const layout::Look& look) { return look.textScale > 1.0; });
     return looks;
 }
 
@@ -67,4 +82,21 @@ TEST_P(SampleLayout, HoldsOnEveryPage) {
     EXPECT_EQ(window.width(), widest);
 }
 
+TEST_P(SampleSlides, HoldInTheMeeting) {
+    MainWindow window;
+    window.resize(1280, 800);
+    window.show();
+    window.openCase(copy.caseFile());
+    ASSERT_TRUE(trial::settle(window));
+    window.state().setMode(ViewState::Mode::Meeting);
+    window.showNormal(); // the offscreen platform's screen is small
+    window.resize(1280, 800);
+    for (int at = 0; at < window.meeting().slideCount(); ++at) {
+        window.meeting().showSlide(at);
+        ASSERT_TRUE(trial::settle(window));
+        expectNoFault(window, QStringLiteral("Meeting %1").arg(at));
+    }
+}
+
 INSTANTIATE_TEST_SUITE_P(Languages, SampleLayout, ::testing::ValuesIn(darkLooks()), layout::nameOfLook);
+INSTANTIATE_TEST_SUITE_P(Languages, SampleSlides, ::testing::ValuesIn(usualLetters()), layout::nameOfLook);

@@ -32,7 +32,7 @@ void expectReadable(const core::AppendageMeasurement& m, const std::vector<const
     LongSectionScene scene;
     scene.measurement = &m;
     scene.landings = landings;
-    scene.titleEnd = 170.0;
+    scene.title = QRectF(7.0, 5.0, 163.0, 19.0);
     const QRectF area(QPointF(0, 0), QSizeF(size));
     const auto places = drawLongSection(painter, area, fitted(m, size, turnDeg), scene);
     // ostium, tip, axis and the planes of landing

@@ -21,6 +21,7 @@
 #include <QTextDocument>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <functional>
 #include <utility>
 #include <vector>
@@ -47,7 +48,8 @@ QString headCell(const QString& text) {
 using CardColumn = std::pair<QString, std::function<core::ExpectedReading(const core::CardLine&)>>;
 
 QString tableOf(const core::RoomCard& card, const std::vector<CardColumn>& columns) {
-    QString html = QStringLiteral("<table cellspacing='0' cellpadding='3' width='100%'><tr>") + headCell(CardPanel::tr("Pressure"));
+    // At 100 % Qt's tables end a pixel beyond the edge.
+    QString html = QStringLiteral("<table cellspacing='0' cellpadding='3' width='99%'><tr>") + headCell(CardPanel::tr("Pressure"));
     for (const auto& [name, readingOf] : columns)
         html += headCell(name);
     html += QStringLiteral("</tr>");
@@ -60,17 +62,21 @@ QString tableOf(const core::RoomCard& card, const std::vector<CardColumn>& colum
     return html + QStringLiteral("</table>");
 }
 
-/// Two tables, of what is derived and of the echo views: one would be wider than the panel and break words.
-QString tables(const core::RoomCard& card) {
+/// What is derived, then the echo views, in tables of at most `most` readings: one table would be wider than the panel.
+QString tables(const core::RoomCard& card, std::size_t most) {
     using core::CardLine;
-    QString html = tableOf(card, {{CardPanel::tr("Width itself"), [](const CardLine& line) { return line.width; }},
-                                  {CardPanel::tr("2D echo, ellipse"), [](const CardLine& line) { return line.echo2d; }},
-                                  {CardPanel::tr("3D echo"), [](const CardLine& line) { return line.echo3d; }},
-                                  {CardPanel::tr("Fluoroscopy"), [](const CardLine& line) { return line.fluoroscopy; }}});
-    std::vector<CardColumn> views;
+    std::vector<CardColumn> columns{{CardPanel::tr("Width itself"), [](const CardLine& line) { return line.width; }},
+                                    {CardPanel::tr("2D echo, ellipse"), [](const CardLine& line) { return line.echo2d; }},
+                                    {CardPanel::tr("3D echo"), [](const CardLine& line) { return line.echo3d; }},
+                                    {CardPanel::tr("Fluoroscopy"), [](const CardLine& line) { return line.fluoroscopy; }}};
     for (const auto& [angle, reading] : card.lines.front().echoByAngle)
-        views.emplace_back(CardPanel::tr("echo at %1°").arg(angle), [deg = angle](const CardLine& line) { return line.echoByAngle.at(deg); });
-    return views.empty() ? html : html + QStringLiteral("<p></p>") + tableOf(card, views);
+        columns.emplace_back(CardPanel::tr("echo at %1°").arg(angle), [deg = angle](const CardLine& line) { return line.echoByAngle.at(deg); });
+    QStringList html;
+    for (std::size_t from = 0; from < columns.size(); from += most) {
+        const auto begin = columns.begin() + static_cast<std::ptrdiff_t>(from);
+        html << tableOf(card, {begin, begin + static_cast<std::ptrdiff_t>(std::min(most, columns.size() - from))});
+    }
+    return html.join(QStringLiteral("<p></p>"));
 }
 
 QString overturning(const core::RoomCard& card) {
@@ -109,7 +115,8 @@ QString cardHtml(const Answers& answers, bool large) {
     html += paragraph(leadingSentence(*answer));
     html += paragraph(CardPanel::tr("Readings to expect of the %1, with the interval that holds 95 of 100 readings:")
                           .arg(quantityName(answer->card.quantity)));
-    html += tables(answer->card) + overturning(answer->card);
+    constexpr std::size_t kReadings = 4, kLargeReadings = 2; // side by side
+    html += tables(answer->card, large ? kLargeReadings : kReadings) + overturning(answer->card);
     for (const core::Notice& n : answer->warnings)
         html += paragraph(sentence(n));
     for (const QString& caution : cautionParagraphs())
@@ -120,6 +127,7 @@ QString cardHtml(const Answers& answers, bool large) {
 CardPanel::CardPanel(Answers& answers, QWidget* parent) : QWidget(parent), m_answers(answers), m_text(new QTextBrowser(this)) {
     setAutoFillBackground(true);
     m_text->setAccessibleName(tr("Card for the room"));
+    m_text->setWordWrapMode(QTextOption::WordWrap); // columns are as wide as their words
     m_copy = new QAction(tr("Copy card"), this);
     m_copy->setToolTip(tr("Copy the card as plain text"));
     connect(m_copy, &QAction::triggered, this, [this] { QGuiApplication::clipboard()->setText(m_text->toPlainText()); });

@@ -7,13 +7,13 @@
 #include "app/format/terms.h"
 #include "app/panels/editor_parts.h"
 #include "app/panels/number_edit.h"
+#include "app/panels/wrapped_tree.h"
 
 #include <QCheckBox>
 #include <QEvent>
 #include <QFormLayout>
 #include <QHeaderView>
 #include <QLineEdit>
-#include <QTreeWidget>
 #include <QVBoxLayout>
 
 namespace gauge::app {
@@ -57,18 +57,13 @@ QString valueOf(const core::ReleaseState& state, const core::ReleaseRow& row) {
 
 ReleaseEditor::ReleaseEditor(Answers& answers, QWidget* parent)
     : QWidget(parent), m_answers(answers), m_picker(new EntryPicker(tr("Look at the implant"), tr("Add a look"), tr("Remove"))),
-      m_fields(new QWidget), m_rows(new QTreeWidget), m_sentences(wrappedLabel({})) {
+      m_fields(new QWidget), m_rows(new WrappedTree), m_sentences(wrappedLabel({})) {
     m_rows->setAccessibleName(tr("Findings of this look by view"));
     m_rows->setHeaderLabels({tr("Finding"), tr("Value"), tr("Range"), tr("Verdict"), tr("Seen by")});
     m_rows->setRootIsDecorated(false);
     m_rows->setFrameShape(QFrame::NoFrame);
-    m_rows->setWordWrap(true);
-    m_rows->header()->setStretchLastSection(false);
-    m_rows->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_rows->header()->moveSection(3, 2); // the verdict beside the value: what it rests on may have to be scrolled to
-    m_rows->setProperty("scrollsSideways", true);
+    m_rows->header()->moveSection(3, 2); // the verdict beside the value
     m_rows->setIndentation(12);
-    m_rows->setMinimumHeight(10 * fontMetrics().height());
     auto* fields = new QVBoxLayout(m_fields);
     fields->setContentsMargins(0, 0, 0, 0);
     fields->setSpacing(10);
@@ -270,6 +265,7 @@ void ReleaseEditor::refreshLook() {
                 item->setForeground(column, tone::warning);
     }
     m_rows->expandAll();
+    m_rows->fit();
     QStringList lines;
     if (!one->problem.isEmpty()) lines << one->problem;
     if (one->report) {

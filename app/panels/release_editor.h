@@ -10,12 +10,12 @@ class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
-class QTreeWidget;
 
 namespace gauge::app {
 
 class EntryPicker;
 class NumberEdit;
+class WrappedTree;
 template <class Value> class Choice;
 
 class ReleaseEditor : public QWidget {
@@ -28,7 +28,7 @@ public:
     void addFinding(const core::ReleaseFinding& finding);
     /// Removes the finding of the selected row; a computed row (the compression) has none.
     void removeFinding();
-    QTreeWidget& rows() { return *m_rows; }
+    WrappedTree& rows() { return *m_rows; }
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -46,7 +46,7 @@ private:
     std::unique_ptr<Choice<core::Stage>> m_stage;
     QLineEdit* m_time;
     QCheckBox* m_withdrawn;
-    QTreeWidget* m_rows;
+    WrappedTree* m_rows;
     QLabel* m_sentences;
     QComboBox* m_quantity;
     NumberEdit* m_value;

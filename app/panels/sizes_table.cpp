@@ -12,7 +12,7 @@
 namespace gauge::app {
 namespace {
 
-constexpr int kCellMargin = 6;
+constexpr int kCellMargin = 4, kHeadMargin = 12; // of a side; of both sides together
 
 QFont smaller(QFont font) {
     if (font.pixelSize() > 0)
@@ -32,6 +32,11 @@ int textHeight(const QString& text, const QFont& font, int width) {
     return QFontMetrics(font).boundingRect(QRect(0, 0, std::max(20, width), 10000), Qt::TextWordWrap, text).height();
 }
 
+/// Of a size that is chosen or leads.
+bool isStrong(int column) {
+    return column <= SizesModel::Fit;
+}
+
 bool isBar(int column) {
     return column == SizesModel::Fit || column == SizesModel::Lasting;
 }
@@ -43,7 +48,7 @@ public:
     static int heightFor(const QModelIndex& index, const QFont& font, int width) {
         const int inner = width - 2 * kCellMargin;
         const int bar = isBar(index.column()) ? 9 : 0;
-        return textHeight(index.data().toString(), strong(font, true), inner) +
+        return textHeight(index.data().toString(), strong(font, isStrong(index.column())), inner) +
                textHeight(index.data(SizesModel::DetailRole).toString(), smaller(font), inner) + bar + 8;
     }
 
@@ -61,7 +66,7 @@ public:
             drawBar(*painter, inner, index.data(SizesModel::ChanceRole).toDouble(), leads || chosen);
             inner.setTop(inner.top() + 9);
         }
-        painter->setFont(strong(option.font, (chosen || leads) && index.column() <= SizesModel::Fit));
+        painter->setFont(strong(option.font, (chosen || leads) && isStrong(index.column())));
         painter->setPen(index.data(SizesModel::IsWarningRole).toBool() ? tone::warning : tone::text);
         QRect used;
         painter->drawText(inner, Qt::TextWordWrap, index.data().toString(), &used);
@@ -102,7 +107,7 @@ SizesTable::SizesTable(SizesModel& model, QWidget* parent) : QTableView(parent),
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter | static_cast<Qt::Alignment>(Qt::TextWordWrap));
     horizontalHeader()->setHighlightSections(false);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(&model, &QAbstractItemModel::modelReset, this, &SizesTable::fit);
@@ -121,19 +126,20 @@ void SizesTable::keyPressEvent(QKeyEvent* event) {
 
 /// Columns share the width by what their texts need; rows grow with wrapped texts.
 void SizesTable::fit() {
-    static constexpr int kShares[]{34, 2, 2, 22, 40};
+    static constexpr int kShares[]{16, 20, 20, 20, 24};
     const int whole = std::max(200, viewport()->width());
     int sum = 0, used = 0;
     for (const int share : kShares)
         sum += share;
+    // No word is cut, in headings and cells alike.
     const auto neededWidth = [&](int column) {
-        const QString words = m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-        int width = horizontalHeader()->fontMetrics().horizontalAdvance(words) + 12;
-        // No word of a cell is cut either.
-        const QFontMetrics metrics(strong(font(), true));
+        const QFontMetrics head = horizontalHeader()->fontMetrics(), cells(strong(font(), isStrong(column)));
+        int width = 0;
+        for (const QString& word : headingOf(column).split(QLatin1Char(' ')))
+            width = std::max(width, head.horizontalAdvance(word) + kHeadMargin);
         for (int row = 0; row < m_model.rowCount(); ++row)
             for (const QString& word : m_model.index(row, column).data().toString().split(QLatin1Char(' ')))
-                width = std::max(width, metrics.horizontalAdvance(word) + 2 * kCellMargin + 2);
+                width = std::max(width, cells.horizontalAdvance(word) + 2 * kCellMargin + 2);
         return width;
     };
     int least = 0;
@@ -146,6 +152,10 @@ void SizesTable::fit() {
         setColumnWidth(column, width);
         used += width;
     }
+    int headHeight = 0;
+    for (int column = 0; column < m_model.columnCount(); ++column)
+        headHeight = std::max(headHeight, textHeight(headingOf(column), horizontalHeader()->font(), columnWidth(column) - kHeadMargin));
+    horizontalHeader()->setFixedHeight(headHeight + kHeadMargin);
     for (int row = 0; row < m_model.rowCount(); ++row) {
         int height = 0;
         for (int column = 0; column < m_model.columnCount(); ++column)
@@ -155,9 +165,13 @@ void SizesTable::fit() {
     updateGeometry();
 }
 
+QString SizesTable::headingOf(int column) const {
+    return m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+}
+
 QSize SizesTable::sizeHint() const {
     const bool scrolls = horizontalHeader()->length() > viewport()->width(); // where words are long and the panel narrow
-    return {380, horizontalHeader()->sizeHint().height() + verticalHeader()->length() + 2 +
+    return {380, horizontalHeader()->height() + verticalHeader()->length() + 2 +
                      (scrolls ? horizontalScrollBar()->sizeHint().height() : 0)};
 }
 

@@ -25,6 +25,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    QString headingOf(int column) const;
     void fit();
     SizesModel& m_model;
 };

@@ -20,10 +20,13 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QStyleOptionComboBox>
+#include <QStyleOptionHeader>
 #include <QTabBar>
+#include <QTextBlock>
 #include <QTextDocument>
 #include <QTextDocumentFragment>
 #include <QTextEdit>
+#include <QTextLayout>
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -102,10 +105,19 @@ QString cutText(const QWidget& widget) {
                 return QStringLiteral("tab: ") + tabs->tabText(i);
     }
     if (const auto* header = qobject_cast<const QHeaderView*>(&widget); header && header->orientation() == Qt::Horizontal && header->metaObject() == &QHeaderView::staticMetaObject) {
-        for (int i = 0; i < header->count(); ++i)
-            if (!header->isSectionHidden(i) && header->model() &&
-                header->fontMetrics().horizontalAdvance(header->model()->headerData(i, Qt::Horizontal).toString()) > header->sectionSize(i))
-                return QStringLiteral("heading of a column: ") + header->model()->headerData(i, Qt::Horizontal).toString();
+        const bool wraps = header->defaultAlignment() & static_cast<Qt::Alignment>(Qt::TextWordWrap);
+        for (int i = 0; i < header->count() && header->model(); ++i) {
+            if (header->isSectionHidden(i)) continue;
+            const QString text = header->model()->headerData(i, Qt::Horizontal).toString();
+            const QFontMetrics metrics = header->fontMetrics();
+            const int width = wraps ? widestWord(text, metrics) : metrics.horizontalAdvance(text);
+            QStyleOptionHeader option;
+            option.initFrom(header);
+            option.rect = QRect(0, 0, header->sectionSize(i), header->height());
+            const QRect room = header->style()->subElementRect(QStyle::SE_HeaderLabel, &option, header);
+            const int height = metrics.boundingRect(QRect(0, 0, room.width(), 10000), wraps ? Qt::TextWordWrap : 0, text).height();
+            if (width > room.width() || height > header->height()) return QStringLiteral("heading of a column: ") + text;
+        }
     }
     return {};
 }
@@ -125,8 +137,22 @@ QStringList cutCells(const QAbstractItemView& view) {
     return faults;
 }
 
+/// Words that a document breaks in their middle, as it does where a column is narrower than they are.
+QStringList brokenWords(const QTextDocument& document) {
+    QStringList faults;
+    for (QTextBlock block = document.begin(); block.isValid(); block = block.next())
+        for (int i = 0; i + 1 < block.layout()->lineCount(); ++i) {
+            const QTextLine line = block.layout()->lineAt(i);
+            const int next = line.textStart() + line.textLength();
+            const QString text = block.text();
+            if (next > 0 && next < text.size() && text[next - 1].isLetterOrNumber() && text[next].isLetterOrNumber())
+                faults << QStringLiteral("word broken in two: ") + text.mid(std::max(0, next - 20), 40);
+        }
+    return faults;
+}
+
 bool mayScrollSideways(const QWidget& area) {
-    return area.property("scrollsSideways").toBool() || area.inherits("QTextEdit") || area.inherits("QPlainTextEdit");
+    return area.property("scrollsSideways").toBool() || area.inherits("QPlainTextEdit");
 }
 
 /// Parts that Qt itself lays over each other or scrolls.
@@ -165,7 +191,7 @@ QString sidewaysFault(const QAbstractScrollArea& area) {
             .arg(nameOf(area)).arg(scroll->widget()->width()).arg(scroll->viewport()->width())
             .arg(scroll->widget()->minimumSizeHint().width());
     }
-    if (qobject_cast<const QAbstractItemView*>(&area) && area.horizontalScrollBar()->maximum() > kSlackPx)
+    if ((qobject_cast<const QAbstractItemView*>(&area) || qobject_cast<const QTextEdit*>(&area)) && area.horizontalScrollBar()->maximum() > 0)
         return QStringLiteral("%1 must be scrolled sideways by %2").arg(nameOf(area)).arg(area.horizontalScrollBar()->maximum());
     return {};
 }
@@ -214,6 +240,7 @@ QStringList faultsOf(const QWidget& window) {
         if (const auto* area = qobject_cast<const QAbstractScrollArea*>(widget))
             if (const QString sideways = sidewaysFault(*area); !sideways.isEmpty()) faults << sideways;
         if (const auto* view = qobject_cast<const QAbstractItemView*>(widget)) faults << cutCells(*view);
+        if (const auto* text = qobject_cast<const QTextEdit*>(widget)) faults << brokenWords(*text->document());
     }
     faults.removeDuplicates();
     return faults;

@@ -160,8 +160,12 @@ protected:
             return 1 << 24;
         case PdmDepth:
             return 24;
+        case PdmDevicePixelRatio:
+            return 1;
+        case PdmDevicePixelRatioScaled:
+            return static_cast<int>(devicePixelRatioFScale());
         default:
-            return QPaintDevice::metric(metric); // of the pixel ratio: 1
+            return QPaintDevice::metric(metric);
         }
     }
 

@@ -16,6 +16,7 @@
 #include "app/panels/sizes_panel.h"
 #include "app/panels/sizes_table.h"
 #include "app/panels/stasis_editor.h"
+#include "app/panels/wrapped_tree.h"
 #include "app/views/course_page.h"
 #include "app/window/theme.h"
 #include "tests/app/support/decision_case.h"
@@ -31,6 +32,7 @@
 #include <QSplitter>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QScrollBar>
 #include <QTreeWidget>
 #include <gtest/gtest.h>
 
@@ -288,6 +290,29 @@ TEST_F(DecisionPanelsTest, ReleaseRowsStandUnderTheirViewWithTheirVerdict) {
     EXPECT_EQ(session.record().release.at("l2").content.findings.size(), 5u);
     document().undoStack().undo();
     EXPECT_EQ(session.record().release.at("l2").content.findings.size(), 4u);
+}
+
+TEST_F(DecisionPanelsTest, ReleaseRowsHaveRoomForAllTheirWordsAtEveryWidth) {
+    fixture::addRelease(document());
+    settle();
+    app::ReleaseEditor editor(answers);
+    editor.show();
+    app::WrappedTree& rows = editor.rows();
+    int narrowest = 0, widest = 0;
+    for (const int width : {1400, 900, 640, 510}) {
+        editor.resize(width, 1400);
+        QCoreApplication::processEvents();
+        SCOPED_TRACE(width);
+        EXPECT_EQ(rows.horizontalScrollBar()->maximum(), 0);
+        EXPECT_EQ(rows.verticalScrollBar()->maximum(), 0) << "all rows are seen";
+        EXPECT_EQ(rows.height(), rows.heightForWidth(rows.width()));
+        const QTreeWidgetItem* group = rows.topLevelItem(rows.topLevelItemCount() - 1);
+        const QRect last = rows.visualItemRect(group->child(group->childCount() - 1));
+        EXPECT_NEAR(last.bottom(), rows.viewport()->height() - 1, 2) << "no more and no less than the rows need";
+        narrowest = rows.height();
+        if (width == 1400) widest = rows.height();
+    }
+    EXPECT_GT(narrowest, widest) << "cells wrap where it is narrow";
 }
 
 TEST_F(DecisionPanelsTest, SigningRefusesWhatMustNotBeSignedAndSaysWhy) {

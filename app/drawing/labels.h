@@ -27,6 +27,11 @@ QRectF labelPlate(const QPointF& anchor, const QString& text, LabelSide side, co
 QRectF drawLabel(QPainter& painter, const QPointF& anchor, const QString& text, const QColor& colour,
                  LabelSide side, const QRectF& bounds, int pixelSize = 12, const QColor& plate = kImagePlate);
 
+/// The room of a sign that reaches `reach` pixels from its middle.
+inline QRectF around(const QPointF& middle, double reach) {
+    return {middle - QPointF(reach, reach), QSizeF(2 * reach, 2 * reach)};
+}
+
 /// The title of a view, at its upper left.
 QRectF titlePlate(const QString& title, const QRectF& area, int pixelSize = 12);
 QRectF drawTitle(QPainter& painter, const QString& title, const QRectF& area, const QColor& colour = tone::onImage, int pixelSize = 12);

@@ -177,15 +177,20 @@ std::vector<QRectF> drawLongSection(QPainter& painter, const QRectF& area, const
                           {{{box.center().x(), box.bottom()}, {Below}}, {{box.center().x(), box.top()}, {Above}}, {{box.right(), box.center().y()}, {Right}}}});
     }
     if (auto axis = axisLabel(area, map, m)) labels.push_back(std::move(*axis));
-    if (scene.marks) {
-        if (scene.marks->circumflex) drawMarkOn(painter, map, *scene.marks->circumflex, Role::Circumflex);
-        if (scene.marks->ridge) drawMarkOn(painter, map, *scene.marks->ridge, Role::Ridge);
-    }
-
-    if (scene.handles) scene.handles(painter);
-
     LabelPlaces places;
     places.keepFree(scene.title);
+    places.keepFree(around(tip, kMarkerReach));
+    const auto drawMark = [&](const std::optional<core::PatientPoint>& mark, Role role) {
+        if (!mark) return;
+        drawMarkOn(painter, map, *mark, role);
+        places.keepFree(around(map.fromPatient(*mark), kMarkerReach));
+    };
+    if (scene.marks) {
+        drawMark(scene.marks->circumflex, Role::Circumflex);
+        drawMark(scene.marks->ridge, Role::Ridge);
+    }
+    if (scene.handles) scene.handles(painter);
+
     for (const QRectF& letters : drawOrientation(painter, area, map.frame, scene.title))
         places.keepFree(letters);
     places.keepFree(drawScaleBar(painter, area, map.pixelsPerMm));

@@ -13,6 +13,7 @@ namespace gauge::app {
 /// A marked point in the shape of its role: atrium and aorta circle, tip triangle, circumflex square, ridge
 /// diamond. Faint when the point lies off the shown plane.
 void drawMarker(QPainter& painter, const QPointF& at, Role role, double opacity = 1.0, double radius = 5.0);
+inline constexpr double kMarkerReach = 6.5; ///< pixels from its middle to its end, halo and all, at the usual radius
 
 /// A line with its dark halo.
 void drawHaloLine(QPainter& painter, const QPointF& from, const QPointF& to, const QPen& pen);

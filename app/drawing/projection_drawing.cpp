@@ -83,7 +83,6 @@ public:
 private:
     static constexpr double kEnFaceReach = 6.0; // pixels from the middle of the sign to its edge
 
-    static QRectF around(const QPointF& place, double reach) { return {place - QPointF(reach, reach), QSizeF(2 * reach, 2 * reach)}; }
     static double reachOf(const ProjectionMark& mark) { return mark.kind == ProjectionMark::Kind::Chosen ? 6.5 : 5.0; }
     static QColor colourOfMark(const ProjectionMark& mark) {
         return mark.kind == ProjectionMark::Kind::Fluoroscopy ? tone::text : colourOf(mark.role, Ground::Page);

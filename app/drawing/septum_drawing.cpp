@@ -78,9 +78,10 @@ public:
     }
 
 private:
+    static constexpr double kRimMark = 6.0; // pixels from the middle of a mark of the rim to its end
+
     /// Whether it would lie over a mark of the rim.
     bool overRim(const QRectF& plate) const {
-        constexpr double kRimMark = 6.0;
         return std::any_of(m_state.marks.fossa.begin(), m_state.marks.fossa.end(), [&](const core::PatientPoint& point) {
             const QPointF at = m_map.from(m_face.frame.sectionFromPatient(point));
             return plate.intersects({at - QPointF(kRimMark, kRimMark), at + QPointF(kRimMark, kRimMark)});
@@ -259,7 +260,7 @@ private:
 
     bool nameLine(const LineName& name, bool maybeOverRim) {
         const double across = name.across;
-        for (const double share : {across, across > 0.5 ? across - 0.2 : across + 0.2, 0.5, 1.0 - across}) {
+        for (const double share : {across, across > 0.5 ? across - 0.2 : across + 0.2, 0.5, 0.4, 0.6, 0.3, 0.7, 1.0 - across}) {
             const auto at = static_cast<std::size_t>(share * static_cast<double>(name.inside.size() - 1));
             const QPointF anchor = name.inside[at] + QPointF(-7.0 - 0.5 * labelWidth(name.text), 0);
             const QRectF plate = labelPlate(anchor, name.text, LabelSide::Right, m_area);
@@ -283,11 +284,22 @@ private:
     void drawCrossings() {
         if (const auto place = proposal()) drawProposal(m_map.from(*place));
         if (m_state.crossing) drawCrossing(m_map.from(m_state.crossing->place));
-        if (m_regionLabel) {
-            const QRectF& box = m_regionLabel->first;
-            label({box.center().x(), box.bottom()}, m_regionLabel->second, colourOf(Role::Crossing, Ground::Page),
-                  {LabelSide::Below, LabelSide::Above, LabelSide::Left, LabelSide::Right});
+        nameRegion();
+    }
+
+    /// Beside the face, on as many lines as the room there asks for; over the face only where nothing else is free.
+    void nameRegion() {
+        if (!m_regionLabel) return;
+        const auto& [box, words] = *m_regionLabel;
+        const QColor colour = colourOf(Role::Crossing, Ground::Page);
+        const QRectF face = m_outline.boundingRect().adjusted(-kRimMark, 0, kRimMark, 0);
+        const QRectF left(m_area.topLeft(), QPointF(face.left(), m_area.bottom())), right(QPointF(face.right(), m_area.top()), m_area.bottomRight());
+        const double row = QFontMetricsF(labelFont()).height();
+        for (const double down : {0.0, -2.0, 2.0, -4.0, 4.0, 6.0}) {
+            const double y = box.center().y() + down * row;
+            if (label({face.left(), y}, words, colour, {LabelSide::Left}, left) || label({face.right(), y}, words, colour, {LabelSide::Right}, right)) return;
         }
+        label({box.center().x(), box.bottom()}, words, colour, {LabelSide::Below, LabelSide::Above, LabelSide::Left, LabelSide::Right});
     }
 
     void drawProposal(const QPointF& at) {

@@ -73,11 +73,12 @@ void drawContour(QPainter& painter, const core::Section& section, Role role, con
 }
 
 void drawMarkAt(QPainter& painter, const QRectF& area, const core::PatientPoint& p, Role role, const SectionMap& map,
-                const SurfacePicture& picture, std::vector<Label>& labels) {
+                const SurfacePicture& picture, std::vector<Label>& labels, LabelPlaces& places) {
     const QPointF at = map.fromPatient(p);
     if (!area.adjusted(6, 6, -6, -6).contains(at)) return;
     drawMarker(painter, at, role, picture.hides(p, kOnSurfaceMm) ? kHiddenOpacity : 1.0);
     using enum LabelSide;
+    places.keepFree(around(at, kMarkerReach));
     labels.push_back({wordOf(role), colourOf(role), {{at, {Right, Left, Below, Above}}}, 11});
 }
 
@@ -128,6 +129,7 @@ void drawSurfaceOverlay(QPainter& painter, const QRectF& area, const SectionMap&
     painter.setRenderHint(QPainter::Antialiasing);
     const core::AppendageMeasurement& m = *overlay.measurement;
     std::vector<Label> labels; // the first come first
+    LabelPlaces places;
     std::vector<core::PatientPoint> axis(m.axis.approach);
     axis.insert(axis.end(), m.axis.points.begin(), m.axis.points.end());
     painter.save();
@@ -153,14 +155,13 @@ void drawSurfaceOverlay(QPainter& painter, const QRectF& area, const SectionMap&
         if (!line.label.isEmpty())
             labels.push_back({line.label, colourOf(line.role), {{topOf(line.points, map), {Above, Right, Left, Below}}}});
     }
-    drawMarkAt(painter, area, core::axisPointAt(m, m.axis.lengthMm), Role::Tip, map, picture, labels);
+    drawMarkAt(painter, area, core::axisPointAt(m, m.axis.lengthMm), Role::Tip, map, picture, labels, places);
     if (overlay.marks) {
         if (overlay.marks->circumflex)
-            drawMarkAt(painter, area, *overlay.marks->circumflex, Role::Circumflex, map, picture, labels);
-        if (overlay.marks->ridge) drawMarkAt(painter, area, *overlay.marks->ridge, Role::Ridge, map, picture, labels);
+            drawMarkAt(painter, area, *overlay.marks->circumflex, Role::Circumflex, map, picture, labels, places);
+        if (overlay.marks->ridge) drawMarkAt(painter, area, *overlay.marks->ridge, Role::Ridge, map, picture, labels, places);
     }
 
-    LabelPlaces places;
     places.keepFree(overlay.title);
     for (const QRectF& letters : drawOrientation(painter, area, map.frame, overlay.title))
         places.keepFree(letters);

@@ -93,6 +93,9 @@ void ScannerSectionView::drawOver(QPainter& painter, const SectionMap& map) {
         plane.handles.draw(painter, plane.role(), true);
     for (const auto* words : {&ofPoints, &ofMarks})
         for (const Label& label : *words)
+            places.keepFree(around(label.spots.front().anchor, kMarkerReach));
+    for (const auto* words : {&ofPoints, &ofMarks})
+        for (const Label& label : *words)
             places.draw(painter, label, area());
     if (m_pointer && m_state.armed()) drawMarker(painter, *m_pointer, roleOf(*m_state.armed()), 0.8);
     if (m_pointer && m_state.armedSeptum()) drawSeptumMarker(painter, *m_pointer, *m_state.armedSeptum(), 0.8);

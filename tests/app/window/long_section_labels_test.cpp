@@ -13,7 +13,7 @@ using namespace gauge::app;
 
 namespace {
 
-constexpr std::size_t kDirections = 4, kScaleBar = 1, kTitle = 1;
+constexpr std::size_t kDirections = 4, kScaleBar = 1, kTitle = 1, kTipMarker = 1;
 
 /// The map by which the view fits the appendage into its width.
 SectionMap fitted(const core::AppendageMeasurement& m, const QSizeF& size, double turnDeg) {
@@ -36,8 +36,8 @@ void expectReadable(const core::AppendageMeasurement& m, const std::vector<const
     const QRectF area(QPointF(0, 0), QSizeF(size));
     const auto places = drawLongSection(painter, area, fitted(m, size, turnDeg), scene);
     // ostium, tip, axis and the planes of landing
-    EXPECT_EQ(places.size(), kDirections + kScaleBar + kTitle + 3 + landings.size()) << "a label is missing";
-    for (std::size_t i = kDirections + kScaleBar + kTitle; i < places.size(); ++i) {
+    EXPECT_EQ(places.size(), kDirections + kScaleBar + kTitle + kTipMarker + 3 + landings.size()) << "a label is missing";
+    for (std::size_t i = kDirections + kScaleBar + kTitle + kTipMarker; i < places.size(); ++i) {
         EXPECT_TRUE(area.contains(places[i]));
         for (std::size_t j = 0; j < i; ++j)
             EXPECT_FALSE(places[i].intersects(places[j])) << i << " over " << j;

@@ -123,7 +123,7 @@ bool LabelPlaces::draw(QPainter& painter, const Label& label, const QRectF& boun
         for (const double way : {1.0, -1.0})
             for (const auto& [anchor, sides] : label.spots)
                 for (const LabelSide side : sides)
-                    if (draw(painter, anchor + QPointF(0, way * away * row), label.text, label.colour, {side}, bounds, label.pixelSize)) return true;
+                    if (draw(painter, anchor + QPointF(0, way * away * row), label.text, label.colour, {side}, bounds, label.pixelSize, label.plate)) return true;
     return false;
 }
 

@@ -46,6 +46,7 @@ struct Label {
     QColor colour;
     std::vector<Spot> spots;
     int pixelSize = 12;
+    QColor plate = kImagePlate;
 };
 
 /// Labels that keep off each other. They are drawn when all lines are, so that none lies under one.

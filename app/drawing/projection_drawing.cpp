@@ -71,11 +71,11 @@ public:
             if (const auto place = m_map.placeOf(mark.angles)) m_labels.keepFree(around(*place, reachOf(mark)));
         paintLetters();
         for (const ProjectionLine& line : m_picture.lines)
-            if (const auto place = m_map.placeOf(line.enFace)) label(*place, ProjectionDrawingWords::tr("en face"), colourOf(line.role, Ground::Page));
+            if (const auto place = m_map.placeOf(line.enFace)) labelOfSign(*place, ProjectionDrawingWords::tr("en face"), colourOf(line.role, Ground::Page));
         for (const bool chosen : {true, false}) // room for what was chosen first
             for (const ProjectionMark& mark : m_picture.marks)
                 if (const auto place = m_map.placeOf(mark.angles); place && (mark.kind == ProjectionMark::Kind::Chosen) == chosen)
-                    label(*place, mark.label, colourOfMark(mark));
+                    labelOfSign(*place, mark.label, colourOfMark(mark));
         paintLineLabels();
         m_painter.restore();
     }
@@ -210,6 +210,12 @@ private:
                         written = label(piece[static_cast<qsizetype>(along * static_cast<double>(piece.size() - 1))], wordOf(line.role),
                                         colourOf(line.role, Ground::Page));
         }
+    }
+
+    /// Beside it, else farther up or down.
+    void labelOfSign(const QPointF& at, const QString& text, const QColor& colour) {
+        using enum LabelSide;
+        if (!text.isEmpty()) m_labels.draw(m_painter, {text, colour, {{at, {Right, Left, Above, Below}}}, kSmallestLabelPx, plate()}, m_area.adjusted(2, 2, -2, -2));
     }
 
     bool label(const QPointF& at, const QString& text, const QColor& colour) {
